@@ -1,5 +1,6 @@
 /** Build of the app, its preview server, and the test projects. */
 
+import { existsSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
@@ -12,7 +13,7 @@ const ROOT = import.meta.dirname;
 function sceneSchema(): Plugin {
   return {
     name: 'loamdeck:scene-schema',
-    apply: (_, { command }) => command === 'build' || !process.env.VITEST,
+    apply: (_, { command }) => existsSync(join(ROOT, 'src/scene/json-schema.ts')) && (command === 'build' || !process.env.VITEST),
     async buildStart() {
       const { module } = await runnerImport<{ sceneJsonSchema: () => unknown }>(join(ROOT, 'src/scene/json-schema.ts'));
       await mkdir(join(ROOT, 'public'), { recursive: true });

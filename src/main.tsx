@@ -1,0 +1,12 @@
+/** Starts the app. */
+
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('main: index.html has no element with the id "root"');
+createRoot(root).render(
+  <StrictMode>
+    <h1>Loamdeck</h1>
+  </StrictMode>,
+);
