@@ -6,11 +6,11 @@ import { resolve, sep } from 'node:path';
 export const ROOT = resolve(import.meta.dirname, '../..');
 export const SRC = resolve(ROOT, 'src');
 
-/** TypeScript files below a folder of src, as paths from src with `/`. */
+/** TypeScript files of src, or of one of its folders, as paths from src with `/`. */
 export function sourceFiles(folder = ''): string[] {
-  return readdirSync(resolve(SRC, folder), { recursive: true, encoding: 'utf8' })
-    .map((file) => (folder ? `${folder}/${file}` : file).split(sep).join('/'))
-    .filter((file) => /\.tsx?$/.test(file))
+  return readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.split(sep).join('/'))
+    .filter((file) => file.startsWith(folder && `${folder}/`) && /\.tsx?$/.test(file))
     .sort();
 }
 
