@@ -1,0 +1,30 @@
+/** Look-up of catalogue entries, and the list of where every number of the catalogue comes from. */
+
+import type { CatalogueMaterial } from '../model/catalogue.ts';
+import type { Source } from '../model/source.ts';
+import { MATERIALS } from './materials.ts';
+import { VEGETATION_FORMS, VEGETATION_SOURCE } from './vegetation.ts';
+import { type CatalogueVehicle, VEHICLES } from './vehicles.ts';
+
+export const materialById: ReadonlyMap<string, CatalogueMaterial> = new Map(MATERIALS.map((material) => [material.id, material]));
+
+export const vehicleById: ReadonlyMap<string, CatalogueVehicle> = new Map(VEHICLES.map((vehicle) => [vehicle.id, vehicle]));
+
+export interface CatalogueSource {
+  readonly kind: 'material' | 'vehicle' | 'vegetation';
+  /** Id of the material or vehicle, or form of vegetation. */
+  readonly entry: string;
+  /** Key of the number in the entry, e.g. `density`. */
+  readonly number: string;
+  readonly source: Source;
+}
+
+function sourcesOf(kind: 'material' | 'vehicle', entry: { readonly id: string; readonly sources: Readonly<Record<string, Source>> }): CatalogueSource[] {
+  return Object.entries(entry.sources).map(([number, source]) => ({ kind, entry: entry.id, number, source }));
+}
+
+export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
+  ...MATERIALS.flatMap((material) => sourcesOf('material', material)),
+  ...VEHICLES.flatMap((vehicle) => sourcesOf('vehicle', vehicle)),
+  ...VEGETATION_FORMS.map(({ form }): CatalogueSource => ({ kind: 'vegetation', entry: form, number: 'kNm2', source: VEGETATION_SOURCE })),
+];

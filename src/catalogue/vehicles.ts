@@ -1,0 +1,162 @@
+/** Vehicles and plant, laden, for traffic and construction stages. Axle loads in kN with 1 t = 9.81 kN, except category F. */
+
+import type { SceneVehicle } from '../model/scene-file.ts';
+import type { Source } from '../model/source.ts';
+import { assumed, fromMemory } from './sources.ts';
+
+export type VehicleNumber = 'grossKN' | 'widthM' | 'loadKN' | 'atM' | 'trackM' | 'contactM';
+
+export interface CatalogueVehicle extends Omit<SceneVehicle, 'source'> {
+  /** Laden; equals the sum of the axle loads. */
+  readonly grossKN: number;
+  readonly sources: Readonly<Record<VehicleNumber, Source>>;
+}
+
+const USUAL_SIZE: Source = assumed('usual size of this kind of machine');
+const LADEN_SPLIT: Source = assumed('split of the laden weight over the axles');
+const TYRE_PATCH: Source = assumed('tyre pressed flat under the laden wheel');
+
+export const VEHICLES: readonly CatalogueVehicle[] = [
+  {
+    // 16 t = 156.96 kN; rear axle 10 t = 98.1 kN, front axle the remaining 6 t = 58.86 kN.
+    id: 'fire-16t',
+    name: 'Fire appliance 16 t',
+    grossKN: 156.96,
+    widthM: 2.5,
+    axles: [
+      { atM: 0, loadKN: 58.86, wheels: 2, trackM: 2, contactM: [0.2, 0.26] },
+      { atM: 3.6, loadKN: 98.1, wheels: 2, trackM: 2, contactM: [0.2, 0.4] },
+    ],
+    sources: {
+      grossKN: {
+        document: 'German model guideline on areas for the fire brigade, gross 16 t, as a forum thread quotes it',
+        grade: 'secondary',
+        url: 'https://www.feuerwehr-forum.de/f.php?fs=1&m=876883',
+      },
+      widthM: fromMemory('greatest width of a road vehicle'),
+      loadKN: {
+        document: 'German model guideline on areas for the fire brigade, axle 10 t; the front axle is the rest',
+        grade: 'secondary',
+        url: 'https://deploy.doczz.net/doc/5983430',
+      },
+      atM: assumed('short wheelbase of a two-axle appliance'),
+      trackM: assumed('middle of tyres at a width of 2.5 m'),
+      contactM: fromMemory('DIN 1072, class 16/16, contact of front and rear wheels'),
+    },
+  },
+  {
+    // 2.0 t + 0.6 t in the bucket = 25.506 kN; front 1.9 t, rear 0.7 t.
+    id: 'wheel-loader-2t',
+    name: 'Wheel loader 2 t, bucket full (2.6 t)',
+    grossKN: 25.506,
+    widthM: 1.1,
+    axles: [
+      { atM: 0, loadKN: 18.639, wheels: 2, trackM: 0.85, contactM: [0.2, 0.25] },
+      { atM: 1.5, loadKN: 6.867, wheels: 2, trackM: 0.85, contactM: [0.15, 0.25] },
+    ],
+    sources: {
+      grossKN: assumed('2.0 t service weight and 0.6 t in the bucket'),
+      widthM: USUAL_SIZE,
+      loadKN: LADEN_SPLIT,
+      atM: USUAL_SIZE,
+      trackM: USUAL_SIZE,
+      contactM: TYRE_PATCH,
+    },
+  },
+  {
+    // 5.0 t + 1.8 t in the bucket = 66.708 kN; front 5.2 t, rear 1.6 t.
+    id: 'wheel-loader-5t',
+    name: 'Wheel loader 5 t, bucket full (6.8 t)',
+    grossKN: 66.708,
+    widthM: 1.8,
+    axles: [
+      { atM: 0, loadKN: 51.012, wheels: 2, trackM: 1.45, contactM: [0.25, 0.35] },
+      { atM: 2.2, loadKN: 15.696, wheels: 2, trackM: 1.45, contactM: [0.2, 0.35] },
+    ],
+    sources: {
+      grossKN: assumed('5.0 t service weight and 1.8 t in the bucket'),
+      widthM: USUAL_SIZE,
+      loadKN: LADEN_SPLIT,
+      atM: USUAL_SIZE,
+      trackM: USUAL_SIZE,
+      contactM: TYRE_PATCH,
+    },
+  },
+  {
+    // 1.2 t + 1.5 t in the skip = 26.487 kN; front 1.8 t, rear 0.9 t.
+    id: 'dumper-1t5',
+    name: 'Dumper for 1.5 t, full (2.7 t)',
+    grossKN: 26.487,
+    widthM: 1.3,
+    axles: [
+      { atM: 0, loadKN: 17.658, wheels: 2, trackM: 1.05, contactM: [0.2, 0.25] },
+      { atM: 1.4, loadKN: 8.829, wheels: 2, trackM: 1.05, contactM: [0.2, 0.25] },
+    ],
+    sources: {
+      grossKN: assumed('1.2 t empty and 1.5 t in the skip'),
+      widthM: USUAL_SIZE,
+      loadKN: LADEN_SPLIT,
+      atM: USUAL_SIZE,
+      trackM: USUAL_SIZE,
+      contactM: TYRE_PATCH,
+    },
+  },
+  {
+    // Each track is one contact patch of an axle in the middle: 1.8 t = 17.658 kN.
+    id: 'mini-excavator-1t8',
+    name: 'Mini excavator 1.8 t on tracks',
+    grossKN: 17.658,
+    widthM: 1,
+    axles: [{ atM: 0, loadKN: 17.658, wheels: 2, trackM: 0.77, contactM: [1.2, 0.23] }],
+    sources: {
+      grossKN: assumed('1.8 t service weight; digging over one side presses harder than this'),
+      widthM: USUAL_SIZE,
+      loadKN: assumed('even pressure under both tracks'),
+      atM: USUAL_SIZE,
+      trackM: USUAL_SIZE,
+      contactM: USUAL_SIZE,
+    },
+  },
+  {
+    // 1.0 t pallet + 0.08 t = 10.5948 kN; load rollers 0.7 t, steering wheels 0.38 t.
+    id: 'pallet-truck',
+    name: 'Hand pallet truck with 1 t on it',
+    grossKN: 10.5948,
+    widthM: 0.55,
+    axles: [
+      { atM: 0, loadKN: 6.867, wheels: 2, trackM: 0.38, contactM: [0.06, 0.08] },
+      { atM: 1.2, loadKN: 3.7278, wheels: 2, trackM: 0.15, contactM: [0.05, 0.05] },
+    ],
+    sources: {
+      grossKN: assumed('1.0 t of load and 0.08 t of truck'),
+      widthM: USUAL_SIZE,
+      loadKN: LADEN_SPLIT,
+      atM: USUAL_SIZE,
+      trackM: USUAL_SIZE,
+      contactM: assumed('pair of plastic rollers at each fork end, counted as one patch'),
+    },
+  },
+  {
+    // The code has one axle; the second makes up the gross weight so that a whole car stands on the deck.
+    id: 'car-f',
+    name: 'Car, category F (30 kN)',
+    grossKN: 30,
+    widthM: 2,
+    axles: [
+      { atM: 0, loadKN: 10, wheels: 2, trackM: 1.8, contactM: [0.1, 0.1] },
+      { atM: 2.6, loadKN: 20, wheels: 2, trackM: 1.8, contactM: [0.1, 0.1] },
+    ],
+    sources: {
+      grossKN: {
+        document: 'EN 1991-1-1:2002, category F, gross weight up to 30 kN',
+        place: 'Table 6.8',
+        grade: 'secondary',
+      },
+      widthM: USUAL_SIZE,
+      loadKN: fromMemory('EN 1991-1-1:2002, axle 10 to 20 kN; the upper end behind, the rest of 30 kN in front', 'Table 6.8'),
+      atM: assumed('usual wheelbase of a car'),
+      trackM: fromMemory('EN 1991-1-1:2002', '6.3.3.2, Figure 6.2'),
+      contactM: fromMemory('EN 1991-1-1:2002', '6.3.3.2, Figure 6.2'),
+    },
+  },
+];

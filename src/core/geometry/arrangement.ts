@@ -1,0 +1,167 @@
+/**
+ * Points and segments made fit for a constrained triangulation: near points merged, segments split where they cross
+ * or pass through a point, doubles dropped. A triangulation library throws on any of these.
+ */
+
+/** Planar set of points and segments that meet only at points. */
+export interface Arrangement {
+  /** x y per point [m]. */
+  readonly points: Float64Array;
+  /** One value per point, linear along the segment where a point was added (levels, for a net); empty if none were given. */
+  readonly values: Float64Array;
+  /** Two point indices per segment, no doubles. */
+  readonly segments: Uint32Array;
+  /** Where each input point went. */
+  readonly placed: Uint32Array;
+}
+
+interface Work {
+  readonly xs: number[];
+  readonly ys: number[];
+  readonly zs: number[];
+  readonly buckets: Map<string, number[]>;
+  readonly toleranceM: number;
+}
+
+/**
+ * Merges and splits until segments meet only at points.
+ * @param points - x y per point [m]
+ * @param values - one value per point, or empty [m]
+ * @param segments - two point indices per segment [-]
+ * @param toleranceM - points nearer than this are one point; a point nearer than this to a segment lies on it [m]
+ * @returns the arrangement [m]
+ * @source none: geometry
+ */
+export function arrange(
+  points: ArrayLike<number>,
+  values: ArrayLike<number>,
+  segments: ArrayLike<number>,
+  toleranceM: number,
+): Arrangement {
+  const work: Work = { xs: [], ys: [], zs: [], buckets: new Map(), toleranceM };
+  const placed = new Uint32Array(points.length / 2);
+  for (let i = 0; i < placed.length; i++) placed[i] = putPoint(work, points[2 * i], points[2 * i + 1], values.length > 0 ? values[i] : 0);
+  const pairs = uniquePairs(Array.from({ length: segments.length / 2 }, (_, k) => [placed[segments[2 * k]], placed[segments[2 * k + 1]]]));
+  const splits = crossings(work, pairs);
+  pointsOnSegments(work, pairs, splits);
+  const pieces: number[][] = [];
+  for (let k = 0; k < pairs.length; k++) {
+    const [a, b] = pairs[k];
+    const along = [...new Set(splits[k])].filter((p) => p !== a && p !== b);
+    const param = (p: number) =>
+      (work.xs[p] - work.xs[a]) * (work.xs[b] - work.xs[a]) + (work.ys[p] - work.ys[a]) * (work.ys[b] - work.ys[a]);
+    along.sort((p, q) => param(p) - param(q));
+    let from = a;
+    for (const to of [...along, b]) {
+      pieces.push([from, to]);
+      from = to;
+    }
+  }
+  const out = new Float64Array(work.xs.length * 2);
+  for (let i = 0; i < work.xs.length; i++) {
+    out[2 * i] = work.xs[i];
+    out[2 * i + 1] = work.ys[i];
+  }
+  return {
+    points: out,
+    values: values.length > 0 ? Float64Array.from(work.zs) : new Float64Array(0),
+    segments: Uint32Array.from(uniquePairs(pieces).flat()),
+    placed,
+  };
+}
+
+/** Index of the point at x y, added if none is nearer than the tolerance. */
+function putPoint(work: Work, x: number, y: number, z: number): number {
+  const size = work.toleranceM;
+  const cx = Math.floor(x / size);
+  const cy = Math.floor(y / size);
+  for (let dx = -1; dx <= 1; dx++) {
+    for (let dy = -1; dy <= 1; dy++) {
+      for (const i of work.buckets.get(`${cx + dx} ${cy + dy}`) ?? []) {
+        if (Math.hypot(work.xs[i] - x, work.ys[i] - y) <= size) return i;
+      }
+    }
+  }
+  const index = work.xs.length;
+  work.xs.push(x);
+  work.ys.push(y);
+  work.zs.push(z);
+  const key = `${cx} ${cy}`;
+  const bucket = work.buckets.get(key);
+  if (bucket) bucket.push(index);
+  else work.buckets.set(key, [index]);
+  return index;
+}
+
+function uniquePairs(pairs: readonly (readonly number[])[]): number[][] {
+  const seen = new Set<string>();
+  const out: number[][] = [];
+  for (const [a, b] of pairs) {
+    if (a === b) continue;
+    const key = a < b ? `${a} ${b}` : `${b} ${a}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    out.push([a, b]);
+  }
+  return out;
+}
+
+/** Points where segments cross inside, per segment; candidates by a sweep over x. */
+function crossings(work: Work, pairs: readonly number[][]): number[][] {
+  const splits: number[][] = pairs.map(() => []);
+  const lowX = (k: number) => Math.min(work.xs[pairs[k][0]], work.xs[pairs[k][1]]);
+  const highX = (k: number) => Math.max(work.xs[pairs[k][0]], work.xs[pairs[k][1]]);
+  const order = pairs.map((_, k) => k).sort((p, q) => lowX(p) - lowX(q));
+  for (let i = 0; i < order.length; i++) {
+    const p = order[i];
+    const limit = highX(p) + work.toleranceM;
+    for (let j = i + 1; j < order.length && lowX(order[j]) <= limit; j++) {
+      const q = order[j];
+      const at = crossing(work, pairs[p], pairs[q]);
+      if (at < 0) continue;
+      splits[p].push(at);
+      splits[q].push(at);
+    }
+  }
+  return splits;
+}
+
+function crossing(work: Work, p: readonly number[], q: readonly number[]): number {
+  const [a, b] = p;
+  const [c, d] = q;
+  if (a === c || a === d || b === c || b === d) return -1;
+  const { xs, ys, zs, toleranceM } = work;
+  if (Math.max(ys[a], ys[b]) < Math.min(ys[c], ys[d]) - toleranceM || Math.max(ys[c], ys[d]) < Math.min(ys[a], ys[b]) - toleranceM)
+    return -1;
+  const rx = xs[b] - xs[a];
+  const ry = ys[b] - ys[a];
+  const sx = xs[d] - xs[c];
+  const sy = ys[d] - ys[c];
+  const det = rx * sy - ry * sx;
+  if (Math.abs(det) <= 1e-12 * Math.hypot(rx, ry) * Math.hypot(sx, sy)) return -1;
+  const t = ((xs[c] - xs[a]) * sy - (ys[c] - ys[a]) * sx) / det;
+  const u = ((xs[c] - xs[a]) * ry - (ys[c] - ys[a]) * rx) / det;
+  if (t <= 0 || t >= 1 || u <= 0 || u >= 1) return -1;
+  return putPoint(work, xs[a] + t * rx, ys[a] + t * ry, zs[a] + t * (zs[b] - zs[a]));
+}
+
+/** Adds the points that lie on a segment without being one of its ends. */
+function pointsOnSegments(work: Work, pairs: readonly number[][], splits: number[][]): void {
+  const { xs, ys, toleranceM } = work;
+  for (let k = 0; k < pairs.length; k++) {
+    const [a, b] = pairs[k];
+    const rx = xs[b] - xs[a];
+    const ry = ys[b] - ys[a];
+    const length = Math.hypot(rx, ry);
+    const minX = Math.min(xs[a], xs[b]) - toleranceM;
+    const maxX = Math.max(xs[a], xs[b]) + toleranceM;
+    const minY = Math.min(ys[a], ys[b]) - toleranceM;
+    const maxY = Math.max(ys[a], ys[b]) + toleranceM;
+    for (let i = 0; i < xs.length; i++) {
+      if (i === a || i === b || xs[i] < minX || xs[i] > maxX || ys[i] < minY || ys[i] > maxY) continue;
+      const t = ((xs[i] - xs[a]) * rx + (ys[i] - ys[a]) * ry) / (length * length);
+      if (t <= 0 || t >= 1) continue;
+      if (Math.abs((xs[i] - xs[a]) * ry - (ys[i] - ys[a]) * rx) <= toleranceM * length) splits[k].push(i);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+/** What the app asks of the worker that owns the calculation, and what it gets back: plain data only. */
+
+import type { Issue } from './issue.ts';
+import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
+import type { Picture } from './picture.ts';
+import type { Report } from './report.ts';
+import type { SceneFile } from './scene-file.ts';
+
+/** One evaluated scene, as the app shows it. */
+export interface Snapshot {
+  readonly scene: SceneFile;
+  readonly report: Report;
+  readonly stages: readonly StageView[];
+  readonly grid: GridShape;
+  /** File coordinates of the local origin [m]. */
+  readonly originM: readonly [number, number];
+  readonly picture: Picture;
+  /** Index into `report.bays` of the bay that judges each cell; -1 for none. */
+  readonly bayAt: Int16Array;
+  /** Names, materials and thicknesses of each build-up, resolved, bottom to top. */
+  readonly buildUps: readonly BuildUpView[];
+  /** Time the evaluation took in the worker [ms]. */
+  readonly evaluatedMs: number;
+}
+
+export interface BuildUpView {
+  readonly id: string;
+  readonly name: string;
+  readonly zones: readonly string[];
+  /** Bottom to top. */
+  readonly layers: readonly {
+    readonly materialId: string;
+    readonly name: string;
+    readonly role: string;
+    readonly thicknessMm: number;
+    /** Make-up layer: its range. */
+    readonly rangeMm: { readonly min: number; readonly max: number } | null;
+    /** Thickness can be set (granular layers and slabs; sheets have their own). */
+    readonly adjustable: boolean;
+    readonly source: string;
+  }[];
+}
+
+export type OpenAnswer =
+  | { readonly ok: true; readonly snapshot: Snapshot; readonly warnings: readonly Issue[] }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+export interface Engine {
+  open(text: string): Promise<OpenAnswer>;
+  /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. */
+  setThickness(buildUp: string, layer: number, thicknessMm: number): Promise<OpenAnswer>;
+  map(kind: MapKind, stage: number | null): Promise<CellMap>;
+  /** Null outside the deck. */
+  coreLog(cell: number, stage: number | null): Promise<CoreLog | null>;
+}

@@ -1,0 +1,29 @@
+/** What is wrong with a file: data, never thrown, the same on the command line and in the app. */
+
+export interface Issue {
+  /** Stable and searchable, e.g. `UNKNOWN_KEY`. */
+  readonly code: string;
+  /** An `error` keeps the scene from opening; a `warning` is told and the scene opens. */
+  readonly level: 'error' | 'warning';
+  /** Place in the file, e.g. `zones[3].outline[2]`; empty for the file as a whole. */
+  readonly path: string;
+  /** Line of the file at which that place begins, from 1, where it is known. */
+  readonly line?: number;
+  /** What was found. */
+  readonly got: string;
+  /** What was expected, with unit. */
+  readonly expected: string;
+  /** One thing the user can do. */
+  readonly mend: string;
+}
+
+/**
+ * The one wording of an issue, used by the command line and the app.
+ * @param issue - the issue
+ * @returns e.g. `error UNKNOWN_KEY at zones[0].outlin (line 12): found "outlin"; expected one of outline, …. Did you mean "outline"?`
+ */
+export function issueLine(issue: Issue): string {
+  const line = issue.line === undefined ? '' : `line ${issue.line}`;
+  const place = issue.path === '' ? line : `${issue.path}${line && ` (${line})`}`;
+  return `${issue.level} ${issue.code}${place && ` at ${place}`}: found ${issue.got}; expected ${issue.expected}. ${issue.mend}`;
+}

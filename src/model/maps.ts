@@ -1,0 +1,115 @@
+/** Maps per cell, core logs and stage lists: what a person reads off one evaluated scene. */
+
+import type { Role } from './roles.ts';
+
+export type MapKind = 'load' | 'utilisation' | 'worst-stage' | 'depth' | 'make-up' | 'finished';
+export const MAP_KINDS: readonly MapKind[] = ['load', 'utilisation', 'worst-stage', 'depth', 'make-up', 'finished'];
+
+/** Bits of `CellMap.flags`. */
+export const CELL_ON_DECK = 1;
+export const CELL_UNCONFIRMED = 2;
+export const CELL_OVER = 4;
+export const CELL_NO_DATA = 8;
+
+export interface GridShape {
+  readonly columns: number;
+  readonly rows: number;
+  readonly cellM: number;
+  /** Lower left corner, local [m]. */
+  readonly x0M: number;
+  readonly y0M: number;
+}
+
+export interface CellMap {
+  readonly kind: MapKind;
+  /** Index of the stage shown; null for the finished garden. */
+  readonly stage: number | null;
+  /** Row by row from the lower left, columns × rows; NaN where there is no value. */
+  readonly values: Float32Array;
+  readonly flags: Uint8Array;
+  readonly unit: string;
+  /** Upper limits of the classes, the last class is open; null for a continuous scale from min to max. */
+  readonly classLimits: readonly number[] | null;
+  readonly min: number;
+  /** By area. */
+  readonly mean: number;
+  readonly max: number;
+  readonly noDataM2: number;
+  readonly noDataCells: number;
+  readonly dataCells: number;
+}
+
+export interface CoreLogLayer {
+  readonly zone: string;
+  /** Share of the cell's deck area [-]. */
+  readonly share: number;
+  readonly materialId: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly bottomM: number;
+  readonly topM: number;
+  readonly thicknessMm: number;
+  /** Contribution per unit of deck, share included. */
+  readonly dryKNm2: number;
+  readonly saturatedKNm2: number;
+  /** Stage that places it; null where none does. */
+  readonly stage: string | null;
+  readonly makeUp: boolean;
+  /** False where the stage shown has not placed it yet (then it is not in the sums). */
+  readonly placed: boolean;
+}
+
+export interface CoreLogOther {
+  readonly kind: 'vegetation' | 'tree' | 'line' | 'block' | 'stockpile' | 'flood test';
+  readonly id: string;
+  readonly zone: string | null;
+  readonly dryKNm2: number;
+  readonly saturatedKNm2: number;
+}
+
+/** Everything that stands on one cell, line by line; the lines add up to the sums. */
+export interface CoreLog {
+  readonly cell: number;
+  readonly stage: string | null;
+  /** Centre, file coordinates [m]. */
+  readonly at: readonly [number, number];
+  readonly deckAreaM2: number;
+  readonly membraneM: number;
+  readonly finishedM: number;
+  /** Bottom to top per zone; zones by falling share. */
+  readonly layers: readonly CoreLogLayer[];
+  readonly others: readonly CoreLogOther[];
+  readonly dryKNm2: number;
+  readonly saturatedKNm2: number;
+  readonly patchKNm2: number | null;
+  readonly bay: string | null;
+  readonly bayConfirmed: boolean;
+  readonly permittedKNm2: number | null;
+  readonly permittedBasis: string;
+  readonly utilisation: number | null;
+}
+
+export interface StageView {
+  readonly id: string;
+  readonly name: string;
+  readonly derived: boolean;
+  readonly lays: readonly {
+    readonly materialId: string;
+    readonly name: string;
+    readonly role: Role;
+    readonly zones: readonly string[];
+    readonly areaM2: number;
+    readonly volumeM3: number;
+  }[];
+  readonly objects: readonly string[];
+  readonly stockpiles: readonly { readonly id: string; readonly material: string; readonly heightM: number }[];
+  readonly floodTestMm: number;
+  readonly holdPoints: readonly {
+    readonly id: string;
+    readonly says: string;
+    readonly releasedBy: string;
+    readonly evidence: string;
+    readonly on: string;
+  }[];
+  readonly cautions: readonly string[];
+}

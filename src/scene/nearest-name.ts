@@ -1,0 +1,54 @@
+/** The known name nearest to a misspelt one. */
+
+const LONGEST_NAME = 60;
+
+/**
+ * Nearest of the known names, if one is near enough to be meant.
+ * @param name - name as found in the file
+ * @param known - names that would have been right
+ * @returns the nearest one, or null; capitals do not count
+ */
+export function nearestName(name: string, known: Iterable<string>): string | null {
+  if (name.length > LONGEST_NAME) return null;
+  const wanted = name.toLowerCase();
+  let nearest: string | null = null;
+  let least = Math.max(1, Math.floor(name.length / 3)) + 1;
+  for (const candidate of known) {
+    if (candidate.length > LONGEST_NAME || Math.abs(candidate.length - name.length) >= least) continue;
+    const distance = editDistance(wanted, candidate.toLowerCase());
+    if (distance >= least) continue;
+    least = distance;
+    nearest = candidate;
+  }
+  return nearest;
+}
+
+/** Letters to add, drop, change or swap with a neighbour (restricted Damerau-Levenshtein distance). */
+function editDistance(a: string, b: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const change = last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
+      let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, change);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, beforeLast[j - 2]! + 1);
+      row.push(cost);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return last[b.length]!;
+}
+
+/**
+ * A list of names for a message, shortened where it is long.
+ * @param names - the names
+ * @returns e.g. `a, b, c and 12 more`
+ */
+export function nameList(names: Iterable<string>): string {
+  const all = [...names];
+  if (all.length === 0) return 'none';
+  const shown = all.length > 24 ? all.slice(0, 20) : all;
+  return shown.join(', ') + (all.length > shown.length ? ` and ${all.length - shown.length} more` : '');
+}

@@ -1,0 +1,115 @@
+/** The open scene and everything calculated from it, kept in step with the worker: answers that come late are dropped. */
+
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
+import type { Issue } from '../model/issue.ts';
+import type { CellMap, CoreLog } from '../model/maps.ts';
+import type { ViewStore } from './view-store.ts';
+
+export interface SceneState {
+  readonly status: 'empty' | 'working' | 'ready';
+  /** Name of the open file or demo scene. */
+  readonly fileName: string;
+  readonly snapshot: Snapshot | null;
+  /** Warnings of the open scene. */
+  readonly warnings: readonly Issue[];
+  /** Why the last file did not open; the scene opened before stays. */
+  readonly refused: { readonly fileName: string; readonly issues: readonly Issue[] } | null;
+  /** The map chosen in the view store, once calculated. */
+  readonly cellMap: CellMap | null;
+  /** The column under the picked cell. */
+  readonly coreLog: CoreLog | null;
+}
+
+export interface SceneActions {
+  openText(fileName: string, text: string): Promise<void>;
+  setThickness(buildUp: string, layer: number, thicknessMm: number): void;
+  dismissRefusal(): void;
+}
+
+export type SceneStore = StoreApi<SceneState & SceneActions>;
+
+/**
+ * A scene store that follows the view store: whenever stage, map or picked cell change, it asks the engine anew.
+ * @param engine - worker or, in tests, a session in the same thread
+ * @param view - view store
+ * @returns store with its actions
+ */
+export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
+  const store: SceneStore = createStore<SceneState & SceneActions>()((set) => ({
+    status: 'empty',
+    fileName: '',
+    snapshot: null,
+    warnings: [],
+    refused: null,
+    cellMap: null,
+    coreLog: null,
+    async openText(fileName, text) {
+      set({ status: 'working' });
+      const answer = await engine.open(text);
+      if (!answer.ok) {
+        set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues } }));
+        return;
+      }
+      view.getState().reset();
+      set({ status: 'ready', fileName, snapshot: answer.snapshot, warnings: answer.warnings, refused: null, cellMap: null, coreLog: null });
+      await Promise.all([refreshMap(), refreshLog()]);
+    },
+    setThickness: (buildUp, layer, thicknessMm) => edits.push(() => engine.setThickness(buildUp, layer, thicknessMm)),
+    dismissRefusal: () => set({ refused: null }),
+  }));
+
+  const edits = latestOnly<OpenAnswer>(async (answer) => {
+    if (!answer.ok) {
+      store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues } });
+      return;
+    }
+    store.setState({ snapshot: answer.snapshot, warnings: answer.warnings });
+    await Promise.all([refreshMap(), refreshLog()]);
+  });
+
+  let mapTicket = 0;
+  async function refreshMap(): Promise<void> {
+    const ticket = ++mapTicket;
+    const { map, stage } = view.getState();
+    const cellMap = map && store.getState().snapshot ? await engine.map(map, stage) : null;
+    if (ticket === mapTicket) store.setState({ cellMap });
+  }
+
+  let logTicket = 0;
+  async function refreshLog(): Promise<void> {
+    const ticket = ++logTicket;
+    const { cell, stage } = view.getState();
+    const coreLog = cell !== null && store.getState().snapshot ? await engine.coreLog(cell, stage) : null;
+    if (ticket === logTicket) store.setState({ coreLog });
+  }
+
+  view.subscribe((now, before) => {
+    if (now.map !== before.map || now.stage !== before.stage) void refreshMap();
+    if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
+  });
+  return store;
+}
+
+/** Runs one job at a time and, of those that come meanwhile, only the latest: a dragged slider never queues up. */
+function latestOnly<T>(done: (answer: T) => Promise<void>): { push(job: () => Promise<T>): void } {
+  let running = false;
+  let waiting: (() => Promise<T>) | null = null;
+  async function run(job: () => Promise<T>): Promise<void> {
+    running = true;
+    try {
+      for (let next: (() => Promise<T>) | null = job; next; next = waiting) {
+        waiting = null;
+        await done(await next());
+      }
+    } finally {
+      running = false;
+    }
+  }
+  return {
+    push(job) {
+      if (running) waiting = job;
+      else void run(job);
+    },
+  };
+}

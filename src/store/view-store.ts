@@ -1,0 +1,124 @@
+/** How the user looks at the scene: stage, explode, map, cut, what is hidden, what is picked. No numbers of the check live here. */
+
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { MapKind } from '../model/maps.ts';
+import type { PartKind } from '../model/picture.ts';
+
+export type MapPlace = 'top' | 'slab';
+
+/** A vertical cut through the model. */
+export interface Cut {
+  readonly on: boolean;
+  /** Direction one looks at the cut face, clockwise from +y [°]. */
+  readonly lookDeg: number;
+  /** Place across the deck, 0 … 1 of its extent in that direction [-]. */
+  readonly position: number;
+}
+
+/** A wish to the camera; `count` rises with each so that the same wish can be made twice. */
+export interface CameraWish {
+  readonly count: number;
+  readonly to: 'home' | 'plan' | 'side' | { readonly at: readonly [number, number]; readonly sizeM: number };
+}
+
+export interface ViewState {
+  /** Index of the stage shown; null for the finished garden. */
+  readonly stage: number | null;
+  readonly playing: boolean;
+  /** 0 … 1. */
+  readonly explode: number;
+  readonly map: MapKind | null;
+  readonly mapOn: MapPlace;
+  readonly hiddenKinds: ReadonlySet<PartKind>;
+  readonly hiddenZones: ReadonlySet<string>;
+  readonly onlyKind: PartKind | null;
+  readonly onlyZone: string | null;
+  readonly cut: Cut;
+  readonly cell: number | null;
+  readonly bay: string | null;
+  readonly camera: CameraWish;
+  readonly stillMotion: boolean;
+  /** What became of the 3D view. */
+  readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
+}
+
+export interface ViewActions {
+  showStage(stage: number | null): void;
+  stepStage(step: number, stageCount: number): void;
+  setPlaying(playing: boolean): void;
+  setExplode(explode: number): void;
+  showMap(map: MapKind | null): void;
+  setMapOn(mapOn: MapPlace): void;
+  toggleKind(kind: PartKind): void;
+  toggleZone(zone: string): void;
+  isolateKind(kind: PartKind | null): void;
+  isolateZone(zone: string | null): void;
+  showAll(): void;
+  setCut(cut: Partial<Cut>): void;
+  pickCell(cell: number | null): void;
+  pickBay(bay: string | null): void;
+  moveCamera(to: CameraWish['to']): void;
+  setStillMotion(still: boolean): void;
+  setCanvas(canvas: ViewState['canvas']): void;
+  /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
+  reset(): void;
+}
+
+export type ViewStore = StoreApi<ViewState & ViewActions>;
+
+const START = {
+  stage: null,
+  playing: false,
+  explode: 0,
+  map: null,
+  mapOn: 'top',
+  hiddenKinds: new Set<PartKind>(),
+  hiddenZones: new Set<string>(),
+  onlyKind: null,
+  onlyZone: null,
+  cut: { on: false, lookDeg: 0, position: 0.5 },
+  cell: null,
+  bay: null,
+} as const satisfies Partial<ViewState>;
+
+function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
+  const next = new Set(set);
+  if (!next.delete(item)) next.add(item);
+  return next;
+}
+
+/**
+ * A new view store.
+ * @returns store with its actions
+ */
+export function createViewStore(): ViewStore {
+  return createStore<ViewState & ViewActions>()((set, get) => ({
+    ...START,
+    camera: { count: 0, to: 'home' },
+    stillMotion: false,
+    canvas: 'starting',
+    showStage: (stage) => set({ stage }),
+    // One step before the first stage is the bare deck's first stage, one after the last is the finished garden.
+    stepStage: (step, stageCount) => {
+      const at = get().stage ?? stageCount;
+      const next = Math.min(stageCount, Math.max(0, at + step));
+      set({ stage: next === stageCount ? null : next });
+    },
+    setPlaying: (playing) => set({ playing }),
+    setExplode: (explode) => set({ explode: Math.min(1, Math.max(0, explode)) }),
+    showMap: (map) => set({ map }),
+    setMapOn: (mapOn) => set({ mapOn }),
+    toggleKind: (kind) => set({ hiddenKinds: toggled(get().hiddenKinds, kind) }),
+    toggleZone: (zone) => set({ hiddenZones: toggled(get().hiddenZones, zone) }),
+    isolateKind: (onlyKind) => set({ onlyKind }),
+    isolateZone: (onlyZone) => set({ onlyZone }),
+    showAll: () => set({ hiddenKinds: new Set(), hiddenZones: new Set(), onlyKind: null, onlyZone: null }),
+    setCut: (cut) => set({ cut: { ...get().cut, ...cut } }),
+    pickCell: (cell) => set({ cell }),
+    pickBay: (bay) => set({ bay }),
+    moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
+    setStillMotion: (stillMotion) => set({ stillMotion }),
+    setCanvas: (canvas) => set({ canvas }),
+    reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
+  }));
+}
