@@ -29,7 +29,7 @@ const MAY: Record<string, Row> = {
   ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND, /^d3-scale-chromatic$/] },
   '': {
     folders: ['model', 'catalogue', 'scene', 'core', 'mesh', 'project', 'worker', 'store', 'view3d', 'ui'],
-    packages: [REACT, ZUSTAND, /^comlink$/, /^@fontsource\//],
+    packages: [REACT, THREE, ZUSTAND, /^comlink$/, /^@fontsource\//],
   },
 };
 

@@ -37,6 +37,11 @@ describe('the app', () => {
     // Words that only React's development build carries.
     expect(scripts).not.toContain('Download the React DevTools');
   });
+
+  it('serves the JSON Schema of scene files', async () => {
+    const schema = await opened.page.evaluate(async () => (await fetch('/scene.schema.json')).json());
+    expect(schema.required).toEqual(expect.arrayContaining(['format', 'version', 'name', 'deck', 'buildups', 'zones']));
+  });
 });
 
 describe('the watch kept on each page', () => {
