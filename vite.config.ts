@@ -1,7 +1,6 @@
 /** Build of the app, its preview server, and the test projects. */
 
-import { existsSync } from 'node:fs';
-import { mkdir, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { type Plugin, runnerImport } from 'vite';
@@ -13,10 +12,10 @@ const ROOT = import.meta.dirname;
 function sceneSchema(): Plugin {
   return {
     name: 'loamdeck:scene-schema',
-    apply: (_, { command }) => existsSync(join(ROOT, 'src/scene/json-schema.ts')) && (command === 'build' || !process.env.VITEST),
+    // The test runner starts a server of its own, which needs no schema.
+    apply: (_, { command }) => command === 'build' || !process.env.VITEST,
     async buildStart() {
       const { module } = await runnerImport<{ sceneJsonSchema: () => unknown }>(join(ROOT, 'src/scene/json-schema.ts'));
-      await mkdir(join(ROOT, 'public'), { recursive: true });
       await writeFile(join(ROOT, 'public/scene.schema.json'), `${JSON.stringify(module.sceneJsonSchema(), null, 2)}\n`);
     },
   };
