@@ -19,7 +19,10 @@ export interface CatalogueSource {
   readonly source: Source;
 }
 
-function sourcesOf(kind: 'material' | 'vehicle', entry: { readonly id: string; readonly sources: Readonly<Record<string, Source>> }): CatalogueSource[] {
+function sourcesOf(
+  kind: 'material' | 'vehicle',
+  entry: { readonly id: string; readonly sources: Readonly<Record<string, Source>> },
+): CatalogueSource[] {
   return Object.entries(entry.sources).map(([number, source]) => ({ kind, entry: entry.id, number, source }));
 }
 

@@ -4,13 +4,7 @@ import type { CatalogueMaterial } from '../model/catalogue.ts';
 import { DRAINAGE_ELEMENT_MATERIALS, DRAINAGE_FILL_MATERIALS, LIGHT_FILL_MATERIALS } from './drainage-materials.ts';
 import { BASE_COURSE_MATERIALS, BEDDING_MATERIALS, EDGING_MATERIALS, SURFACING_MATERIALS } from './paving-materials.ts';
 import { SUBSTRATE_MATERIALS, VEGETATION_MATERIALS } from './planting-materials.ts';
-import {
-  FILTER_MATERIALS,
-  PROTECTION_MATERIALS,
-  ROOT_BARRIER_MATERIALS,
-  SEPARATION_MATERIALS,
-  SLIP_MATERIALS,
-} from './sheet-materials.ts';
+import { FILTER_MATERIALS, PROTECTION_MATERIALS, ROOT_BARRIER_MATERIALS, SEPARATION_MATERIALS, SLIP_MATERIALS } from './sheet-materials.ts';
 
 export const MATERIALS: readonly CatalogueMaterial[] = [
   ...ROOT_BARRIER_MATERIALS,

@@ -2,7 +2,17 @@
 
 import type { CatalogueMaterial } from '../model/catalogue.ts';
 import type { Source } from '../model/source.ts';
-import { assumed, CUTTING, fromMemory, insideMoistBulk, LOOSE_SPREAD, NO_SPREAD, SOIL_BEARING, SUBSTRATE_COMPACTION, TIPPER } from './sources.ts';
+import {
+  assumed,
+  CUTTING,
+  fromMemory,
+  insideMoistBulk,
+  LOOSE_SPREAD,
+  NO_SPREAD,
+  SOIL_BEARING,
+  SUBSTRATE_COMPACTION,
+  TIPPER,
+} from './sources.ts';
 
 const INTENSIVE_WATER: Source = fromMemory('FLL green-roof guideline, intensive substrates 45 to 65 % by volume');
 const EXTENSIVE_WATER: Source = fromMemory('FLL green-roof guideline, extensive substrates in several layers 35 to 65 % by volume');

@@ -77,7 +77,9 @@ export const UNDER_WHEELS: Source = assumed('tyre pressure on a paving laid for 
 
 export const SOIL_BEARING: Source = assumed('planted soil in moist state: foot traffic and light plant on boards');
 
-export const BASE_BEARING: Source = assumed('compacted base course; dense gravel is remembered as 600 kPa and more, medium dense as 200 to 600 kPa');
+export const BASE_BEARING: Source = assumed(
+  'compacted base course; dense gravel is remembered as 600 kPa and more, medium dense as 200 to 600 kPa',
+);
 
 export const FILL_BEARING: Source = assumed('fill held in place by elements and layers above; by data sheet under vehicles');
 

@@ -31,7 +31,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
       grossKN: {
         document: 'German model guideline on areas for the fire brigade, gross 16 t, as a forum thread quotes it',
         grade: 'secondary',
-        url: 'https://www.feuerwehr-forum.de/f.php?fs=1&m=876883',
+        url: 'https://feuerwehr-forum.de/f.php?fs=1&m=876883',
       },
       widthM: fromMemory('greatest width of a road vehicle'),
       loadKN: {
