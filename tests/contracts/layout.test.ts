@@ -2,7 +2,7 @@
 
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { codeOnly, readSource, sourceFiles, withoutComments } from './source-text.ts';
+import { codeOnly, readSource, sourceFiles } from './source-text.ts';
 
 const REACT = /^(react|react-dom)(\/|$)/;
 const THREE = /^(three|@react-three\/(fiber|drei))(\/|$)/;
@@ -36,11 +36,15 @@ const MAY: Record<string, Row> = {
 /** Inside core a file imports from its own folder and those before it; files of core itself (the empty name) come last. */
 const CORE_ORDER = ['geometry', 'levels', 'layers', 'loads', 'stages', ''];
 
+const NAMING = /(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*(?=[^)]*\bimport\.meta\.url))(['"`]) *\1/dg;
+
 /** Every module a text names: import, import type, export from, import(), new URL(…, import.meta.url). */
 function importsOf(text: string): string[] {
-  const code = withoutComments(text);
-  const named = code.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*(?=[^)]*\bimport\.meta\.url))['"`]([^'"`]+)['"`]/g);
-  return [...named].map((match) => match[1]!.replace(/\?.*$/, ''));
+  // Found where only code is left, so that the word "from" inside a text names nothing; read from the text itself.
+  return [...codeOnly(text).matchAll(NAMING)].map((match) => {
+    const [start, end] = [match.indices![1]![1], match.index + match[0].length - 1];
+    return text.slice(start, end).replace(/\?.*$/, '');
+  });
 }
 
 /** First folder of a path from src, or of a path inside one of its folders. */
@@ -99,6 +103,7 @@ describe('this test itself', () => {
       "// import h from './h.ts';",
       "/* import { i } from './i.ts'; */",
       "const url = 'https://a.example'; import j from './j.ts';",
+      "const k = ['where it comes from', 'three'];",
     ].join('\n');
     expect(importsOf(text)).toEqual(['../ui/a.ts', './b.ts', './c.ts', './d.css', 'three', '../worker/f.ts', './g.ts', './j.ts']);
   });
