@@ -2,10 +2,8 @@
 
 import type { Issue } from '../model/issue.ts';
 import type { SceneIssueCode } from './issue-codes.ts';
+import { MAX_ISSUES } from './limits.ts';
 import { type Path, pathText } from './path.ts';
-
-/** Most messages shown for one file. */
-export const MAX_ISSUES = 50;
 
 export interface IssueWords {
   readonly got: string;
@@ -48,7 +46,14 @@ export class IssueList {
     const got = `${more} further ${more === 1 ? 'message' : 'messages'}`;
     return [
       ...shown,
-      { code: 'MORE_ISSUES' satisfies SceneIssueCode, level, path: '', got, expected: `at most ${MAX_ISSUES} in one list`, mend: 'Mend those above and open the file again.' },
+      {
+        code: 'MORE_ISSUES' satisfies SceneIssueCode,
+        level,
+        path: '',
+        got,
+        expected: `at most ${MAX_ISSUES} in one list`,
+        mend: 'Mend those above and open the file again.',
+      },
     ];
   }
 

@@ -2,6 +2,7 @@
 
 import type { SceneIssueCode } from './issue-codes.ts';
 import type { IssueWords } from './issue-list.ts';
+import { MAX_DEPTH } from './limits.ts';
 import { type Path, pathText, shorten } from './path.ts';
 
 /** What the reader was looking for when the text broke. */
@@ -22,11 +23,14 @@ interface Break {
 
 type Explanation = IssueWords & { readonly code: SceneIssueCode };
 
-const QUOTES = '\'`´‘’‚‛“”„‟«»';
+const QUOTES = "'`´‘’‚‛“”„‟«»";
 /** A name, number or other run without JSON's own marks. */
 const RUN = /[^\s,:;[\]{}"]+/y;
 const NOT_FINITE = /^[+-]?(?:nan|inf|infinity|∞|undefined|#\w*)$/i;
 const NUMBER_LIKE = /^[+\-−–.]?[.\d][\d.,_'’eE+\-−\s]*$/;
+const UNIT = /^(?:mm|cm|m|m²|m2|kg|t|kN\S*|%|°)$/;
+/** Digits after a narrow or non-breaking blank, as typesetters part thousands. */
+const THOUSANDS = /^[\u00a0\u2009\u202f]\d+/;
 const WORDS: ReadonlyMap<string, string> = new Map([
   ['true', 'true'],
   ['false', 'false'],
@@ -43,7 +47,7 @@ const EXPECTED: Readonly<Record<Wanted, string>> = {
   'list-end': 'a comma or the closing bracket ]',
   'object-end': 'a comma or the closing brace }',
   string: 'the rest of a text and its closing quotation mark',
-  depth: 'brackets nested at most 64 deep',
+  depth: `brackets nested at most ${MAX_DEPTH} deep`,
   end: 'nothing more after the end of the scene',
 };
 
@@ -53,7 +57,21 @@ const EXPECTED: Readonly<Record<Wanted, string>> = {
  * @returns code, place and words
  */
 export function explainBreak(where: Break): JsonProblem {
-  const tries = [tooDeep, truncated, insideString, decimalComma, trailingComma, comment, quotes, notFinite, numberForm, word, missingComma, afterEnd, other];
+  const tries = [
+    tooDeep,
+    truncated,
+    insideString,
+    decimalComma,
+    trailingComma,
+    comment,
+    quotes,
+    notFinite,
+    numberForm,
+    word,
+    missingComma,
+    afterEnd,
+    other,
+  ];
   for (const attempt of tries) {
     const explanation = attempt(where);
     if (explanation !== null) return { ...explanation, offset: where.at, path: [...where.path] };
@@ -71,6 +89,10 @@ function runAt({ text, at }: Break): string {
   return RUN.exec(text)?.[0] ?? '';
 }
 
+function lineAt(text: string, at: number): string {
+  return /^[^\r\n]*/.exec(text.slice(at, at + 80))?.[0] ?? '';
+}
+
 function quoted(text: string): string {
   return `"${shorten(text)}"`;
 }
@@ -85,7 +107,9 @@ function truncated(where: Break): Explanation | null {
   const { text, at, path, wanted } = where;
   if (wanted === 'end') return null;
   const rest = text.slice(at, at + 12);
-  const cutShort = rest === '' || (at + rest.length === text.length && /^(?:-|t|tr|tru|f|fa|fal|fals|n|nu|nul|\.|\.?\d*[eE][+-]?|\\|\\u[0-9a-fA-F]{0,3})$/.test(rest));
+  const cutShort =
+    rest === '' ||
+    (at + rest.length === text.length && /^(?:-|t|tr|tru|f|fa|fal|fals|n|nu|nul|\.|\.?\d*[eE][+-]?|\\|\\u[0-9a-fA-F]{0,3})$/.test(rest));
   if (!cutShort) return null;
   return {
     code: 'JSON_TRUNCATED',
@@ -97,7 +121,7 @@ function truncated(where: Break): Explanation | null {
 
 function insideString({ text, at, wanted, path }: Break): Explanation | null {
   if (wanted !== 'string') return null;
-  const next = text[at]!;
+  const next = text.charAt(at);
   if (next === '\n' || next === '\r') {
     return {
       code: 'JSON_STRING_OPEN',
@@ -106,8 +130,18 @@ function insideString({ text, at, wanted, path }: Break): Explanation | null {
       mend: 'Close the text with a quotation mark; write a line break inside a text as \\n.',
     };
   }
-  const got = next === '\\' ? quoted(text.slice(at, at + 2)) : next === '\t' ? 'a tab inside a text' : `the control character ${next.charCodeAt(0)} inside a text`;
-  const mend = next === '\\' ? 'Write each backslash twice (\\\\).' : next === '\t' ? 'Write the tab as \\t or as blanks.' : 'Delete the invisible character.';
+  const got =
+    next === '\\'
+      ? quoted(text.slice(at, at + 2))
+      : next === '\t'
+        ? 'a tab inside a text'
+        : `the control character ${next.charCodeAt(0)} inside a text`;
+  const mend =
+    next === '\\'
+      ? 'Write each backslash twice (\\\\).'
+      : next === '\t'
+        ? 'Write the tab as \\t or as blanks.'
+        : 'Delete the invisible character.';
   return { code: 'JSON_ESCAPE', got, expected: 'plain characters, or one of \\" \\\\ \\/ \\b \\f \\n \\r \\t \\u0000', mend };
 }
 
@@ -119,7 +153,7 @@ function decimalComma(where: Break): Explanation | null {
   const before = /(-?\d[\d.]*),[ \t]*$/.exec(text.slice(Math.max(0, digitsAt - 40), digitsAt));
   const after = /^\d+/.exec(text.slice(digitsAt, digitsAt + 40));
   if (before === null || after === null) return null;
-  const whole = before[1]!;
+  const whole = before[1] ?? '';
   return {
     code: 'DECIMAL_COMMA',
     got: `${whole},${after[0]}`,
@@ -129,21 +163,31 @@ function decimalComma(where: Break): Explanation | null {
 }
 
 function trailingComma({ text, at, wanted }: Break): Explanation | null {
-  const next = text[at]!;
+  const next = text.charAt(at);
   if ((wanted !== 'value' && wanted !== 'key') || !']}'.includes(next) || !/,\s*$/.test(text.slice(Math.max(0, at - 200), at))) return null;
-  return { code: 'JSON_TRAILING_COMMA', got: `a comma before the closing ${next}`, expected: 'no comma after the last entry', mend: 'Delete the comma.' };
+  return {
+    code: 'JSON_TRAILING_COMMA',
+    got: `a comma before the closing ${next}`,
+    expected: 'no comma after the last entry',
+    mend: 'Delete the comma.',
+  };
 }
 
 function comment({ text, at }: Break): Explanation | null {
   if (!/^(?:\/\/|\/\*|#|--|<!--)/.test(text.slice(at, at + 4))) return null;
-  const got = `a comment: ${quoted(text.slice(at, at + 80).split(/[\r\n]/)[0]!)}`;
-  return { code: 'JSON_COMMENT', got, expected: 'no comments, since JSON has none', mend: 'Delete the comment, or put its text into "about" or "says".' };
+  const got = `a comment: ${quoted(lineAt(text, at))}`;
+  return {
+    code: 'JSON_COMMENT',
+    got,
+    expected: 'no comments, since JSON has none',
+    mend: 'Delete the comment, or put its text into "about" or "says".',
+  };
 }
 
 function quotes({ text, at, wanted }: Break): Explanation | null {
-  const next = text[at]!;
+  const next = text.charAt(at);
   if (!QUOTES.includes(next) || /\d/.test(text[at - 1] ?? '')) return null;
-  const got = shorten(text.slice(at, at + 80).split(/[\r\n,:}\]]/)[0]!);
+  const got = shorten(lineAt(text, at).replace(/[,:}\]].*$/, ''));
   const what = wanted === 'key' ? 'a key' : 'a text';
   return { code: 'JSON_QUOTES', got, expected: `${what} in straight double quotation marks`, mend: 'Put it between " and ".' };
 }
@@ -151,24 +195,29 @@ function quotes({ text, at, wanted }: Break): Explanation | null {
 function notFinite(where: Break): Explanation | null {
   const run = runAt(where);
   if (where.wanted !== 'value' || !NOT_FINITE.test(run)) return null;
-  return { code: 'JSON_NOT_FINITE', got: shorten(run), expected: 'a number', mend: 'Give the true number, or leave the key out where it is not required.' };
+  return {
+    code: 'JSON_NOT_FINITE',
+    got: shorten(run),
+    expected: 'a number',
+    mend: 'Give the true number, or leave the key out where it is not required.',
+  };
 }
 
 /** `.5`, `+5`, `5.`, `007`, `1_000`, `250mm`, `1 000`: the part before the break was read as a number already. */
 function numberForm(where: Break): Explanation | null {
   const { text, at, wanted } = where;
-  let token = runAt(where);
+  let token = runAt(where) || (THOUSANDS.exec(text.slice(at, at + 20))?.[0] ?? '');
   if (wanted === 'list-end' || wanted === 'object-end') {
-    const before = /(?:^|[\s,:[])(-?[\d.]+[eE+\-\d]*)([ \u00a0\u202f\u2009]?)$/.exec(text.slice(Math.max(0, at - 40), at));
+    const before = /(?:^|[\s,:[])(-?[\d.]+[eE+\-\d]*)( ?)$/.exec(text.slice(Math.max(0, at - 40), at));
     if (before === null || token === '') return null;
-    if (before[2] !== '' && !/^\d{3}(?:$|\D)/.test(token)) return null;
-    token = before[1]! + before[2]! + token;
+    if (before[2] !== '' && !/^\d{3}(?:\D|$)/.test(token) && !UNIT.test(token)) return null;
+    token = `${before[1]}${before[2]}${token}`;
   } else if (wanted !== 'value' || !NUMBER_LIKE.test(token)) return null;
   return { code: 'JSON_NUMBER', got: quoted(token), expected: 'a plain number such as 250, 0.8 or -1.25', mend: numberMend(token) };
 }
 
 function numberMend(token: string): string {
-  const unit = /^(-?\d+(?:\.\d+)?)\s*(?:mm|cm|m|m²|kg|t|kN|%|°)/.exec(token);
+  const unit = /^(-?\d+(?:\.\d+)?)\s*(?:mm|cm|m|kg|t|kN|%|°)/.exec(token);
   if (unit !== null) return `Write ${unit[1]} alone; the unit stands in the key.`;
   const plain = token
     .replace(/[−–]/g, '-')
@@ -177,37 +226,53 @@ function numberMend(token: string): string {
     .replace(/^(-?)0+(?=\d)/, '$1')
     .replace(/^(-?)\./, '$10.')
     .replace(/\.$/, '');
-  return /^-?\d+(?:\.\d+)?$/.test(plain) ? `Write ${plain}.` : 'Write digits with a decimal point, without unit, blanks or thousands marks.';
+  return /^-?\d+(?:\.\d+)?$/.test(plain)
+    ? `Write ${plain}.`
+    : 'Write digits with a decimal point, without unit, blanks or thousands marks.';
 }
 
 function word(where: Break): Explanation | null {
   const run = runAt(where);
   const right = WORDS.get(run.toLowerCase());
-  if (where.wanted === 'value' && right !== undefined) return { code: 'JSON_SYNTAX', got: quoted(run), expected: EXPECTED.value, mend: `Write ${right} in small letters.` };
+  if (where.wanted === 'value' && right !== undefined)
+    return { code: 'JSON_SYNTAX', got: quoted(run), expected: EXPECTED.value, mend: `Write ${right} in small letters.` };
   if (run === '' || !/^[\p{L}_$]/u.test(run)) return null;
-  if (where.wanted === 'key') return { code: 'JSON_UNQUOTED_KEY', got: quoted(run), expected: EXPECTED.key, mend: `Write "${shorten(run)}" with its quotation marks.` };
+  if (where.wanted === 'key')
+    return {
+      code: 'JSON_UNQUOTED_KEY',
+      got: quoted(run),
+      expected: EXPECTED.key,
+      mend: `Write "${shorten(run)}" with its quotation marks.`,
+    };
   if (where.wanted !== 'value') return null;
   return { code: 'JSON_QUOTES', got: shorten(run), expected: 'a text in straight double quotation marks', mend: 'Put it between " and ".' };
 }
 
 function missingComma(where: Break): Explanation | null {
   const { text, at, wanted, path } = where;
-  const next = text[at]!;
+  const next = text.charAt(at);
   if ((wanted !== 'list-end' && wanted !== 'object-end') || !/["{[\d\-\p{L}]/u.test(next)) return null;
-  const line = text.slice(at, at + 80).split(/[\r\n]/)[0]!;
-  return { code: 'JSON_MISSING_COMMA', got: `${shorten(line)}${inside(path)}`, expected: EXPECTED[wanted], mend: 'Put a comma between the two entries.' };
+  const line = lineAt(text, at);
+  return {
+    code: 'JSON_MISSING_COMMA',
+    got: `${shorten(line)}${inside(path)}`,
+    expected: EXPECTED[wanted],
+    mend: 'Put a comma between the two entries.',
+  };
 }
 
 function afterEnd({ text, at, wanted }: Break): Explanation | null {
   if (wanted !== 'end') return null;
   const mend = 'Delete what follows the last closing brace; a file holds one scene.';
-  return { code: 'JSON_AFTER_END', got: quoted(text.slice(at, at + 80).split(/[\r\n]/)[0]!), expected: EXPECTED.end, mend };
+  return { code: 'JSON_AFTER_END', got: quoted(lineAt(text, at)), expected: EXPECTED.end, mend };
 }
 
 function other({ text, at, wanted, path }: Break): Explanation {
-  const found = text.slice(at, at + 80).split(/[\r\n]/)[0]!;
+  const found = lineAt(text, at);
   const bracket = /^[\]}]/.test(found) && wanted.endsWith('-end');
-  const mend = bracket ? 'Check that every [ is closed by ] and every { by }.' : 'Mend the text at this place; an editor that knows JSON marks it.';
+  const mend = bracket
+    ? 'Check that every [ is closed by ] and every { by }.'
+    : 'Mend the text at this place; an editor that knows JSON marks it.';
   return { code: 'JSON_SYNTAX', got: `${quoted(found)}${inside(path)}`, expected: EXPECTED[wanted], mend };
 }
 

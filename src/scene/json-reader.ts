@@ -4,10 +4,8 @@
  */
 
 import { explainBreak, type JsonProblem, type Wanted } from './json-problem.ts';
+import { MAX_DEPTH } from './limits.ts';
 import type { Path } from './path.ts';
-
-/** Deepest nesting of brackets read; a scene needs about ten. */
-export const MAX_DEPTH = 64;
 
 /** Offset of each key of an object or of each item of a list. */
 type Places = Map<string, number> | number[];
@@ -38,7 +36,7 @@ const LITERALS: readonly (readonly [string, unknown])[] = [
 
 /**
  * Reads JSON text.
- * @param text - the text, without a byte-order mark
+ * @param text - the text, with or without a byte-order mark
  * @returns the value and its places, or what breaks the text
  */
 export function readJson(text: string): JsonReading | { readonly problem: JsonProblem } {
@@ -67,11 +65,12 @@ class JsonReader {
   readonly #text: string;
   readonly #path: (string | number)[] = [];
   readonly #places = new Map<object, Places>();
-  #at = 0;
+  #at: number;
   #start = 0;
 
   constructor(text: string) {
     this.#text = text;
+    this.#at = text.startsWith('\uFEFF') ? 1 : 0;
   }
 
   readAll(): unknown {

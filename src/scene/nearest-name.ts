@@ -30,15 +30,19 @@ function editDistance(a: string, b: string): number {
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
-      const change = last[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, change);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) cost = Math.min(cost, beforeLast[j - 2]! + 1);
-      row.push(cost);
+      const change = cost(last, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      let least = Math.min(cost(last, j) + 1, cost(row, j - 1) + 1, change);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, cost(beforeLast, j - 2) + 1);
+      row.push(least);
     }
     beforeLast = last;
     last = row;
   }
-  return last[b.length]!;
+  return cost(last, b.length);
+}
+
+function cost(row: readonly number[], j: number): number {
+  return row[j] ?? Number.POSITIVE_INFINITY;
 }
 
 /**

@@ -1,0 +1,106 @@
+/** Checks bays, loads, rain, stages and dates for what is missing or looks like another unit. */
+
+import type { SceneFile, SceneStage } from '../model/scene-file.ts';
+import { GRAVITY_MS2 } from '../model/units.ts';
+import type { IssueList } from './issue-list.ts';
+import type { KnownIds } from './known-ids.ts';
+import type { Path } from './path.ts';
+
+/** Greatest load per area that raises no question [kN/m²]. */
+const USUAL_LOAD_KNM2 = 200;
+/** Least tree with root ball that raises no question [kg]. */
+const USUAL_TREE_KG = 20;
+
+/** Checks permitted and given loads. */
+export function checkLoads(scene: SceneFile, issues: IssueList): void {
+  for (const [i, bay] of scene.deck.bays.entries()) {
+    const path = ['deck', 'bays', i];
+    if (bay.permanentKNm2 === undefined && bay.totalKNm2 === undefined) {
+      issues.error('BAY_NO_LIMIT', path, () => ({
+        got: `bay "${bay.id}" without a permitted load`,
+        expected: '"permanentKNm2" or "totalKNm2" [kN/m²], as the structural engineer gives it',
+        mend: 'Add the permitted load from the load plan; without it the bay cannot be judged.',
+      }));
+    }
+    for (const key of ['permanentKNm2', 'imposedKNm2', 'totalKNm2', 'stageKNm2'] as const) checkLoad(bay[key], [...path, key], issues);
+    checkDate(bay.basis?.date, [...path, 'basis', 'date'], issues);
+  }
+  for (const [i, zone] of scene.zones.entries()) checkLoad(zone.imposedKNm2, ['zones', i, 'imposedKNm2'], issues);
+  for (const [i, object] of (scene.objects ?? []).entries()) {
+    if (object.kind === 'block') checkLoad(object.kNm2, ['objects', i, 'kNm2'], issues);
+    if (object.kind === 'tree' && object.massKg < USUAL_TREE_KG) {
+      issues.warning('LOAD_UNUSUAL', ['objects', i, 'massKg'], () => ({
+        got: `${object.massKg} kg for tree "${object.id}"`,
+        expected: `a tree with its root ball of at least ${USUAL_TREE_KG} kg`,
+        mend: `Were tonnes meant? Then write ${Number((object.massKg * 1000).toPrecision(6))}.`,
+      }));
+    }
+  }
+  const { rain } = scene;
+  if (rain !== undefined && rain.extremeLpsHa < rain.designLpsHa) {
+    issues.warning('RAIN_ORDER', ['rain', 'extremeLpsHa'], () => ({
+      got: `extreme rain ${rain.extremeLpsHa} below design rain ${rain.designLpsHa}`,
+      expected: 'extreme rain of at least the design rain [l/(s·ha)]',
+      mend: 'Check whether the two were swapped.',
+    }));
+  }
+}
+
+function checkLoad(loadKNm2: number | undefined, path: Path, issues: IssueList): void {
+  if (loadKNm2 === undefined || loadKNm2 <= USUAL_LOAD_KNM2) return;
+  issues.warning('LOAD_UNUSUAL', path, () => ({
+    got: `${loadKNm2} kN/m²`,
+    expected: `usually 5 to 50 kN/m² and at most ${USUAL_LOAD_KNM2}`,
+    mend: `Was kg/m² meant? Then write ${Number(((loadKNm2 * GRAVITY_MS2) / 1000).toPrecision(4))}.`,
+  }));
+}
+
+/** Checks what the stages place, heap up and date. */
+export function checkStages(scene: SceneFile, known: KnownIds, issues: IssueList): void {
+  for (const [i, stage] of (scene.stages ?? []).entries()) {
+    checkPlaces(stage, ['stages', i, 'place'], issues);
+    for (const [j, pile] of (stage.stockpiles ?? []).entries()) {
+      const material = known.materials.get(pile.material);
+      if (material === undefined || material.density !== undefined) continue;
+      issues.error('STOCKPILE_NOT_LOOSE', ['stages', i, 'stockpiles', j, 'material'], () => ({
+        got: `stockpile "${pile.id}" of "${pile.material}", which has no density`,
+        expected: 'a material with "density" [kg/m³], so that a heap has a weight',
+        mend: 'Name a granular material; enter stacked sheets or elements as an object of kind "block".',
+      }));
+    }
+    for (const [j, hold] of (stage.holdPoints ?? []).entries()) checkDate(hold.on, ['stages', i, 'holdPoints', j, 'on'], issues);
+  }
+}
+
+function checkPlaces(stage: SceneStage, path: Path, issues: IssueList): void {
+  for (const [j, place] of (stage.place ?? []).entries()) {
+    if (place.zones !== undefined && place.roles === undefined) {
+      issues.error('PLACE_ZONES_WITHOUT_ROLES', [...path, j], () => ({
+        got: `zones without roles in stage "${stage.id}"`,
+        expected: '"roles" beside "zones": which layers are placed there',
+        mend: 'Add "roles", for example ["protection", "slip"].',
+      }));
+    } else if (place.roles === undefined && place.objects === undefined) {
+      issues.error('PLACE_EMPTY', [...path, j], () => ({
+        got: `an entry that places nothing in stage "${stage.id}"`,
+        expected: '"roles" (layers by role) or "objects" (objects by id)',
+        mend: 'Add what is placed, or delete the entry.',
+      }));
+    }
+  }
+}
+
+/** Dates are free text, but only ISO dates sort and compare. */
+function checkDate(date: string | undefined, path: Path, issues: IssueList): void {
+  if (date === undefined || isIsoDate(date)) return;
+  issues.warning('DATE_FORM', path, () => ({
+    got: `"${date}"`,
+    expected: 'a date as YYYY-MM-DD, e.g. 2026-03-09',
+    mend: 'Write it so; revisions then sort by date.',
+  }));
+}
+
+function isIsoDate(date: string): boolean {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(date) ? Date.parse(`${date}T00:00:00Z`) : Number.NaN;
+  return Number.isFinite(time) && new Date(time).toISOString().startsWith(date);
+}

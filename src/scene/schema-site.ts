@@ -1,0 +1,93 @@
+/** Schema of traffic, stages, access points and views. */
+
+import { z } from 'zod';
+import { roleSchema } from './schema-build-up.ts';
+import {
+  choice,
+  filledList,
+  idSchema,
+  list,
+  point3Schema,
+  pointSchema,
+  polygon,
+  polyline,
+  positive,
+  quantity,
+  reference,
+  text,
+} from './schema-numbers.ts';
+
+export const trafficSchema = z
+  .strictObject({
+    id: idSchema,
+    vehicle: reference('Vehicle'),
+    route: polyline('Line the vehicle follows'),
+    widthM: positive('Width of the lane', 'm').exactOptional(),
+  })
+  .describe('Traffic on the finished deck');
+
+const placeSchema = z
+  .strictObject({
+    zones: filledList(reference('Zone'), 'Zones in which the layers are placed; all zones where left out').exactOptional(),
+    roles: filledList(roleSchema, 'Roles of the layers placed').exactOptional(),
+    objects: filledList(reference('Object'), 'Objects placed').exactOptional(),
+  })
+  .describe('What the stage places');
+
+const stockpileSchema = z
+  .strictObject({
+    id: idSchema,
+    outline: polygon('Outline of the stockpile'),
+    material: reference('Material, lying loose'),
+    heightM: positive('Height of the heap', 'm'),
+  })
+  .describe('Stockpile');
+
+const holdPointSchema = z
+  .strictObject({
+    id: idSchema,
+    says: text('What must be seen before work goes on'),
+    releasedBy: text('Who releases it').exactOptional(),
+    evidence: text('What shows that it is met').exactOptional(),
+    on: text('Date of release as YYYY-MM-DD').exactOptional(),
+  })
+  .describe('Hold point');
+
+export const stageSchema = z
+  .strictObject({
+    id: idSchema,
+    name: text('Name shown'),
+    place: list(placeSchema, 'Layers and objects placed in this stage').exactOptional(),
+    stockpiles: list(stockpileSchema, 'Stockpiles lying there in this stage').exactOptional(),
+    plant: list(
+      z.strictObject({ vehicle: reference('Vehicle'), route: polyline('Line the plant follows') }),
+      'Plant moving on the deck in this stage',
+    ).exactOptional(),
+    floodTestMm: quantity('Depth of water in a flood test', 'mm', { min: 0 }).exactOptional(),
+    holdPoints: list(holdPointSchema, 'Hold points').exactOptional(),
+    cautions: list(z.string(), 'Cautions').exactOptional(),
+  })
+  .describe('Stage of construction');
+
+export const accessPointSchema = z
+  .strictObject({
+    id: idSchema,
+    at: pointSchema,
+    kind: choice(['ramp', 'crane', 'blower', 'gate'], 'Kind of access'),
+    reachM: positive('Reach', 'm').exactOptional(),
+  })
+  .describe('Access for material');
+
+export const viewSchema = z
+  .strictObject({
+    id: idSchema,
+    name: text('Name shown'),
+    eye: point3Schema,
+    target: point3Schema,
+    says: text('What to see there').exactOptional(),
+    show: z
+      .record(z.string(), z.union([z.string(), z.number(), z.boolean()]).describe('Setting: a text, a number, true or false'))
+      .describe('What the view shows')
+      .exactOptional(),
+  })
+  .describe('Saved view');

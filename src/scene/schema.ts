@@ -1,0 +1,44 @@
+/** Schema of the scene file (`*.scene.json`, version 1); unknown keys are errors. Units stand in the keys. */
+
+import { z } from 'zod';
+import type { SceneFile } from '../model/scene-file.ts';
+import { buildUpSchema, materialSchema, objectSchema, vehicleSchema, zoneSchema } from './schema-build-up.ts';
+import { deckSchema } from './schema-deck.ts';
+import { list, positive, quantity, text } from './schema-numbers.ts';
+import { accessPointSchema, stageSchema, trafficSchema, viewSchema } from './schema-site.ts';
+
+export const SCENE_FORMAT = 'loamdeck-scene';
+export const SCENE_VERSION = 1;
+
+export const sceneFileSchema = z
+  .strictObject({
+    $schema: text('Address of the JSON Schema, for editors').exactOptional(),
+    format: z.literal(SCENE_FORMAT).describe(`Kind of file: "${SCENE_FORMAT}"`),
+    version: z.literal(SCENE_VERSION).describe(`Version of the scene file: ${SCENE_VERSION}`),
+    name: text('Name of the scene'),
+    about: text('What the scene shows').exactOptional(),
+    currency: text('Currency of prices, e.g. EUR').exactOptional(),
+    grid: z
+      .strictObject({ cellM: quantity('Side of a grid cell', 'm', { min: 0.05, max: 2 }).exactOptional() })
+      .describe('Calculation grid')
+      .exactOptional(),
+    rain: z
+      .strictObject({
+        designLpsHa: positive('Design rain', 'l/(s·ha)'),
+        extremeLpsHa: positive('Extreme rain', 'l/(s·ha)'),
+        source: text('Where the rain figures come from').exactOptional(),
+      })
+      .describe('Rain')
+      .exactOptional(),
+    deck: deckSchema,
+    materials: list(materialSchema, 'Materials of this scene').exactOptional(),
+    vehicles: list(vehicleSchema, 'Vehicles of this scene').exactOptional(),
+    buildups: list(buildUpSchema, 'Build-ups'),
+    zones: list(zoneSchema, 'Zones'),
+    objects: list(objectSchema, 'Trees, lines and blocks').exactOptional(),
+    traffic: list(trafficSchema, 'Traffic').exactOptional(),
+    stages: list(stageSchema, 'Stages in order').exactOptional(),
+    accessPoints: list(accessPointSchema, 'Access points').exactOptional(),
+    views: list(viewSchema, 'Saved views').exactOptional(),
+  })
+  .describe('Scene: a podium deck with its build-ups, zones, loads and stages') satisfies z.ZodType<SceneFile>;
