@@ -53,3 +53,36 @@ export function cellAt(grid: GridShape, x: number, y: number): number {
   if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) return -1;
   return row * grid.columns + column;
 }
+
+/** A block of cells: first and end (exclusive) column and row. */
+export interface CellBlock {
+  readonly column0: number;
+  readonly column1: number;
+  readonly row0: number;
+  readonly row1: number;
+}
+
+/**
+ * Smallest block around some cells.
+ * @param lists - lists of cells [-]
+ * @param columns - columns of the grid [-]
+ * @returns block; empty (row0 >= row1) for no cells [-]
+ * @source none: arithmetic
+ */
+export function blockOfCells(lists: readonly Int32Array[], columns: number): CellBlock {
+  let column0 = columns;
+  let column1 = 0;
+  let row0 = Number.MAX_SAFE_INTEGER;
+  let row1 = 0;
+  for (const cells of lists) {
+    for (let i = 0; i < cells.length; i++) {
+      const column = cells[i] % columns;
+      const row = (cells[i] - column) / columns;
+      if (column < column0) column0 = column;
+      if (column >= column1) column1 = column + 1;
+      if (row < row0) row0 = row;
+      if (row >= row1) row1 = row + 1;
+    }
+  }
+  return { column0, column1, row0, row1 };
+}

@@ -5,6 +5,7 @@
  */
 
 import type { GridShape } from '../../model/maps.ts';
+import type { CellBlock } from '../geometry/grid.ts';
 
 export interface PlaneSurface {
   readonly kind: 'plane';
@@ -62,13 +63,6 @@ export function sampleSurface(surface: Surface, grid: GridShape, block: CellBloc
   }
   for (let t = 0; t < surface.triangles.length; t += 3) sampleTriangle(surface, t, grid, block, out);
   return out;
-}
-
-export interface CellBlock {
-  readonly column0: number;
-  readonly column1: number;
-  readonly row0: number;
-  readonly row1: number;
 }
 
 /** Cells whose centre lies in one triangle; half-open, so that each centre on a shared edge is written once or equally. */

@@ -1,0 +1,188 @@
+/** Maps per cell of one evaluation, for the finished garden or at the end of a stage. */
+
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../model/maps.ts';
+import { UTILISATION_LIMITS } from '../model/palette.ts';
+import type { Evaluation } from './evaluation.ts';
+import { fillLoads, stageLimitKNm2 } from './judge.ts';
+import type { Affine } from './layers/coefficients.ts';
+import { coefficientArrays, zoneLoads } from './loads/field.ts';
+import { windowSums } from './loads/patch.ts';
+
+const UNITS: Readonly<Record<MapKind, string>> = {
+  load: 'kN/m²',
+  utilisation: '%',
+  'worst-stage': '%',
+  depth: 'mm',
+  'make-up': 'mm',
+  finished: 'm',
+};
+
+/**
+ * One map.
+ * @param on - evaluation [kN/m²]
+ * @param kind - quantity; utilisations are of the 1 m × 1 m patch centred on the cell, as bays are judged [-]
+ * @param stage - index of the stage, null for the finished garden [-]
+ * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [%], [mm] or [m]
+ * @throws RangeError for a stage that does not exist
+ * @source contract.md, section 2
+ */
+export function cellMap(on: Evaluation, kind: MapKind, stage: number | null): CellMap {
+  if (stage !== null && !(stage >= 0 && stage < on.plan.stages.length)) throw new RangeError(`cellMap: no stage ${stage}`);
+  const { deckShare, grid } = on.prepared.ground;
+  const values = new Float32Array(deckShare.length).fill(Number.NaN);
+  const flags = new Uint8Array(deckShare.length);
+  const valueAt = valuesOf(on, kind, stage);
+  const isUtilisation = kind === 'utilisation' || kind === 'worst-stage';
+  let min = Infinity;
+  let max = -Infinity;
+  let weighted = 0;
+  let share = 0;
+  let dataCells = 0;
+  let noDataCells = 0;
+  let noDataShare = 0;
+  for (let cell = 0; cell < deckShare.length; cell++) {
+    if (deckShare[cell] === 0) continue;
+    const value = valueAt(cell);
+    flags[cell] = CELL_ON_DECK;
+    const bay = on.bayAt[cell];
+    if (isUtilisation && bay >= 0 && !on.input.bays[bay].confirmed) flags[cell] |= CELL_UNCONFIRMED;
+    if (Number.isNaN(value)) {
+      flags[cell] |= CELL_NO_DATA;
+      noDataCells++;
+      noDataShare += deckShare[cell];
+      continue;
+    }
+    if (isUtilisation && value > 1 + 1e-9) flags[cell] |= CELL_OVER;
+    values[cell] = value;
+    dataCells++;
+    weighted += value * deckShare[cell];
+    share += deckShare[cell];
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  return {
+    kind,
+    stage,
+    values,
+    flags,
+    unit: UNITS[kind],
+    classLimits: isUtilisation ? [...UTILISATION_LIMITS] : null,
+    min: dataCells > 0 ? min : Number.NaN,
+    mean: share > 0 ? weighted / share : Number.NaN,
+    max: dataCells > 0 ? max : Number.NaN,
+    dataCells,
+    noDataCells,
+    noDataM2: noDataShare * grid.cellM * grid.cellM,
+  };
+}
+
+function valuesOf(on: Evaluation, kind: MapKind, stage: number | null): (cell: number) => number {
+  switch (kind) {
+    case 'load': {
+      const { deckShare } = on.prepared.ground;
+      const loads = loadsOf(on, stage);
+      return (cell) => loads[cell] / deckShare[cell];
+    }
+    case 'utilisation':
+      return utilisationOf(on, stage);
+    case 'worst-stage':
+      return (cell) => on.worstUtilisation[cell];
+    case 'depth': {
+      const depth = layerMean(on, depthStack(on, stage));
+      return (cell) => depth(cell) * 1000;
+    }
+    case 'make-up':
+      return makeUpOf(on, stage);
+    case 'finished': {
+      const depth = layerMean(on, depthStack(on, stage));
+      // Bare deck ends at the membrane.
+      return (cell) => on.prepared.deckLevelsM[cell] + (Number.isNaN(depth(cell)) ? 0 : depth(cell));
+    }
+  }
+}
+
+function wholeGrid(on: Evaluation) {
+  const { columns, rows } = on.prepared.ground.grid;
+  return { column0: 0, column1: columns, row0: 0, row1: rows };
+}
+
+function loadsOf(on: Evaluation, stage: number | null): Float64Array {
+  const zones = stage === null ? coefficientArrays(on.stacks.map((stack) => stack.saturated)) : on.stageLoads[stage];
+  return fillLoads(on, zones, wholeGrid(on), stage);
+}
+
+/** Judged by the patch like the bay itself; NaN where no bay or no limit judges the cell. */
+function utilisationOf(on: Evaluation, stage: number | null): (cell: number) => number {
+  const { prepared, input, bayAt } = on;
+  if (stage === null) {
+    const limits = Float64Array.from(input.bays, (bay) => bay.permanentKNm2 ?? Number.NaN);
+    const total = totalUtilisation(on);
+    return (cell) => {
+      const bay = bayAt[cell];
+      if (bay < 0) return Number.NaN;
+      const permanent = on.patchKNm2[cell] / limits[bay];
+      if (!total || Number.isNaN(total[cell])) return permanent;
+      return Number.isNaN(permanent) ? total[cell] : Math.max(permanent, total[cell]);
+    };
+  }
+  const limits = Float64Array.from(input.bays, (bay) => stageLimitKNm2(bay) ?? Number.NaN);
+  const loads = loadsOf(on, stage);
+  const sums = windowSums(loads, prepared.ground.grid, prepared.reach, wholeGrid(on), prepared.scratch.sums);
+  return (cell) => (bayAt[cell] < 0 ? Number.NaN : sums[cell] / prepared.deckSums[cell] / limits[bayAt[cell]]);
+}
+
+/** Permanent + imposed over the total limit, for bays that have one; null if none has. */
+function totalUtilisation(on: Evaluation): Float64Array | null {
+  const { prepared, input, bayAt } = on;
+  if (input.bays.every((bay) => bay.totalKNm2 === null)) return null;
+  const withImposed = on.stacks.map((stack, z) => ({
+    fixed: stack.saturated.fixed + input.zones[z].imposedKNm2,
+    perM: stack.saturated.perM,
+  }));
+  const loads = fillLoads(on, coefficientArrays(withImposed), wholeGrid(on), null);
+  const sums = windowSums(loads, prepared.ground.grid, prepared.reach, wholeGrid(on), prepared.scratch.sums);
+  return Float64Array.from(sums, (sum, cell) => {
+    const limit = bayAt[cell] < 0 ? null : input.bays[bayAt[cell]].totalKNm2;
+    return limit === null ? Number.NaN : sum / prepared.deckSums[cell] / limit;
+  });
+}
+
+function depthStack(on: Evaluation, stage: number | null): readonly Affine[] {
+  return (stage === null ? on.stacks : on.stageStacks[stage]).map((stack) => stack.depth);
+}
+
+/** Mean over the zones of a cell, by area; NaN where no zone lies. */
+function layerMean(on: Evaluation, zones: readonly Affine[]): (cell: number) => number {
+  const { owner, mixed, start, entryShare } = on.field.zones;
+  const sum = zoneLoads(on.field, coefficientArrays(zones), wholeGrid(on), new Float64Array(owner.length));
+  const share = new Float64Array(owner.length);
+  for (let cell = 0; cell < owner.length; cell++) share[cell] = owner[cell] >= 0 ? 1 : 0;
+  mixed.forEach((cell, i) => {
+    for (let e = start[i]; e < start[i + 1]; e++) share[cell] += entryShare[e];
+  });
+  return (cell) => (share[cell] > 0 ? sum[cell] / share[cell] : Number.NaN);
+}
+
+/** Make-up thickness where a zone has such a layer and, in a stage, has it placed by then [mm]. */
+function makeUpOf(on: Evaluation, stage: number | null): (cell: number) => number {
+  const has = on.input.zones.map((zone, z) =>
+    zone.buildUp.layers.some((layer, i) => {
+      const placedIn = on.plan.layerStages[z][i];
+      return layer.rangeM !== null && (stage === null || (placedIn >= 0 && placedIn <= stage));
+    }),
+  );
+  const { owner, mixed, start, entryZone, entryShare } = on.field.zones;
+  const values = new Float64Array(owner.length).fill(Number.NaN);
+  for (let cell = 0; cell < owner.length; cell++) if (owner[cell] >= 0 && has[owner[cell]]) values[cell] = on.field.makeUpM[cell] * 1000;
+  mixed.forEach((cell, i) => {
+    let sum = 0;
+    let share = 0;
+    for (let e = start[i]; e < start[i + 1]; e++) {
+      if (!has[entryZone[e]]) continue;
+      sum += entryShare[e] * on.field.entryMakeUpM[e] * 1000;
+      share += entryShare[e];
+    }
+    if (share > 0) values[cell] = sum / share;
+  });
+  return (cell) => values[cell];
+}
