@@ -9,6 +9,8 @@ import { type NestingFault, nestingFaults } from './ring-nesting.ts';
 
 /** Places shown for one polygon. */
 const MOST_PLACES = 3;
+/** Places looked for before choosing the ones shown. */
+const MOST_CONTACTS = 12;
 
 interface NamedPolygon {
   readonly path: Path;
@@ -118,8 +120,8 @@ function simpleRing({ path, polygon, name }: NamedPolygon, issues: IssueList, ow
     return null;
   }
   const ring = ringOf(polygon);
-  const contacts = isFlat(ring) ? [] : selfContacts(ring, MOST_PLACES);
-  for (const contact of contacts) reportSelfContact(contact, path, called, issues);
+  const contacts = isFlat(ring) ? [] : selfContacts(ring, MOST_CONTACTS);
+  for (const contact of worth(contacts)) reportSelfContact(contact, path, called, issues);
   if (contacts.length > 0) return null;
   if (!isFlat(ring) && !enclosesNothing(ring)) return ring;
   issues.error('POLYGON_ZERO_AREA', path, () => ({
@@ -128,6 +130,14 @@ function simpleRing({ path, polygon, name }: NamedPolygon, issues: IssueList, ow
     mend: 'Check the coordinates; often one number was copied twice.',
   }));
   return null;
+}
+
+/** Crossings, if there are any; else one overlap or touch, since one fault of this kind shows as several. */
+function worth(contacts: readonly SelfContact[]): readonly SelfContact[] {
+  const crossings = contacts.filter(({ contact }) => contact.kind === 'cross');
+  if (crossings.length > 0) return crossings.slice(0, MOST_PLACES);
+  const overlap = contacts.find(({ contact }) => contact.kind === 'overlap');
+  return overlap === undefined ? contacts.slice(0, 1) : [overlap];
 }
 
 function reportSelfContact({ contact, edges }: SelfContact, path: Path, name: string, issues: IssueList): void {

@@ -74,7 +74,8 @@ export function explainBreak(where: Break): JsonProblem {
   ];
   for (const attempt of tries) {
     const explanation = attempt(where);
-    if (explanation !== null) return { ...explanation, offset: where.at, path: [...where.path] };
+    if (explanation !== null)
+      return { ...explanation, offset: where.at, path: where.wanted === 'depth' ? where.path.slice(0, 3) : [...where.path] };
   }
   throw new RangeError(`explainBreak: no explanation for "${where.wanted}"`);
 }
@@ -119,13 +120,13 @@ function truncated(where: Break): Explanation | null {
   };
 }
 
-function insideString({ text, at, wanted, path }: Break): Explanation | null {
+function insideString({ text, at, wanted }: Break): Explanation | null {
   if (wanted !== 'string') return null;
   const next = text.charAt(at);
   if (next === '\n' || next === '\r') {
     return {
       code: 'JSON_STRING_OPEN',
-      got: `the end of the line in the middle of a text${inside(path)}`,
+      got: 'the end of the line in the middle of a text',
       expected: 'a closing quotation mark before the end of the line',
       mend: 'Close the text with a quotation mark; write a line break inside a text as \\n.',
     };
@@ -249,13 +250,13 @@ function word(where: Break): Explanation | null {
 }
 
 function missingComma(where: Break): Explanation | null {
-  const { text, at, wanted, path } = where;
+  const { text, at, wanted } = where;
   const next = text.charAt(at);
   if ((wanted !== 'list-end' && wanted !== 'object-end') || !/["{[\d\-\p{L}]/u.test(next)) return null;
   const line = lineAt(text, at);
   return {
     code: 'JSON_MISSING_COMMA',
-    got: `${shorten(line)}${inside(path)}`,
+    got: quoted(line),
     expected: EXPECTED[wanted],
     mend: 'Put a comma between the two entries.',
   };
@@ -267,13 +268,12 @@ function afterEnd({ text, at, wanted }: Break): Explanation | null {
   return { code: 'JSON_AFTER_END', got: quoted(lineAt(text, at)), expected: EXPECTED.end, mend };
 }
 
-function other({ text, at, wanted, path }: Break): Explanation {
+function other({ text, at, wanted }: Break): Explanation {
   const found = lineAt(text, at);
-  const bracket = /^[\]}]/.test(found) && wanted.endsWith('-end');
-  const mend = bracket
-    ? 'Check that every [ is closed by ] and every { by }.'
-    : 'Mend the text at this place; an editor that knows JSON marks it.';
-  return { code: 'JSON_SYNTAX', got: `${quoted(found)}${inside(path)}`, expected: EXPECTED[wanted], mend };
+  let mend = 'Mend the text at this place; an editor that knows JSON marks it.';
+  if (found.startsWith(',')) mend = 'Delete the extra comma, or put in the entry that is missing.';
+  if (/^[\]}]/.test(found) && wanted.endsWith('-end')) mend = 'Check that every [ is closed by ] and every { by }.';
+  return { code: 'JSON_SYNTAX', got: quoted(found), expected: EXPECTED[wanted], mend };
 }
 
 /**

@@ -73,15 +73,17 @@ export const vehicleSchema = z
     source: text('Where the numbers come from').exactOptional(),
     widthM: positive('Width over all', 'm'),
     axles: filledList(
-      z.strictObject({
-        atM: quantity('Distance behind the front axle', 'm', { min: 0 }),
-        loadKN: positive('Load of the axle', 'kN'),
-        wheels: z.number().int().min(1).max(16).describe('Wheels on the axle: a whole number from 1 to 16'),
-        trackM: quantity('Distance between the outer wheels, centre to centre', 'm', { min: 0 }),
-        contactM: z
-          .tuple([positive('Length of the contact patch', 'm'), positive('Width of the contact patch', 'm')])
-          .describe('Contact patch of a wheel, along × across: a list of two numbers [m]'),
-      }),
+      z
+        .strictObject({
+          atM: quantity('Distance behind the front axle', 'm', { min: 0 }),
+          loadKN: positive('Load of the axle', 'kN'),
+          wheels: z.number().int().min(1).max(16).describe('Wheels on the axle: a whole number from 1 to 16'),
+          trackM: quantity('Distance between the outer wheels, centre to centre', 'm', { min: 0 }),
+          contactM: z
+            .tuple([positive('Length of the contact patch', 'm'), positive('Width of the contact patch', 'm')])
+            .describe('Contact patch of a wheel, along × across: a list of two numbers [m]'),
+        })
+        .describe('Axle'),
       'Axles from the front',
     ),
   })
@@ -98,12 +100,14 @@ const thicknessSchema = z
   ])
   .describe('Thickness: a number above 0 [mm], or { "min", "max", "nominal" } [mm] for the make-up layer');
 
-const layerSchema = z.strictObject({
-  material: reference('Material of the layer'),
-  orientation: choice(['retention', 'drained'], 'Which way up the element is laid').exactOptional(),
-  infill: flag('Whether it fills the voids of the element below; thicknessMm then lies above the element').exactOptional(),
-  thicknessMm: thicknessSchema.exactOptional(),
-});
+const layerSchema = z
+  .strictObject({
+    material: reference('Material of the layer'),
+    orientation: choice(['retention', 'drained'], 'Which way up the element is laid').exactOptional(),
+    infill: flag('Whether it fills the voids of the element below; thicknessMm then lies above the element').exactOptional(),
+    thicknessMm: thicknessSchema.exactOptional(),
+  })
+  .describe('Layer of a build-up');
 
 export const buildUpSchema = z
   .strictObject({

@@ -38,29 +38,35 @@ const baySchema = z
   })
   .describe('Part of the deck with its own permitted load');
 
-const columnSchema = z.strictObject({
-  id: idSchema,
-  at: pointSchema,
-  sizeM: z
-    .tuple([positive('Width of the column along x', 'm'), positive('Width of the column along y', 'm')])
-    .describe('Size of the column: a list of two numbers [m]'),
-});
+const columnSchema = z
+  .strictObject({
+    id: idSchema,
+    at: pointSchema,
+    sizeM: z
+      .tuple([positive('Width of the column along x', 'm'), positive('Width of the column along y', 'm')])
+      .describe('Size of the column: a list of two numbers [m]'),
+  })
+  .describe('Column');
 
-const outletSchema = z.strictObject({
-  id: idSchema,
-  at: pointSchema,
-  kind: choice(['outlet', 'overflow'], 'Kind of outlet'),
-  lps: positive('Capacity', 'l/s').exactOptional(),
-  invertM: quantity('Height at which water begins to flow out', 'm').exactOptional(),
-});
+const outletSchema = z
+  .strictObject({
+    id: idSchema,
+    at: pointSchema,
+    kind: choice(['outlet', 'overflow'], 'Kind of outlet'),
+    lps: positive('Capacity', 'l/s').exactOptional(),
+    invertM: quantity('Height at which water begins to flow out', 'm').exactOptional(),
+  })
+  .describe('Outlet or overflow');
 
-const edgeSchema = z.strictObject({
-  id: idSchema,
-  line: polyline('Line of the edge'),
-  kind: choice(['upstand', 'threshold'], 'Kind of edge'),
-  membraneTopM: quantity('Level of the top end of the membrane', 'm'),
-  drainedChannel: flag('Whether a drained channel runs in front of it').exactOptional(),
-});
+const edgeSchema = z
+  .strictObject({
+    id: idSchema,
+    line: polyline('Line of the edge'),
+    kind: choice(['upstand', 'threshold'], 'Kind of edge'),
+    membraneTopM: quantity('Level of the top end of the membrane', 'm'),
+    drainedChannel: flag('Whether a drained channel runs in front of it').exactOptional(),
+  })
+  .describe('Edge of the membrane');
 
 export const deckSchema = z
   .strictObject({

@@ -146,6 +146,7 @@ function reportType({ path, value, issues, says }: Case): void {
 }
 
 function typeMend(value: unknown, says: string): string {
+  if (value === null) return 'Give a value, or leave the key out where it is not required.';
   if (typeof value !== 'string')
     return /a text|an id/.test(says) && typeof value === 'number'
       ? `Write "${value}" in quotation marks.`

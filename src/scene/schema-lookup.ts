@@ -28,7 +28,10 @@ export function knownKeys(schema: z.ZodType | null): readonly string[] {
 
 /** Meaning, range and unit of a place in words. */
 export function meaning(schema: z.ZodType | null): string {
-  const says = schema?.description ?? 'something else';
+  let says = schema?.description ?? 'Something else';
+  if (schema instanceof z.ZodObject || (schema instanceof z.ZodUnion && schema.options.every((option) => option instanceof z.ZodObject))) {
+    says += ': an object in braces { }';
+  }
   return says.charAt(0).toLowerCase() + says.slice(1);
 }
 

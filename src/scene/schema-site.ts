@@ -60,7 +60,7 @@ export const stageSchema = z
     place: list(placeSchema, 'Layers and objects placed in this stage').exactOptional(),
     stockpiles: list(stockpileSchema, 'Stockpiles lying there in this stage').exactOptional(),
     plant: list(
-      z.strictObject({ vehicle: reference('Vehicle'), route: polyline('Line the plant follows') }),
+      z.strictObject({ vehicle: reference('Vehicle'), route: polyline('Line the plant follows') }).describe('Plant on its way'),
       'Plant moving on the deck in this stage',
     ).exactOptional(),
     floodTestMm: quantity('Depth of water in a flood test', 'mm', { min: 0 }).exactOptional(),
