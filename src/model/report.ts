@@ -46,6 +46,7 @@ export interface ReportBay {
     readonly stage: string;
     readonly patchKNm2: number;
     readonly patchAt: readonly [number, number];
+    readonly permittedKNm2: number | null;
     readonly utilisation: number | null;
   }[];
   /** Id of the stage with the greatest patch / permitted. */

@@ -1,0 +1,72 @@
+/** From scene text to evaluation and report: the one path that app, command line and tests take. */
+
+import { evaluate } from '../core/evaluate.ts';
+import type { Evaluation } from '../core/evaluation.ts';
+import type { Issue } from '../model/issue.ts';
+import type { Report } from '../model/report.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { parseScene } from '../scene/parse-scene.ts';
+import { KNOWN_IDS } from './materials.ts';
+import { makeReport } from './report.ts';
+import { DEFAULT_CELL_M, type ResolvedScene, resolveScene } from './resolve-scene.ts';
+
+export interface Project {
+  readonly scene: SceneFile;
+  readonly resolved: ResolvedScene;
+  readonly evaluation: Evaluation;
+  readonly report: Report;
+}
+
+export type ProjectReading =
+  | { readonly project: Project; readonly issues: readonly Issue[] }
+  | { readonly project: null; readonly issues: readonly Issue[] };
+
+/**
+ * Reads and evaluates a scene file.
+ * @param text - the file's text
+ * @param cellM - side of a cell instead of the scene's own [m]
+ * @returns the project and warnings, or errors
+ */
+export function readProject(text: string, cellM?: number): ProjectReading {
+  const reading = parseScene(text, KNOWN_IDS);
+  if (!reading.scene) return { project: null, issues: reading.issues };
+  const tooFine = tooManyCells(reading.scene, cellM);
+  if (tooFine) return { project: null, issues: [tooFine] };
+  return { project: evaluateProject(reading.scene, { cellM }), issues: reading.issues };
+}
+
+/**
+ * Evaluates a checked scene.
+ * @param scene - checked scene
+ * @param options - `cellM` instead of the scene's own [m]; `previous` project, of which only what changed is done again and which is used up
+ * @returns the project
+ */
+export function evaluateProject(scene: SceneFile, options: { cellM?: number | undefined; previous?: Project | undefined } = {}): Project {
+  const resolved = resolveScene(scene, { cellM: options.cellM, previous: options.previous?.resolved });
+  const evaluation = evaluate(resolved.input, options.previous?.evaluation);
+  return { scene, resolved, evaluation, report: makeReport(scene, evaluation) };
+}
+
+/** Most cells that are evaluated; beyond, memory of a phone or tablet would not do. */
+const MAX_CELLS = 4e6;
+
+function tooManyCells(scene: SceneFile, cellM: number | undefined): Issue | null {
+  const side = cellM ?? scene.grid?.cellM ?? DEFAULT_CELL_M;
+  const extent = (axis: 0 | 1) => {
+    const { outline } = scene.deck;
+    return (
+      outline.reduce((high, point) => Math.max(high, point[axis]), -Infinity) -
+      outline.reduce((low, point) => Math.min(low, point[axis]), Infinity)
+    );
+  };
+  const cells = Math.ceil(extent(0) / side) * Math.ceil(extent(1) / side);
+  if (cells <= MAX_CELLS) return null;
+  return {
+    code: 'TOO_MANY_CELLS',
+    level: 'error',
+    path: 'grid.cellM',
+    got: `${extent(0).toFixed(1)} m × ${extent(1).toFixed(1)} m in cells of ${side} m, ${cells} cells`,
+    expected: `at most ${MAX_CELLS} cells`,
+    mend: `Take cells of at least ${Math.ceil(100 * Math.sqrt((extent(0) * extent(1)) / MAX_CELLS)) / 100} m, or check whether the outline is in millimetres.`,
+  };
+}

@@ -1,0 +1,116 @@
+/** The report of the contract, from one evaluation. */
+
+import type { BayResult, Evaluation, Patch } from '../core/evaluation.ts';
+import { findFacts } from '../core/findings.ts';
+import { cellCentreM } from '../core/geometry/grid.ts';
+import { stageLimitKNm2 } from '../core/judge.ts';
+import type { Finding, Severity } from '../model/finding.ts';
+import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { wordFinding } from './finding-text.ts';
+
+const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
+
+/** Report of a scene. */
+export function makeReport(scene: SceneFile, on: Evaluation): Report {
+  const { prepared, totals } = on;
+  return {
+    format: 'loamdeck-report',
+    version: 1,
+    scene: scene.name,
+    cellM: on.input.cellM,
+    cells: prepared.ground.cellCount,
+    deck: {
+      areaM2: prepared.ground.areaM2,
+      zonedM2: prepared.zoneTiling.coveredM2,
+      unzonedM2: prepared.zoneTiling.gapM2,
+      overlapM2: prepared.zoneTiling.overlapM2,
+      dryKN: totals.dryKN,
+      saturatedKN: totals.saturatedKN,
+      objectsKN: totals.objectsKN,
+    },
+    zones: on.input.zones.map((_, z) => zoneReport(on, z)),
+    bays: on.input.bays.map((_, b) => bayReport(on, b)),
+    stages: stageReports(on),
+    findings: sortedFindings(on, scene),
+  };
+}
+
+function sortedFindings(on: Evaluation, scene: SceneFile): Finding[] {
+  const findings = findFacts(on).map((fact) => wordFinding(fact, scene));
+  // Sorting is stable: within a severity the rules keep their order.
+  return findings.sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
+}
+
+function inMm(spread: Spread): Spread {
+  return { min: spread.min * 1000, mean: spread.mean * 1000, max: spread.max * 1000 };
+}
+
+function zoneReport(on: Evaluation, z: number): ReportZone {
+  const result = on.zones[z];
+  return {
+    id: on.input.zones[z].id,
+    areaM2: result.areaM2,
+    depthMm: inMm(result.depthM),
+    makeUpMm: result.makeUpM ? inMm(result.makeUpM) : null,
+    dryKNm2: result.dryKNm2,
+    saturatedKNm2: result.saturatedKNm2,
+    heldLm2: result.heldLm2,
+    finishedM: result.finishedM,
+    shortM2: on.makeUps[z].shortM2,
+    overM2: on.makeUps[z].overM2,
+  };
+}
+
+function patchReport(on: Evaluation, patch: Patch): { patchKNm2: number; patchAt: [number, number] } {
+  const [x, y] = cellCentreM(on.prepared.ground.grid, Math.max(0, patch.cell));
+  return { patchKNm2: patch.kNm2, patchAt: [x + on.input.originM[0], y + on.input.originM[1]] };
+}
+
+function bayReport(on: Evaluation, b: number): ReportBay {
+  const bay = on.input.bays[b];
+  const result = on.bays[b];
+  return {
+    id: bay.id,
+    areaM2: result.areaM2,
+    permanent: {
+      meanKNm2: result.meanKNm2,
+      peakKNm2: result.peakKNm2,
+      ...patchReport(on, result.patch),
+      permittedKNm2: bay.permanentKNm2,
+      utilisation: result.permanentUtilisation,
+    },
+    imposed: { maxKNm2: result.imposedKNm2, permittedKNm2: bay.imposedKNm2, utilisation: result.imposedUtilisation },
+    ...totalReport(on, bay.totalKNm2, result),
+    stages: result.stages.map((stage, s) => ({
+      stage: on.plan.stages[s].id,
+      ...patchReport(on, stage.patch),
+      permittedKNm2: stageLimitKNm2(bay),
+      utilisation: stage.utilisation,
+    })),
+    worstStage: result.worstStage < 0 ? null : on.plan.stages[result.worstStage].id,
+    confirmed: bay.confirmed,
+  };
+}
+
+function totalReport(on: Evaluation, permittedKNm2: number | null, result: BayResult): Pick<ReportBay, 'total'> {
+  if (permittedKNm2 === null || !result.total) return {};
+  return { total: { ...patchReport(on, result.total.patch), permittedKNm2, utilisation: result.total.utilisation } };
+}
+
+function stageReports(on: Evaluation): Report['stages'] {
+  return on.plan.stages.map((stage, s) => {
+    let worst = -1;
+    const utilisation = (b: number) => on.bays[b].stages[s].utilisation ?? -1;
+    on.bays.forEach((_, b) => {
+      if (utilisation(b) >= 0 && (worst < 0 || utilisation(b) > utilisation(worst))) worst = b;
+    });
+    return {
+      id: stage.id,
+      name: stage.name,
+      placedKN: on.placedKN[s],
+      worstBay: worst < 0 ? null : on.input.bays[worst].id,
+      utilisation: worst < 0 ? null : utilisation(worst),
+    };
+  });
+}
