@@ -18,7 +18,7 @@ interface Row {
 const MAY: Record<string, Row> = {
   model: { folders: [], packages: [] },
   catalogue: { folders: ['model'], packages: [] },
-  scene: { folders: ['model'], packages: [/^zod$/] },
+  scene: { folders: ['model'], packages: [/^zod$/, /^robust-predicates$/] },
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
