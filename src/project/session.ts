@@ -1,0 +1,90 @@
+/** One open scene: read, edited, asked for maps and core logs. The worker holds one; tests use it directly. */
+
+import { coreLog } from '../core/core-log.ts';
+import { cellMap } from '../core/maps.ts';
+import type { BuildUpView } from '../model/engine.ts';
+import type { Issue } from '../model/issue.ts';
+import type { CellMap, CoreLog, MapKind } from '../model/maps.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { mmFromMetres } from '../model/units.ts';
+import { parseScene } from '../scene/parse-scene.ts';
+import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
+import { KNOWN_IDS } from './materials.ts';
+import { layerThickness } from './resolve-layers.ts';
+
+export type SessionAnswer =
+  | { readonly project: Project; readonly issues: readonly Issue[] }
+  | { readonly project: null; readonly issues: readonly Issue[] };
+
+export class Session {
+  private project: Project | null = null;
+
+  /** Reads a scene file; where it can't be used, the scene open before stays. */
+  open(text: string): SessionAnswer {
+    const reading = readProject(text);
+    if (reading.project) this.project = reading.project;
+    return reading;
+  }
+
+  /** Sets one layer's thickness (of a make-up layer: its nominal) [mm]; refused with the same checks as a file. */
+  setThickness(buildUp: string, layer: number, thicknessMm: number): SessionAnswer {
+    const project = this.opened();
+    const scene = withThickness(project.scene, buildUp, layer, thicknessMm);
+    // The build-ups alone are read again: the rest was checked when the file was opened and has not changed.
+    const { format, version, name, deck, materials, buildups, zones } = scene;
+    const changed = { format, version, name, deck: { outline: deck.outline, bays: [] }, materials, buildups, zones: zones.slice(0, 1) };
+    const reading = parseScene(JSON.stringify(changed), KNOWN_IDS);
+    if (!reading.scene) return { project: null, issues: reading.issues };
+    this.project = evaluateProject(scene, { cellM: project.resolved.input.cellM, previous: project });
+    return { project: this.project, issues: reading.issues };
+  }
+
+  map(kind: MapKind, stage: number | null): CellMap {
+    return cellMap(this.opened().evaluation, kind, stage);
+  }
+
+  coreLog(cell: number, stage: number | null): CoreLog | null {
+    return coreLog(this.opened().evaluation, cell, stage);
+  }
+
+  private opened(): Project {
+    if (!this.project) throw new RangeError('Session: no scene is open');
+    return this.project;
+  }
+}
+
+function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile {
+  const buildups = scene.buildups.map((buildUp) => {
+    if (buildUp.id !== buildUpId) return buildUp;
+    const layers = buildUp.layers.map((layer, i) => {
+      if (i !== index) return layer;
+      const range = typeof layer.thicknessMm === 'object' ? { ...layer.thicknessMm, nominal: thicknessMm } : thicknessMm;
+      return { ...layer, thicknessMm: range };
+    });
+    return { ...buildUp, layers };
+  });
+  return { ...scene, buildups };
+}
+
+/** Build-ups with names, thicknesses and sources looked up, for the app's lists and thickness controls. */
+export function buildUpViews(project: Project): BuildUpView[] {
+  const { scene, resolved } = project;
+  return scene.buildups.map((buildUp) => ({
+    id: buildUp.id,
+    name: buildUp.name,
+    zones: scene.zones.filter((zone) => zone.buildup === buildUp.id).map((zone) => zone.id),
+    layers: buildUp.layers.map((layer) => {
+      const material = resolved.materialOf(layer.material);
+      const { thicknessM, rangeM } = layerThickness(layer, material);
+      return {
+        materialId: material.id,
+        name: material.name,
+        role: material.role,
+        thicknessMm: mmFromMetres(thicknessM),
+        rangeMm: rangeM ? { min: mmFromMetres(rangeM.min), max: mmFromMetres(rangeM.max) } : null,
+        adjustable: material.density !== undefined,
+        source: material.sourceText,
+      };
+    }),
+  }));
+}
