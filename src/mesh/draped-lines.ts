@@ -4,6 +4,9 @@ import { boundsOf } from '../core/geometry/ring.ts';
 import { type Surface, surfaceLevelM } from '../core/levels/surface.ts';
 import { surfaceWithin } from './surface-part.ts';
 
+/** Crossings nearer than this share of a segment are one [-]. */
+const SAME_SHARE = 1e-9;
+
 /**
  * A line with a point wherever it crosses a crease of the surface.
  * @param line - x y per point [m]
@@ -40,5 +43,7 @@ function crossings(segment: readonly [number, number, number, number], lines: re
     const w = ((lines[i] - ax) * (by - ay) - (lines[i + 1] - ay) * (bx - ax)) / det;
     if (u > 0 && u < 1 && w >= 0 && w <= 1) shares.push(u);
   }
-  return shares.sort((p, q) => p - q);
+  shares.sort((p, q) => p - q);
+  // Creases that meet on the line are one point.
+  return shares.filter((u, i) => i === 0 || u - shares[i - 1] > SAME_SHARE);
 }
