@@ -207,24 +207,34 @@ class Draft {
 const STANDING = { layer: -1, floor: 0, extraBottomM: 0, extraTopM: 0, stageFrom: -1, stageTo: -1, top: false };
 
 function floorRanges(solids: SolidMesh, parts: readonly Part[], floors: number): FloorRange[] {
-  const low = new Float64Array(floors).fill(Infinity);
-  const high = new Float64Array(floors).fill(-Infinity);
+  // Per part first: a plain loop over a million vertices.
+  const low = new Float64Array(parts.length).fill(Infinity);
+  const high = new Float64Array(parts.length).fill(-Infinity);
+  const extras = Float64Array.from(parts.flatMap((part) => [part.extraBottomM, part.extraTopM]));
   for (let v = 0; v < solids.parts.length; v++) {
-    const part = parts[solids.parts[v]];
-    const z = solids.positions[3 * v + 2] + (solids.upper[v] === 1 ? part.extraTopM : part.extraBottomM);
-    if (z < low[part.floor]) low[part.floor] = z;
-    if (z > high[part.floor]) high[part.floor] = z;
+    const part = solids.parts[v];
+    const z = solids.positions[3 * v + 2] + extras[2 * part + solids.upper[v]];
+    if (z < low[part]) low[part] = z;
+    if (z > high[part]) high[part] = z;
   }
-  return Array.from(low, (lowM, floor) => ({ lowM, highM: high[floor] }));
+  const ranges = Array.from({ length: floors }, () => ({ lowM: Infinity, highM: -Infinity }));
+  parts.forEach(({ floor }, part) => {
+    ranges[floor].lowM = Math.min(ranges[floor].lowM, low[part]);
+    ranges[floor].highM = Math.max(ranges[floor].highM, high[part]);
+  });
+  return ranges;
 }
 
 function boundsOfSolids({ positions }: SolidMesh): Picture['boundsM'] {
-  const min: [number, number, number] = [Infinity, Infinity, Infinity];
-  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < positions.length; i++) {
-    const axis = i % 3;
-    if (positions[i] < min[axis]) min[axis] = positions[i];
-    if (positions[i] > max[axis]) max[axis] = positions[i];
-  }
-  return positions.length > 0 ? { min, max } : { min: [0, 0, 0], max: [0, 0, 0] };
+  if (positions.length === 0) return { min: [0, 0, 0], max: [0, 0, 0] };
+  const [x, y, z] = [0, 1, 2].map((axis) => {
+    let min = Infinity;
+    let max = -Infinity;
+    for (let i = axis; i < positions.length; i += 3) {
+      if (positions[i] < min) min = positions[i];
+      if (positions[i] > max) max = positions[i];
+    }
+    return { min, max };
+  });
+  return { min: [x.min, y.min, z.min], max: [x.max, y.max, z.max] };
 }

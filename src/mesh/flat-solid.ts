@@ -146,23 +146,26 @@ export function between(net: PlanNet, lower: readonly number[], upper: readonly 
  */
 export function writeFlatSolid(writer: SolidWriter, solid: FlatSolid, inked: boolean): void {
   const { points, triangles } = solid;
-  const normals: number[] = [];
+  const normals = new Float64Array(triangles.length);
   for (let t = 0; t < triangles.length; t += 3) {
-    const normal = faceNormal(points, triangles.slice(t, t + 3));
-    normals.push(...normal);
-    writer.normal(normal[0], normal[1], normal[2]);
-    const [a, b, c] = [0, 1, 2].map((k) => {
-      const p = 3 * triangles[t + k];
-      return writer.vertex(points[p], points[p + 1], points[p + 2], normal[2] > 0.5 ? 1 : 0);
-    });
-    writer.triangle(a, b, c);
+    faceNormal(solid, t, normals);
+    writer.normal(normals[t], normals[t + 1], normals[t + 2]);
+    const upper = normals[t + 2] > 0.5 ? 1 : 0;
+    let vertex = 0;
+    for (let k = t; k < t + 3; k++) {
+      const p = 3 * triangles[k];
+      vertex = writer.vertex(points[p], points[p + 1], points[p + 2], upper);
+    }
+    writer.triangle(vertex - 2, vertex - 1, vertex);
   }
   if (inked) writeCreases(writer, solid, normals);
 }
 
-/** Unit normal, zero for a face without area. */
-function faceNormal(points: readonly number[], corners: readonly number[]): [number, number, number] {
-  const [a, b, c] = corners.map((corner) => 3 * corner);
+/** Unit normal of the triangle at t, zero for a face without area; written at t. */
+function faceNormal({ points, triangles }: FlatSolid, t: number, out: Float64Array): void {
+  const a = 3 * triangles[t];
+  const b = 3 * triangles[t + 1];
+  const c = 3 * triangles[t + 2];
   const ux = points[b] - points[a];
   const uy = points[b + 1] - points[a + 1];
   const uz = points[b + 2] - points[a + 2];
@@ -172,11 +175,14 @@ function faceNormal(points: readonly number[], corners: readonly number[]): [num
   const x = uy * vz - uz * vy;
   const y = uz * vx - ux * vz;
   const z = ux * vy - uy * vx;
-  const length = Math.hypot(x, y, z);
-  return length > 0 ? [x / length, y / length, z / length] : [0, 0, 0];
+  const length = Math.sqrt(x * x + y * y + z * z);
+  if (!(length > 0)) return;
+  out[t] = x / length;
+  out[t + 1] = y / length;
+  out[t + 2] = z / length;
 }
 
-function writeCreases(writer: SolidWriter, solid: FlatSolid, normals: readonly number[]): void {
+function writeCreases(writer: SolidWriter, solid: FlatSolid, normals: Float64Array): void {
   const { points, triangles } = solid;
   const faces = new Map<string, number>();
   for (let i = 0; i < triangles.length; i++) {

@@ -16,26 +16,55 @@ export interface SolidWriter {
   finish(): { readonly solids: SolidMesh; readonly edges: EdgeLines };
 }
 
-/** Typed array that grows by doubling. */
-interface Growing<T extends Float32Array | Int8Array | Uint8Array | Uint16Array | Uint32Array> {
-  data: T;
-  used: number;
+/** Vertices of one mesh; the arrays double together, and every store sees one array type only. */
+class Vertices {
+  positions = new Float32Array(3 * 4096);
+  parts = new Uint16Array(4096);
+  uppers = new Uint8Array(4096);
+  count = 0;
+
+  /** Returns true if the arrays grew. */
+  add(x: number, y: number, z: number): boolean {
+    const grew = this.count === this.parts.length;
+    if (grew) {
+      this.positions = doubled(this.positions);
+      this.parts = doubled(this.parts);
+      this.uppers = doubled(this.uppers);
+    }
+    const at = 3 * this.count++;
+    this.positions[at] = x;
+    this.positions[at + 1] = y;
+    this.positions[at + 2] = z;
+    return grew;
+  }
+
+  trimmed(): EdgeLines {
+    return {
+      positions: this.positions.slice(0, 3 * this.count),
+      parts: this.parts.slice(0, this.count),
+      upper: this.uppers.slice(0, this.count),
+    };
+  }
+}
+
+function doubled<T extends Float32Array | Int8Array | Uint8Array | Uint16Array | Uint32Array>(old: T): T {
+  const grown = new (old.constructor as new (length: number) => T)(2 * old.length);
+  grown.set(old);
+  return grown;
 }
 
 /**
  * A writer with empty meshes.
  * @returns writer; positions in metres [m]
+ * @throws RangeError if a part above 65535 is begun
  * @source none: geometry
  */
 export function createSolidWriter(): SolidWriter {
-  const positions: Growing<Float32Array> = { data: new Float32Array(3 * 4096), used: 0 };
-  const normals: Growing<Int8Array> = { data: new Int8Array(4 * 4096), used: 0 };
-  const parts: Growing<Uint16Array> = { data: new Uint16Array(4096), used: 0 };
-  const uppers: Growing<Uint8Array> = { data: new Uint8Array(4096), used: 0 };
-  const triangles: Growing<Uint32Array> = { data: new Uint32Array(3 * 4096), used: 0 };
-  const ends: Growing<Float32Array> = { data: new Float32Array(3 * 4096), used: 0 };
-  const endParts: Growing<Uint16Array> = { data: new Uint16Array(4096), used: 0 };
-  const endUppers: Growing<Uint8Array> = { data: new Uint8Array(4096), used: 0 };
+  const corners = new Vertices();
+  const ends = new Vertices();
+  let normals = new Int8Array(4 * corners.parts.length);
+  let triangles = new Uint32Array(3 * 4096);
+  let used = 0;
   let current = 0;
   let [nx, ny, nz] = [0, 0, 127];
   return {
@@ -50,53 +79,30 @@ export function createSolidWriter(): SolidWriter {
       nz = length > 0 ? Math.round((127 * z) / length) : 127;
     },
     vertex(x, y, z, upper) {
-      push3(positions, x, y, z);
-      const at = reserve(normals, 4);
-      normals.data[at] = nx;
-      normals.data[at + 1] = ny;
-      normals.data[at + 2] = nz;
-      parts.data[reserve(parts, 1)] = current;
-      uppers.data[reserve(uppers, 1)] = upper;
-      return parts.used - 1;
+      const index = corners.count;
+      if (corners.add(x, y, z)) normals = doubled(normals);
+      normals[4 * index] = nx;
+      normals[4 * index + 1] = ny;
+      normals[4 * index + 2] = nz;
+      corners.parts[index] = current;
+      corners.uppers[index] = upper;
+      return index;
     },
-    triangle: (a, b, c) => push3(triangles, a, b, c),
+    triangle(a, b, c) {
+      if (used === triangles.length) triangles = doubled(triangles);
+      triangles[used++] = a;
+      triangles[used++] = b;
+      triangles[used++] = c;
+    },
     lineEnd(x, y, z, upper) {
-      push3(ends, x, y, z);
-      endParts.data[reserve(endParts, 1)] = current;
-      endUppers.data[reserve(endUppers, 1)] = upper;
+      const index = ends.count;
+      ends.add(x, y, z);
+      ends.parts[index] = current;
+      ends.uppers[index] = upper;
     },
-    finish: () => ({
-      solids: {
-        positions: positions.data.slice(0, positions.used),
-        normals: normals.data.slice(0, normals.used),
-        parts: parts.data.slice(0, parts.used),
-        upper: uppers.data.slice(0, uppers.used),
-        triangles: triangles.data.slice(0, triangles.used),
-      },
-      edges: {
-        positions: ends.data.slice(0, ends.used),
-        parts: endParts.data.slice(0, endParts.used),
-        upper: endUppers.data.slice(0, endUppers.used),
-      },
-    }),
+    finish() {
+      const solids = { ...corners.trimmed(), normals: normals.slice(0, 4 * corners.count), triangles: triangles.slice(0, used) };
+      return { solids, edges: ends.trimmed() };
+    },
   };
-}
-
-/** Index of the first of `count` new places. */
-function reserve<T extends Float32Array | Int8Array | Uint8Array | Uint16Array | Uint32Array>(array: Growing<T>, count: number): number {
-  const at = array.used;
-  array.used += count;
-  if (array.used > array.data.length) {
-    const grown = new (array.data.constructor as new (length: number) => T)(2 * array.data.length);
-    grown.set(array.data);
-    array.data = grown;
-  }
-  return at;
-}
-
-function push3(array: Growing<Float32Array> | Growing<Uint32Array>, x: number, y: number, z: number): void {
-  const at = reserve(array as Growing<Float32Array | Uint32Array>, 3);
-  array.data[at] = x;
-  array.data[at + 1] = y;
-  array.data[at + 2] = z;
 }
