@@ -1,12 +1,56 @@
-/** Starts the app. */
+/** Starts the app: worker, stores, panels, and the 3D view once the panels stand. */
 
-import { StrictMode } from 'react';
+import '@fontsource/barlow/latin-400.css';
+import '@fontsource/barlow/latin-500.css';
+import '@fontsource/barlow/latin-600.css';
+import '@fontsource/barlow-condensed/latin-500.css';
+import '@fontsource/barlow-condensed/latin-600.css';
+import { type Remote, wrap } from 'comlink';
+import { lazy, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { Engine } from './model/engine.ts';
+import { createSceneStore } from './store/scene-store.ts';
+import { createViewStore } from './store/view-store.ts';
+import { App } from './ui/App.tsx';
+
+const files = import.meta.glob<string>('/scenes/*.scene.json', { query: '?raw', import: 'default' });
+/** Small first: the newcomer's scene is the one that opens. */
+const DEMO_ORDER = ['terrace', 'courtyard', 'problem-deck', 'district'];
+const DEMO_NAMES: Readonly<Record<string, string>> = {
+  terrace: 'Small terrace',
+  courtyard: 'Courtyard over a car park',
+  'problem-deck': 'Problem deck: one fault of many kinds',
+  district: 'District podium, 1.5 ha',
+};
+
+const demos = Object.entries(files)
+  .map(([path, load]) => ({ id: path.slice('/scenes/'.length, -'.scene.json'.length), load }))
+  .sort((a, b) => DEMO_ORDER.indexOf(a.id) - DEMO_ORDER.indexOf(b.id))
+  .map((demo) => ({ ...demo, name: DEMO_NAMES[demo.id] ?? demo.id }));
+
+const engine: Remote<Engine> = wrap<Engine>(new Worker(new URL('./worker/main.ts', import.meta.url), { type: 'module' }));
+const view = createViewStore();
+const scene = createSceneStore(engine, view);
+
+const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
-    <h1>Loamdeck</h1>
+    <App
+      scene={scene}
+      view={view}
+      demos={demos}
+      canvas={
+        <Suspense fallback={null}>
+          <DeckView scene={scene} view={view} />
+        </Suspense>
+      }
+    />
   </StrictMode>,
 );
+
+const wanted = new URLSearchParams(location.search).get('scene') ?? DEMO_ORDER[0];
+const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
+if (first) void first.load().then((text) => scene.getState().openText(first.name, text));

@@ -3,8 +3,7 @@
 import type { CoreLog, CoreLogLayer, CoreLogOther } from '../model/maps.ts';
 import type { Evaluation } from './evaluation.ts';
 import { cellCentreM } from './geometry/grid.ts';
-import { fillLoads, stageLimitKNm2 } from './judge.ts';
-import { windowSums } from './loads/patch.ts';
+import { stageLimitKNm2 } from './judge.ts';
 
 /**
  * Core log of a cell.
@@ -65,14 +64,7 @@ function judgement(on: Evaluation, cell: number, stage: number | null) {
 
 function patchAt(on: Evaluation, cell: number, stage: number | null): number | null {
   if (on.prepared.ground.centreOnDeck[cell] === 0) return null;
-  if (stage === null) return on.patchKNm2[cell];
-  const { columns } = on.prepared.ground.grid;
-  const column = cell % columns;
-  const row = (cell - column) / columns;
-  const block = { column0: column, column1: column + 1, row0: row, row1: row + 1 };
-  const loads = fillLoads(on, on.stageLoads[stage], block, stage);
-  windowSums(loads, on.prepared.ground.grid, on.prepared.reach, block, on.prepared.scratch.sums);
-  return on.prepared.scratch.sums[cell] / on.prepared.deckSums[cell];
+  return (stage === null ? on.patchKNm2 : on.stagePatchKNm2[stage])[cell];
 }
 
 interface Entry {

@@ -6,7 +6,7 @@
 import type { BayInput, DeckInput, ZoneInput } from '../model/deck-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { blockOfCells } from './geometry/grid.ts';
-import { type Judged, judgeBays } from './judge.ts';
+import { judgeBays } from './judge.ts';
 import { type StackCoefficients, stackCoefficients } from './layers/coefficients.ts';
 import { type MakeUp, makeUpOf } from './layers/make-up.ts';
 import { netSurface } from './levels/net.ts';
@@ -60,7 +60,7 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
     stageLoads,
     zoneShares,
     changed,
-    before: judgedBefore(usable),
+    before: usable,
   });
   const zones = input.zones.map((_, z) => {
     if (usable && !fresh(z)) return usable.zones[z];
@@ -87,18 +87,6 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
     },
     placedKN: placedWeights(prepared, plan, stageStacks, zones),
   };
-}
-
-function judgedBefore(usable: Evaluation | undefined): Judged | undefined {
-  return (
-    usable && {
-      bays: usable.bays,
-      patchKNm2: usable.patchKNm2,
-      worstUtilisation: usable.worstUtilisation,
-      worstStage: usable.worstStage,
-      bayAt: usable.bayAt,
-    }
-  );
 }
 
 /** Zones that are not the same object as before. */

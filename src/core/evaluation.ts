@@ -50,7 +50,24 @@ export interface BayResult {
   readonly worstStage: number;
 }
 
-export interface Evaluation {
+/** Loads per cell, kept so that a small change touches few of them. NaN where a cell, or a window, has no deck. */
+export interface JudgedFields {
+  /** Finished garden: load per unit of deck on each cell with any deck [kN/m²]. */
+  readonly loadKNm2: Float64Array;
+  /** Finished garden: mean over 1 m × 1 m centred on each cell [kN/m²]. */
+  readonly patchKNm2: Float64Array;
+  /** The same with the imposed loads; null where no bay has a total limit. */
+  readonly totalPatchKNm2: Float64Array | null;
+  /** The same at the end of each stage, with its stockpiles and flood test. */
+  readonly stagePatchKNm2: readonly Float64Array[];
+  /** Greatest stage patch / permitted over all stages, where a bay judges the cell [-]. */
+  readonly worstUtilisation: Float64Array;
+  readonly worstStage: Int16Array;
+  /** Bay that judges each cell (the weaker one where bays overlap), -1 for none. */
+  readonly bayAt: Int16Array;
+}
+
+export interface Evaluation extends JudgedFields {
   readonly input: DeckInput;
   readonly prepared: PreparedDeck;
   readonly plan: StagePlan;
@@ -65,13 +82,6 @@ export interface Evaluation {
   /** Saturated load per stage. */
   readonly stageLoads: readonly ZoneCoefficients[];
   readonly zoneShares: readonly ZoneBayShare[];
-  /** Finished garden: patch centred on each cell whose centre is on the deck, NaN elsewhere [kN/m²]. */
-  readonly patchKNm2: Float64Array;
-  /** Greatest stage patch / permitted over all stages per judged cell, NaN elsewhere [-]. */
-  readonly worstUtilisation: Float64Array;
-  readonly worstStage: Int16Array;
-  /** Bay that judges each cell (the weaker one where bays overlap), -1 for none. */
-  readonly bayAt: Int16Array;
   readonly zones: readonly ZoneResult[];
   readonly bays: readonly BayResult[];
   readonly totals: {

@@ -1,7 +1,7 @@
 /** Holds the loads of the finished garden and of every stage against what each bay is permitted. */
 
 import type { BayInput, DeckInput } from '../model/deck-input.ts';
-import type { BayResult, Patch } from './evaluation.ts';
+import type { BayResult, JudgedFields } from './evaluation.ts';
 import { blockOfCells, type CellBlock } from './geometry/grid.ts';
 import type { StackCoefficients } from './layers/coefficients.ts';
 import { type ZoneBayShare, zonesInBayKN } from './loads/bays.ts';
@@ -10,12 +10,8 @@ import { greatestPatch, windowSums } from './loads/patch.ts';
 import type { PreparedDeck } from './prepare.ts';
 import type { StagePlan } from './stages/plan.ts';
 
-export interface Judged {
+export interface Judged extends JudgedFields {
   readonly bays: readonly BayResult[];
-  readonly patchKNm2: Float64Array;
-  readonly worstUtilisation: Float64Array;
-  readonly worstStage: Int16Array;
-  readonly bayAt: Int16Array;
 }
 
 export interface JudgeInput {
@@ -53,107 +49,79 @@ export function stageLimitKNm2(bay: BayInput): number | null {
  */
 export function judgeBays(on: JudgeInput): Judged {
   const { input, prepared, before } = on;
-  const size = prepared.deckSums.length;
   const whole = on.changed === null || !before;
-  const judged = {
-    patchKNm2: before?.patchKNm2 ?? new Float64Array(size).fill(Number.NaN),
-    worstUtilisation: before?.worstUtilisation ?? new Float64Array(size).fill(Number.NaN),
-    worstStage: before?.worstStage ?? new Int16Array(size).fill(-1),
-    bayAt: whole ? bayPerCell(input, prepared) : before.bayAt,
+  const fields = whole ? emptyFields(on) : before;
+  const block = whole ? wholeGrid(prepared) : widened(changedBlock(on), prepared);
+  const touched = new Set(whole ? input.bays.keys() : baysIn(block, prepared));
+  if (block.row0 < block.row1) fillFields(on, fields, block);
+  const bays = input.bays.map((bay, b) => (touched.has(b) || !before ? bayResult(on, fields, bay, b) : before.bays[b]));
+  return { ...fields, bays };
+}
+
+function emptyFields(on: JudgeInput): JudgedFields {
+  const { input, prepared, plan } = on;
+  const size = prepared.deckSums.length;
+  const empty = () => new Float64Array(size).fill(Number.NaN);
+  return {
+    loadKNm2: empty(),
+    patchKNm2: empty(),
+    totalPatchKNm2: input.bays.some((bay) => bay.totalKNm2 !== null) ? empty() : null,
+    stagePatchKNm2: plan.stages.map(empty),
+    worstUtilisation: empty(),
+    worstStage: new Int16Array(size).fill(-1),
+    bayAt: bayPerCell(input, prepared),
   };
-  const touched = whole ? [...input.bays.keys()] : baysNear(on, on.changed as ReadonlySet<number>);
-  const block = whole ? wholeGrid(prepared) : blockAround(on, touched, on.changed as ReadonlySet<number>);
-  if (block.row0 >= block.row1) return { ...judged, bays: before?.bays ?? [] };
-  const finals = judgeFinal(on, block, touched, judged.patchKNm2);
-  const totals = judgeTotals(on, block, touched);
-  const stages = on.plan.stages.map((_, s) => judgeStage(on, s, block, touched, judged));
-  const bays = input.bays.map((bay, b) => {
-    const slot = touched.indexOf(b);
-    if (slot < 0) return (before as Judged).bays[b];
-    return bayResult(on, bay, b, { ...finals[slot], total: totals?.[slot] ?? null, stages: stages.map((perBay) => perBay[slot]) });
-  });
-  return { ...judged, bays };
 }
 
-interface Measured {
-  readonly patch: Patch;
-  readonly peakKNm2: number;
-  readonly total: Patch | null;
-  readonly stages: readonly Patch[];
-}
-
-function judgeFinal(
-  on: JudgeInput,
-  block: CellBlock,
-  touched: readonly number[],
-  patchKNm2: Float64Array,
-): { patch: Patch; peakKNm2: number }[] {
-  const { prepared } = on;
-  const { loads, sums } = prepared.scratch;
-  const { grid, centreOnDeck, deckShare } = prepared.ground;
-  fillLoads(on, coefficientArrays(on.stacks.map((stack) => stack.saturated)), block, null);
-  windowSums(loads, grid, prepared.reach, block, sums);
+/** Writes all fields within a block. */
+function fillFields(on: JudgeInput, fields: JudgedFields, block: CellBlock): void {
+  const { input, prepared } = on;
+  const loads = fillLoads(on, coefficientArrays(on.stacks.map((stack) => stack.saturated)), block, null);
+  const { columns } = prepared.ground.grid;
   for (let row = block.row0; row < block.row1; row++) {
-    for (let cell = row * grid.columns + block.column0; cell < row * grid.columns + block.column1; cell++) {
-      if (centreOnDeck[cell] === 1) patchKNm2[cell] = sums[cell] / prepared.deckSums[cell];
-    }
+    divideRow(loads, prepared.ground.deckShare, fields.loadKNm2, row * columns + block.column0, row * columns + block.column1);
   }
-  return touched.map((b) => {
-    const cells = prepared.bays.judged[b];
-    let peakKNm2 = 0;
-    for (let i = 0; i < cells.length; i++) peakKNm2 = Math.max(peakKNm2, loads[cells[i]] / deckShare[cells[i]]);
-    return { patch: greatestPatch(sums, prepared.deckSums, cells), peakKNm2 };
+  writePatches(prepared, block, fields.patchKNm2);
+  if (fields.totalPatchKNm2) {
+    const withImposed = on.stacks.map(({ saturated }, z) => ({
+      fixed: saturated.fixed + input.zones[z].imposedKNm2,
+      perM: saturated.perM,
+    }));
+    fillLoads(on, coefficientArrays(withImposed), block, null);
+    writePatches(prepared, block, fields.totalPatchKNm2);
+  }
+  const inverse = Float64Array.from(input.bays, (bay) => 1 / (stageLimitKNm2(bay) ?? Number.NaN));
+  fields.stagePatchKNm2.forEach((patches, stage) => {
+    fillLoads(on, on.stageLoads[stage], block, stage);
+    writePatches(prepared, block, patches);
+    for (let row = block.row0; row < block.row1; row++) {
+      raiseWorst(stage, row * columns + block.column0, row * columns + block.column1, patches, inverse, fields);
+    }
   });
 }
 
-/** Permanent + imposed, where a bay gives a total limit. */
-function judgeTotals(on: JudgeInput, block: CellBlock, touched: readonly number[]): Patch[] | null {
-  const { input, prepared } = on;
-  if (!touched.some((b) => input.bays[b].totalKNm2 !== null)) return null;
-  const { loads, sums } = prepared.scratch;
-  const withImposed = on.stacks.map((stack, z) => ({
-    fixed: stack.saturated.fixed + input.zones[z].imposedKNm2,
-    perM: stack.saturated.perM,
-  }));
-  fillLoads(on, coefficientArrays(withImposed), block, null);
-  windowSums(loads, prepared.ground.grid, prepared.reach, block, sums);
-  return touched.map((b) => greatestPatch(sums, prepared.deckSums, prepared.bays.judged[b]));
-}
-
-function judgeStage(
-  on: JudgeInput,
-  stage: number,
-  block: CellBlock,
-  touched: readonly number[],
-  cells: { readonly worstUtilisation: Float64Array; readonly worstStage: Int16Array; readonly bayAt: Int16Array },
-): Patch[] {
-  const { input, prepared } = on;
-  const { loads, sums } = prepared.scratch;
+/** Window means of the scratch loads, wherever a window has any deck. */
+function writePatches(prepared: PreparedDeck, block: CellBlock, out: Float64Array): void {
   const { grid } = prepared.ground;
-  fillLoads(on, on.stageLoads[stage], block, stage);
+  const { loads, sums } = prepared.scratch;
   windowSums(loads, grid, prepared.reach, block, sums);
-  const inverse = Float64Array.from(input.bays, (bay) => 1 / (stageLimitKNm2(bay) ?? Number.NaN));
   for (let row = block.row0; row < block.row1; row++) {
     const from = row * grid.columns;
-    raiseWorst(stage, from + block.column0, from + block.column1, sums, prepared.deckSums, inverse, cells);
+    divideRow(sums, prepared.deckSums, out, from + block.column0, from + block.column1);
   }
-  return touched.map((b) => greatestPatch(sums, prepared.deckSums, prepared.bays.judged[b]));
 }
 
-function raiseWorst(
-  stage: number,
-  from: number,
-  to: number,
-  sums: Float64Array,
-  deckSums: Float64Array,
-  inverse: Float64Array,
-  cells: { readonly worstUtilisation: Float64Array; readonly worstStage: Int16Array; readonly bayAt: Int16Array },
-): void {
+/** NaN where there is nothing to divide by. */
+function divideRow(over: Float64Array, under: Float64Array, out: Float64Array, from: number, to: number): void {
+  for (let cell = from; cell < to; cell++) out[cell] = under[cell] > 0 ? over[cell] / under[cell] : Number.NaN;
+}
+
+function raiseWorst(stage: number, from: number, to: number, patches: Float64Array, inverse: Float64Array, cells: JudgedFields): void {
   const { worstUtilisation, worstStage, bayAt } = cells;
   for (let cell = from; cell < to; cell++) {
     const bay = bayAt[cell];
     if (bay < 0) continue;
-    const utilisation = (sums[cell] / deckSums[cell]) * inverse[bay];
+    const utilisation = patches[cell] * inverse[bay];
     if (stage === 0 || utilisation > worstUtilisation[cell]) {
       worstUtilisation[cell] = utilisation;
       worstStage[cell] = stage;
@@ -197,7 +165,7 @@ export function fillLoads(
   return loads;
 }
 
-function bayResult(on: JudgeInput, bay: BayInput, b: number, measured: Measured): BayResult {
+function bayResult(on: JudgeInput, fields: JudgedFields, bay: BayInput, b: number): BayResult {
   const { prepared, plan } = on;
   const { areaM2 } = prepared.bays.laid[b];
   const loads = on.stacks.map((stack) => stack.saturated);
@@ -206,24 +174,35 @@ function bayResult(on: JudgeInput, bay: BayInput, b: number, measured: Measured)
   on.input.zones.forEach((zone, z) => {
     if (on.zoneShares[z].areaM2[b] > SLIVER_M2) imposedKNm2 = Math.max(imposedKNm2, zone.imposedKNm2);
   });
+  const cells = prepared.bays.judged[b];
+  const patch = greatestPatch(fields.patchKNm2, cells);
   const limit = stageLimitKNm2(bay);
-  const stages = measured.stages.map((patch) => ({ patch, utilisation: limit === null ? null : patch.kNm2 / limit }));
+  const stages = fields.stagePatchKNm2.map((patches) => {
+    const worst = greatestPatch(patches, cells);
+    return { patch: worst, utilisation: limit === null ? null : worst.kNm2 / limit };
+  });
   let worstStage = plan.stages.length > 0 ? 0 : -1;
-  stages.forEach(({ patch }, s) => {
-    if (patch.kNm2 > stages[worstStage].patch.kNm2) worstStage = s;
+  stages.forEach((stage, s) => {
+    if (stage.patch.kNm2 > stages[worstStage].patch.kNm2) worstStage = s;
   });
   return {
     areaM2,
     meanKNm2: areaM2 > 0 ? weightKN / areaM2 : 0,
-    peakKNm2: measured.peakKNm2,
-    patch: measured.patch,
-    permanentUtilisation: bay.permanentKNm2 === null ? null : measured.patch.kNm2 / bay.permanentKNm2,
+    peakKNm2: greatestPatch(fields.loadKNm2, cells).kNm2,
+    patch,
+    permanentUtilisation: bay.permanentKNm2 === null ? null : patch.kNm2 / bay.permanentKNm2,
     imposedKNm2,
     imposedUtilisation: bay.imposedKNm2 === null ? null : imposedKNm2 / bay.imposedKNm2,
-    total: bay.totalKNm2 === null || !measured.total ? null : { patch: measured.total, utilisation: measured.total.kNm2 / bay.totalKNm2 },
+    total: totalResult(fields, bay, cells),
     stages,
     worstStage,
   };
+}
+
+function totalResult(fields: JudgedFields, bay: BayInput, cells: Int32Array): BayResult['total'] {
+  if (bay.totalKNm2 === null || !fields.totalPatchKNm2) return null;
+  const patch = greatestPatch(fields.totalPatchKNm2, cells);
+  return { patch, utilisation: patch.kNm2 / bay.totalKNm2 };
 }
 
 /** The weakest bay of those that judge a cell. */
@@ -245,6 +224,7 @@ function wholeGrid(prepared: PreparedDeck): CellBlock {
 }
 
 function widened(block: CellBlock, prepared: PreparedDeck): CellBlock {
+  if (block.row0 >= block.row1) return block;
   const { columns, rows } = prepared.ground.grid;
   const by = prepared.reach.whole + 1;
   return {
@@ -255,34 +235,15 @@ function widened(block: CellBlock, prepared: PreparedDeck): CellBlock {
   };
 }
 
-/** Bays with a judged cell whose window can reach a changed zone. */
-function baysNear(on: JudgeInput, changed: ReadonlySet<number>): number[] {
-  const { prepared } = on;
-  const { columns } = prepared.ground.grid;
-  const zones = [...changed].map((z) => widened(blockOfCells([prepared.zones[z].cells], columns), prepared));
-  return [...on.input.bays.keys()].filter((b) => {
-    const box = blockOfCells([prepared.bays.judged[b], prepared.bays.laid[b].cells], columns);
-    return zones.some((zone) => zone.column0 < box.column1 && box.column0 < zone.column1 && zone.row0 < box.row1 && box.row0 < zone.row1);
-  });
+/** All cells of the changed zones. */
+function changedBlock(on: JudgeInput): CellBlock {
+  const zones = [...(on.changed ?? [])].map((z) => on.prepared.zones[z].cells);
+  return blockOfCells(zones, on.prepared.ground.grid.columns);
 }
 
-/** Everything that must be summed anew: judged cells of the bays touched, and all cells whose window reaches a changed zone. */
-function blockAround(on: JudgeInput, touched: readonly number[], changed: ReadonlySet<number>): CellBlock {
-  const { prepared } = on;
-  const { columns } = prepared.ground.grid;
-  const bays = blockOfCells(
-    touched.map((b) => prepared.bays.judged[b]),
-    columns,
-  );
-  const own = blockOfCells(
-    [...changed].map((z) => prepared.zones[z].cells),
-    columns,
-  );
-  const zones = own.row0 < own.row1 ? widened(own, prepared) : own;
-  return {
-    column0: Math.min(bays.column0, zones.column0),
-    column1: Math.max(bays.column1, zones.column1),
-    row0: Math.min(bays.row0, zones.row0),
-    row1: Math.max(bays.row1, zones.row1),
-  };
+/** Bays with a judged cell, or any part, in a block. */
+function baysIn(block: CellBlock, prepared: PreparedDeck): number[] {
+  const meets = (box: CellBlock) =>
+    box.column0 < block.column1 && block.column0 < box.column1 && box.row0 < block.row1 && block.row0 < box.row1;
+  return [...prepared.bays.blocks.keys()].filter((b) => meets(prepared.bays.blocks[b]));
 }

@@ -6,7 +6,6 @@ import type { Evaluation } from './evaluation.ts';
 import { fillLoads, stageLimitKNm2 } from './judge.ts';
 import type { Affine } from './layers/coefficients.ts';
 import { coefficientArrays, zoneLoads } from './loads/field.ts';
-import { windowSums } from './loads/patch.ts';
 
 const UNITS: Readonly<Record<MapKind, string>> = {
   load: 'kN/m²',
@@ -78,11 +77,8 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null): Ce
 
 function valuesOf(on: Evaluation, kind: MapKind, stage: number | null): (cell: number) => number {
   switch (kind) {
-    case 'load': {
-      const { deckShare } = on.prepared.ground;
-      const loads = loadsOf(on, stage);
-      return (cell) => loads[cell] / deckShare[cell];
-    }
+    case 'load':
+      return loadOf(on, stage);
     case 'utilisation':
       return utilisationOf(on, stage);
     case 'worst-stage':
@@ -106,45 +102,28 @@ function wholeGrid(on: Evaluation) {
   return { column0: 0, column1: columns, row0: 0, row1: rows };
 }
 
-function loadsOf(on: Evaluation, stage: number | null): Float64Array {
-  const zones = stage === null ? coefficientArrays(on.stacks.map((stack) => stack.saturated)) : on.stageLoads[stage];
-  return fillLoads(on, zones, wholeGrid(on), stage);
+function loadOf(on: Evaluation, stage: number | null): (cell: number) => number {
+  if (stage === null) return (cell) => on.loadKNm2[cell];
+  const { deckShare } = on.prepared.ground;
+  const loads = fillLoads(on, on.stageLoads[stage], wholeGrid(on), stage);
+  return (cell) => loads[cell] / deckShare[cell];
 }
 
 /** Judged by the patch like the bay itself; NaN where no bay or no limit judges the cell. */
 function utilisationOf(on: Evaluation, stage: number | null): (cell: number) => number {
-  const { prepared, input, bayAt } = on;
-  if (stage === null) {
-    const limits = Float64Array.from(input.bays, (bay) => bay.permanentKNm2 ?? Number.NaN);
-    const total = totalUtilisation(on);
-    return (cell) => {
-      const bay = bayAt[cell];
-      if (bay < 0) return Number.NaN;
-      const permanent = on.patchKNm2[cell] / limits[bay];
-      if (!total || Number.isNaN(total[cell])) return permanent;
-      return Number.isNaN(permanent) ? total[cell] : Math.max(permanent, total[cell]);
-    };
+  const { input, bayAt } = on;
+  if (stage !== null) {
+    const limits = Float64Array.from(input.bays, (bay) => stageLimitKNm2(bay) ?? Number.NaN);
+    return (cell) => (bayAt[cell] < 0 ? Number.NaN : on.stagePatchKNm2[stage][cell] / limits[bayAt[cell]]);
   }
-  const limits = Float64Array.from(input.bays, (bay) => stageLimitKNm2(bay) ?? Number.NaN);
-  const loads = loadsOf(on, stage);
-  const sums = windowSums(loads, prepared.ground.grid, prepared.reach, wholeGrid(on), prepared.scratch.sums);
-  return (cell) => (bayAt[cell] < 0 ? Number.NaN : sums[cell] / prepared.deckSums[cell] / limits[bayAt[cell]]);
-}
-
-/** Permanent + imposed over the total limit, for bays that have one; null if none has. */
-function totalUtilisation(on: Evaluation): Float64Array | null {
-  const { prepared, input, bayAt } = on;
-  if (input.bays.every((bay) => bay.totalKNm2 === null)) return null;
-  const withImposed = on.stacks.map((stack, z) => ({
-    fixed: stack.saturated.fixed + input.zones[z].imposedKNm2,
-    perM: stack.saturated.perM,
-  }));
-  const loads = fillLoads(on, coefficientArrays(withImposed), wholeGrid(on), null);
-  const sums = windowSums(loads, prepared.ground.grid, prepared.reach, wholeGrid(on), prepared.scratch.sums);
-  return Float64Array.from(sums, (sum, cell) => {
-    const limit = bayAt[cell] < 0 ? null : input.bays[bayAt[cell]].totalKNm2;
-    return limit === null ? Number.NaN : sum / prepared.deckSums[cell] / limit;
-  });
+  return (cell) => {
+    if (bayAt[cell] < 0) return Number.NaN;
+    const { permanentKNm2, totalKNm2 } = input.bays[bayAt[cell]];
+    const permanent = permanentKNm2 === null ? -1 : on.patchKNm2[cell] / permanentKNm2;
+    const total = totalKNm2 === null || !on.totalPatchKNm2 ? -1 : on.totalPatchKNm2[cell] / totalKNm2;
+    const greater = Math.max(permanent, total);
+    return greater < 0 ? Number.NaN : greater;
+  };
 }
 
 function depthStack(on: Evaluation, stage: number | null): readonly Affine[] {

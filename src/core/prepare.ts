@@ -47,7 +47,7 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
   const ground = layDeck(grid, input.deck);
   const zones = input.zones.map((zone) => layRegion(ground, zone.region));
   const size = grid.columns * grid.rows;
-  const zoneCells = ownCells(zones, size);
+  const zoneCells = ownCells(zones, grid.columns, grid.rows);
   const bays = layBays(
     ground,
     input.bays.map((bay) => bay.region),
@@ -67,7 +67,7 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
       zoneCells,
     ),
     bays,
-    bayTiling: checkTiling(ground, bays.regions, ownCells(bays.laid, size)),
+    bayTiling: checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
     objects: input.objects.map((object) => layStanding(ground, bays, object.pieces)),
     stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => layStanding(ground, bays, [pile]))),
     deckSurface,

@@ -20,7 +20,7 @@ const MAY: Record<string, Row> = {
   catalogue: { folders: ['model'], packages: [] },
   scene: { folders: ['model'], packages: [/^zod$/, /^robust-predicates$/] },
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
-  mesh: { folders: ['model', 'core'], packages: [] },
+  mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
   worker: { folders: ['model', 'project', 'mesh'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },

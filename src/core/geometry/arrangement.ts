@@ -19,7 +19,7 @@ interface Work {
   readonly xs: number[];
   readonly ys: number[];
   readonly zs: number[];
-  readonly buckets: Map<string, number[]>;
+  readonly buckets: Map<number, number[]>;
   readonly toleranceM: number;
 }
 
@@ -70,35 +70,37 @@ export function arrange(
   };
 }
 
+/** Buckets are far larger than the tolerance, so that most points look into one only [m]. */
+const BUCKET_M = 0.05;
+/** Keys stay whole numbers up to ±400 km. */
+const KEY_STRIDE = 2 ** 24;
+
 /** Index of the point at x y, added if none is nearer than the tolerance. */
 function putPoint(work: Work, x: number, y: number, z: number): number {
-  const size = work.toleranceM;
-  const cx = Math.floor(x / size);
-  const cy = Math.floor(y / size);
-  for (let dx = -1; dx <= 1; dx++) {
-    for (let dy = -1; dy <= 1; dy++) {
-      for (const i of work.buckets.get(`${cx + dx} ${cy + dy}`) ?? []) {
-        if (Math.hypot(work.xs[i] - x, work.ys[i] - y) <= size) return i;
-      }
+  const { xs, ys, buckets, toleranceM } = work;
+  for (let cx = Math.floor((x - toleranceM) / BUCKET_M); cx <= Math.floor((x + toleranceM) / BUCKET_M); cx++) {
+    for (let cy = Math.floor((y - toleranceM) / BUCKET_M); cy <= Math.floor((y + toleranceM) / BUCKET_M); cy++) {
+      const bucket = buckets.get(cx * KEY_STRIDE + cy);
+      if (bucket) for (const i of bucket) if (Math.hypot(xs[i] - x, ys[i] - y) <= toleranceM) return i;
     }
   }
-  const index = work.xs.length;
-  work.xs.push(x);
-  work.ys.push(y);
+  const index = xs.length;
+  xs.push(x);
+  ys.push(y);
   work.zs.push(z);
-  const key = `${cx} ${cy}`;
-  const bucket = work.buckets.get(key);
+  const key = Math.floor(x / BUCKET_M) * KEY_STRIDE + Math.floor(y / BUCKET_M);
+  const bucket = buckets.get(key);
   if (bucket) bucket.push(index);
-  else work.buckets.set(key, [index]);
+  else buckets.set(key, [index]);
   return index;
 }
 
 function uniquePairs(pairs: readonly (readonly number[])[]): number[][] {
-  const seen = new Set<string>();
+  const seen = new Set<number>();
   const out: number[][] = [];
   for (const [a, b] of pairs) {
     if (a === b) continue;
-    const key = a < b ? `${a} ${b}` : `${b} ${a}`;
+    const key = a < b ? a * KEY_STRIDE + b : b * KEY_STRIDE + a;
     if (seen.has(key)) continue;
     seen.add(key);
     out.push([a, b]);

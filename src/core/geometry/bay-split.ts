@@ -2,6 +2,7 @@
 
 import type { Region } from '../../model/deck-input.ts';
 import { sharedInCell } from './cell-overlap.ts';
+import { blockOfCells, type CellBlock } from './grid.ts';
 import { centreCells, type DeckGround, layRegion, NO_SHARE, type RegionCells } from './region-cells.ts';
 
 export interface BayCells {
@@ -9,6 +10,8 @@ export interface BayCells {
   readonly laid: readonly RegionCells[];
   /** Per bay: cells judged with it, centre in the bay and on the deck (all its cells where no centre is). */
   readonly judged: readonly Int32Array[];
+  /** Per bay: block around its cells. */
+  readonly blocks: readonly CellBlock[];
   /** Per cell: the one bay that has all deck of the cell, -1 none has any, -2 several or only in part. */
   readonly sole: Int32Array;
   /** Bays and their shares of the cells marked -2. */
@@ -47,7 +50,8 @@ export function layBays(deck: DeckGround, regions: readonly Region[]): BayCells 
     const centres = centreCells(deck, region, laid[bay]);
     return centres.length > 0 ? centres : laid[bay].cells.slice();
   });
-  return { regions, laid, judged, sole, shared };
+  const blocks = laid.map((cells) => blockOfCells([cells.cells], deck.grid.columns));
+  return { regions, laid, judged, blocks, sole, shared };
 }
 
 /** A region's cells that several bays share: position in the region's list, bay, and share of the whole cell. */

@@ -7,6 +7,10 @@ export interface ZoneCells {
   readonly owner: Int32Array;
   /** Position of the cell in its owner's list; undefined where there is no owner. */
   readonly position: Int32Array;
+  /** Stretches of one owner within a row, all zones and all rows in order: first cell, end (exclusive), zone. */
+  readonly runs: Int32Array;
+  /** Index of the first run of each row, one more than there are rows. */
+  readonly rowRuns: Int32Array;
   /** Cells marked -2, rising. */
   readonly mixed: Int32Array;
   /** Start of each mixed cell's entries, one more than there are mixed cells. */
@@ -19,11 +23,13 @@ export interface ZoneCells {
 /**
  * Finds the owner of every cell.
  * @param laid - cells of every zone [-]
- * @param cellCount - cells of the grid [-]
+ * @param columns - columns of the grid [-]
+ * @param rows - rows of the grid [-]
  * @returns owners and lists [-]
  * @source none: arithmetic
  */
-export function ownCells(laid: readonly RegionCells[], cellCount: number): ZoneCells {
+export function ownCells(laid: readonly RegionCells[], columns: number, rows: number): ZoneCells {
+  const cellCount = columns * rows;
   const owner = new Int32Array(cellCount).fill(-1);
   const position = new Int32Array(cellCount);
   const counts = new Map<number, number>();
@@ -61,5 +67,22 @@ export function ownCells(laid: readonly RegionCells[], cellCount: number): ZoneC
       entryShare[at] = shares[i];
     }
   });
-  return { owner, position, mixed, start, entryZone, entryPosition, entryShare };
+  return { owner, position, ...runsOf(owner, columns, rows), mixed, start, entryZone, entryPosition, entryShare };
+}
+
+function runsOf(owner: Int32Array, columns: number, rows: number): Pick<ZoneCells, 'runs' | 'rowRuns'> {
+  const runs: number[] = [];
+  const rowRuns = new Int32Array(rows + 1);
+  for (let row = 0; row < rows; row++) {
+    const end = (row + 1) * columns;
+    for (let from = row * columns; from < end; ) {
+      const zone = owner[from];
+      let to = from + 1;
+      while (to < end && owner[to] === zone) to++;
+      if (zone >= 0) runs.push(from, to, zone);
+      from = to;
+    }
+    rowRuns[row + 1] = runs.length / 3;
+  }
+  return { runs: Int32Array.from(runs), rowRuns };
 }

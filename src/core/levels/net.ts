@@ -80,18 +80,16 @@ function turn(points: readonly number[], a: number, b: number, c: number): numbe
 
 /** Vertices round the net, counter-clockwise: the edges that only one triangle has. */
 function boundaryLoop(triangles: readonly number[]): number[] {
+  const stride = 2 ** 24;
+  const twins = new Set<number>();
+  const eachEdge = (visit: (a: number, b: number) => void) => {
+    for (let t = 0; t < triangles.length; t += 3) for (let e = 0; e < 3; e++) visit(triangles[t + e], triangles[t + ((e + 1) % 3)]);
+  };
+  eachEdge((a, b) => twins.add(a * stride + b));
   const next = new Map<number, number>();
-  const twins = new Set<string>();
-  for (let t = 0; t < triangles.length; t += 3) {
-    for (let e = 0; e < 3; e++) twins.add(`${triangles[t + e]} ${triangles[t + ((e + 1) % 3)]}`);
-  }
-  for (let t = 0; t < triangles.length; t += 3) {
-    for (let e = 0; e < 3; e++) {
-      const a = triangles[t + e];
-      const b = triangles[t + ((e + 1) % 3)];
-      if (!twins.has(`${b} ${a}`)) next.set(a, b);
-    }
-  }
+  eachEdge((a, b) => {
+    if (!twins.has(b * stride + a)) next.set(a, b);
+  });
   const loop: number[] = [];
   const first = next.keys().next().value as number;
   let at = first;

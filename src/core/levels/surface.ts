@@ -77,14 +77,14 @@ function sampleTriangle(net: NetSurface, t: number, grid: GridShape, block: Cell
   const row1 = Math.min(block.row1 - 1, Math.floor((highY - grid.y0M) / grid.cellM - 0.5 + 1e-9));
   if (row0 > row1) return;
   const [slopeX, slopeY] = slopes(points, a, b, c);
-  const edges = [a, b, b, c, c, a];
+  const corners = [a, b, c];
   for (let row = row0; row <= row1; row++) {
     const y = grid.y0M + (row + 0.5) * grid.cellM;
     let left = Infinity;
     let right = -Infinity;
-    for (let e = 0; e < 6; e += 2) {
-      const p = edges[e];
-      const q = edges[e + 1];
+    for (let e = 0; e < 3; e++) {
+      const p = corners[e];
+      const q = corners[e === 2 ? 0 : e + 1];
       const yp = points[p + 1];
       const yq = points[q + 1];
       if (yp === yq) {

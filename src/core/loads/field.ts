@@ -66,8 +66,19 @@ export function coefficientArrays(zones: readonly Affine[]): ZoneCoefficients {
  */
 export function zoneLoads(field: LayerField, zones: ZoneCoefficients, block: CellBlock, out: Float64Array): Float64Array {
   const { columns } = field.grid;
+  const { runs, rowRuns } = field.zones;
   for (let row = block.row0; row < block.row1; row++) {
-    ownedRow(field.zones.owner, field.makeUpM, zones.fixed, zones.perM, out, row * columns + block.column0, row * columns + block.column1);
+    const first = row * columns + block.column0;
+    const end = row * columns + block.column1;
+    out.fill(0, first, end);
+    for (let r = rowRuns[row]; r < rowRuns[row + 1]; r++) {
+      const from = Math.max(first, runs[3 * r]);
+      const to = Math.min(end, runs[3 * r + 1]);
+      if (from >= to) continue;
+      const zone = runs[3 * r + 2];
+      if (zones.perM[zone] === 0) out.fill(zones.fixed[zone], from, to);
+      else affineRun(field.makeUpM, zones.fixed[zone], zones.perM[zone], out, from, to);
+    }
   }
   const { mixed, start, entryZone, entryShare } = field.zones;
   const last = block.row1 * columns;
@@ -85,19 +96,8 @@ export function zoneLoads(field: LayerField, zones: ZoneCoefficients, block: Cel
 }
 
 /** The hot loop: arrays as parameters, as captured ones halve its speed. */
-function ownedRow(
-  owner: Int32Array,
-  makeUpM: Float64Array,
-  fixed: Float64Array,
-  perM: Float64Array,
-  out: Float64Array,
-  from: number,
-  to: number,
-): void {
-  for (let cell = from; cell < to; cell++) {
-    const zone = owner[cell];
-    out[cell] = zone < 0 ? 0 : fixed[zone] + perM[zone] * makeUpM[cell];
-  }
+function affineRun(makeUpM: Float64Array, fixed: number, perM: number, out: Float64Array, from: number, to: number): void {
+  for (let cell = from; cell < to; cell++) out[cell] = fixed + perM * makeUpM[cell];
 }
 
 function firstAtLeast(rising: Int32Array, value: number): number {

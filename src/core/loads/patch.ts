@@ -53,76 +53,76 @@ export function windowSums(values: Float64Array, grid: GridShape, reach: WindowR
   const row0 = Math.max(0, block.row0 - span);
   const row1 = Math.min(rows, block.row1 + span);
   const across = new Float64Array(width * (row1 - row0));
-  const prefix = new Float64Array(columns + 1);
   for (let row = row0; row < row1; row++) {
-    rowSums(values, row * columns, columns, reach, block, prefix, across.subarray((row - row0) * width, (row - row0 + 1) * width));
+    const line = across.subarray((row - row0) * width, (row - row0 + 1) * width);
+    const base = row * columns;
+    line.set(values.subarray(base + block.column0, base + block.column1));
+    for (let shift = 1; shift <= span; shift++) {
+      const weight = shift > reach.whole ? reach.fraction : 1;
+      addBesides(values, base, columns, block.column0, line, shift, weight);
+    }
   }
-  const running = new Float64Array(width);
   for (let row = block.row0; row < block.row1; row++) {
-    // Summed anew for each row of few terms, carried on otherwise: either way no error builds up over many rows.
-    columnSums(across, width, row - row0, row1 - row0, reach, running);
-    out.set(running, row * columns + block.column0);
+    const line = out.subarray(row * columns + block.column0, row * columns + block.column1);
+    const own = row - row0;
+    line.set(across.subarray(own * width, (own + 1) * width));
+    for (let shift = 1; shift <= span; shift++) {
+      const weight = shift > reach.whole ? reach.fraction : 1;
+      const below = own - shift;
+      const above = own + shift;
+      if (below >= 0 && above < row1 - row0) addPair(across, below * width, above * width, line, 0, width, weight);
+      else if (below >= 0) addOne(across, below * width, line, 0, width, weight);
+      else if (above < row1 - row0) addOne(across, above * width, line, 0, width, weight);
+    }
   }
   return out;
 }
 
-function rowSums(
+/** Adds, to each cell of a row's stretch, its neighbours `shift` cells to the left and right, where the grid has them. */
+function addBesides(
   values: Float64Array,
   base: number,
   columns: number,
-  reach: WindowReach,
-  block: CellBlock,
-  prefix: Float64Array,
-  out: Float64Array,
+  column0: number,
+  line: Float64Array,
+  shift: number,
+  weight: number,
 ): void {
-  const { whole, fraction } = reach;
-  const first = Math.max(0, block.column0 - whole - 1);
-  const end = Math.min(columns, block.column1 + whole + 1);
-  prefix[first] = 0;
-  for (let c = first; c < end; c++) prefix[c + 1] = prefix[c] + values[base + c];
-  for (let c = block.column0; c < block.column1; c++) {
-    const a = c - whole;
-    const b = c + whole + 1;
-    let sum = prefix[b < columns ? b : columns] - prefix[a > 0 ? a : 0];
-    if (fraction > 0) {
-      if (a > 0) sum += fraction * values[base + a - 1];
-      if (b < columns) sum += fraction * values[base + b];
-    }
-    out[c - block.column0] = sum;
+  const end = column0 + line.length;
+  const onlyRight = Math.max(column0, Math.min(end, shift));
+  const onlyLeft = Math.min(end, Math.max(onlyRight, columns - shift));
+  const right = Math.min(onlyRight, columns - shift);
+  if (right > column0) addOne(values, base + column0 + shift, line, 0, right - column0, weight);
+  if (onlyLeft > onlyRight) {
+    addPair(values, base + onlyRight - shift, base + onlyRight + shift, line, onlyRight - column0, onlyLeft - onlyRight, weight);
   }
+  const left = Math.max(onlyLeft, shift);
+  if (end > left) addOne(values, base + left - shift, line, left - column0, end - left, weight);
 }
 
-function columnSums(across: Float64Array, width: number, row: number, rows: number, reach: WindowReach, out: Float64Array): void {
-  const { whole, fraction } = reach;
-  out.fill(0);
-  const low = Math.max(0, row - whole);
-  const high = Math.min(rows - 1, row + whole);
-  for (let r = low; r <= high; r++) {
-    const base = r * width;
-    for (let c = 0; c < width; c++) out[c] += across[base + c];
-  }
-  if (fraction === 0) return;
-  for (const r of [row - whole - 1, row + whole + 1]) {
-    if (r < 0 || r >= rows) continue;
-    const base = r * width;
-    for (let c = 0; c < width; c++) out[c] += fraction * across[base + c];
-  }
+/** Terms are added in the same order whatever the block, so that a part done anew equals the whole to the bit. */
+function addPair(from: Float64Array, a: number, b: number, to: Float64Array, toAt: number, count: number, weight: number): void {
+  if (weight === 1) for (let i = 0; i < count; i++) to[toAt + i] += from[a + i] + from[b + i];
+  else for (let i = 0; i < count; i++) to[toAt + i] += weight * (from[a + i] + from[b + i]);
+}
+
+function addOne(from: Float64Array, fromAt: number, to: Float64Array, toAt: number, count: number, weight: number): void {
+  for (let i = 0; i < count; i++) to[toAt + i] += weight * from[fromAt + i];
 }
 
 /**
- * Patch loads: window sums of the load over window sums of the deck, where the cell's centre is on the deck.
- * @param loadSums - window sums of load per whole cell [kN/m²]
- * @param deckSums - window sums of deck shares [-]
+ * Greatest patch among some cells.
+ * @param patchKNm2 - patch centred on each cell [kN/m²]
  * @param cells - cells to judge [-]
  * @returns greatest patch and the cell it is centred on; cell -1 for no cells [kN/m²]
  * @source contract.md, section 2, Patch
  */
-export function greatestPatch(loadSums: Float64Array, deckSums: Float64Array, cells: Int32Array): { kNm2: number; cell: number } {
+export function greatestPatch(patchKNm2: Float64Array, cells: Int32Array): { kNm2: number; cell: number } {
   let best = -1;
   let bestCell = -1;
   for (let i = 0; i < cells.length; i++) {
     const cell = cells[i];
-    const patch = loadSums[cell] / deckSums[cell];
+    const patch = patchKNm2[cell];
     if (patch > best) {
       best = patch;
       bestCell = cell;
