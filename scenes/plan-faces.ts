@@ -68,7 +68,10 @@ function facesOf(nodes: ReadonlyMap<string, { at: Point; next: ReadonlySet<strin
   const turned = new Map<string, string[]>();
   for (const [key, node] of nodes) {
     const angle = (to: string): number => Math.atan2(place(to)[1] - node.at[1], place(to)[0] - node.at[0]);
-    turned.set(key, [...node.next].sort((p, q) => angle(p) - angle(q)));
+    turned.set(
+      key,
+      [...node.next].sort((p, q) => angle(p) - angle(q)),
+    );
   }
   const seen = new Set<string>();
   const loops: Point[][] = [];

@@ -14,7 +14,9 @@ function write(value: unknown, indent: string): string {
   }
   if (value === null || typeof value !== 'object') return flat(value);
   const entries = Object.entries(value).filter(([, item]) => item !== undefined);
-  const lines = entries.map(([key, item]) => `${inner}${JSON.stringify(key)}: ${indent.length < 4 && !isSmall(key) ? write(item, inner) : flat(item)}`);
+  const lines = entries.map(
+    ([key, item]) => `${inner}${JSON.stringify(key)}: ${indent.length < 4 && !isSmall(key) ? write(item, inner) : flat(item)}`,
+  );
   return `{\n${lines.join(',\n')}\n${indent}}`;
 }
 
