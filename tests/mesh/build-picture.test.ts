@@ -188,6 +188,12 @@ describe('exploded', () => {
     for (let f = 1; f < floors.length; f++) expect(floors[f]!.low - floors[f - 1]!.high).toBeGreaterThan(0.45 - 1e-5);
   });
 
+  it('what stands on the garden goes up with the sheets drawn thicker below it', () => {
+    // by hand: one sheet of 4 mm in either build-up, so 16 mm
+    const tree = picture.parts.find((part) => part.kind === 'tree crown')!;
+    expect([tree.extraBottomM, tree.extraTopM]).toEqual([expect.closeTo(0.016, 12), expect.closeTo(0.016, 12)]);
+  });
+
   it('what stands on the garden rises above every layer', () => {
     const layers = picture.parts.filter((part) => part.layer >= 0);
     const highest = Math.max(...layers.map((part) => part.floor));
@@ -247,6 +253,11 @@ describe('memory', () => {
     expect(prism(next, 'path').heights).toBe(prism(picture, 'path').heights);
     expect(prism(next, 'lawn').heights).not.toBe(prism(picture, 'lawn').heights);
     expect(prism(next, 'lawn').plan).toBe(prism(picture, 'lawn').plan);
+  });
+
+  it('another finished level rebuilds its zone', () => {
+    const changed = { ...PICTURE_INPUT, finishSurfaces: [null, levelSurface(0.8), null] };
+    expect(buildPicture(changed, memory).picture).toEqual(buildPicture(changed).picture);
   });
 
   it('another deck surface rebuilds everything', () => {

@@ -58,6 +58,8 @@ it('splitting keeps the area, and no triangle crosses a limit (seed 5)', () => {
       const { net } = planNet(zone, zone, { deck: DECK_LEVELS, finish: levelSurface(0.5) });
       const fine = splitNet(net!, limitsM);
       expect(planAreaM2(fine)).toBeCloseTo(1600, 8);
+      const places = Array.from(fine.deckM, (_, v) => `${fine.plan[2 * v]!.toFixed(7)} ${fine.plan[2 * v + 1]!.toFixed(7)}`);
+      expect(new Set(places).size).toBe(places.length);
       const room = fine.finishM.map((z, v) => z - fine.deckM[v]!);
       for (const limitM of limitsM) {
         for (let t = 0; t < fine.triangles.length; t += 3) {
@@ -68,4 +70,17 @@ it('splitting keeps the area, and no triangle crosses a limit (seed 5)', () => {
     }),
     { seed: 5, numRuns: 50 },
   );
+});
+
+it('a limit through a vertex of two triangles: one point more, two triangles each', () => {
+  // The Delaunay diagonal of this diamond is the short one, y = 0. Room 0.1 x reaches 0.2 along x = 2.
+  const zone = region(ring([0, 0], [2, -3], [4, 0], [2, 3]));
+  const deck = { kind: 'plane', x: 0, y: 0, z: 0, slopeX: -0.1, slopeY: 0 } as const;
+  const { net } = planNet(zone, zone, { deck, finish: levelSurface(0) });
+  const fine = splitNet(net!, [0.2]);
+  // by hand: five points, four triangles of 2 × 3 / 2 = 3 m²
+  expect(fine.deckM).toHaveLength(5);
+  const areas = [0, 3, 6, 9].map((t) => planAreaM2({ plan: fine.plan, triangles: fine.triangles.subarray(t, t + 3) }));
+  expect(areas).toEqual([3, 3, 3, 3].map((area) => expect.closeTo(area, 12)));
+  expect(fine.triangles).toHaveLength(12);
 });
