@@ -1,0 +1,78 @@
+/** The whole page: strip on top, core log, model, tables, stages; puts the stores within reach of every part. */
+
+import './tokens.css';
+import './app.css';
+import './parts/parts.css';
+import './frame/frame.css';
+import './frame/legend.css';
+import './frame/plan.css';
+import './frame/tools.css';
+import './log/log.css';
+import './side/side.css';
+import './stage/stage.css';
+import { type ReactNode, useMemo } from 'react';
+import type { SceneStore } from '../store/scene-store.ts';
+import type { ViewStore } from '../store/view-store.ts';
+import { FileDrop } from './frame/FileDrop.tsx';
+import { LiveSummary } from './frame/LiveSummary.tsx';
+import { RefusalSheet } from './frame/RefusalSheet.tsx';
+import { type Demo, TopStrip } from './frame/TopStrip.tsx';
+import { ViewArea } from './frame/ViewArea.tsx';
+import { CorePanel } from './log/CorePanel.tsx';
+import { Hatches } from './parts/Hatches.tsx';
+import { SidePanel } from './side/SidePanel.tsx';
+import { StageRail } from './stage/StageRail.tsx';
+import { en as t } from './text/en.ts';
+import { useLayout } from './use-media.ts';
+import { useOpenScene } from './use-open-scene.ts';
+import { usePlaying } from './use-playing.ts';
+import { useStillMotion } from './use-still-motion.ts';
+import { StoresContext, useScene } from './use-stores.ts';
+
+export interface AppProps {
+  readonly scene: SceneStore;
+  readonly view: ViewStore;
+  readonly demos: readonly Demo[];
+  readonly canvas: ReactNode;
+}
+
+export function App({ scene, view, demos, canvas }: AppProps) {
+  const stores = useMemo(() => ({ scene, view }), [scene, view]);
+  return (
+    <StoresContext value={stores}>
+      <Page demos={demos} canvas={canvas} />
+    </StoresContext>
+  );
+}
+
+function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
+  const layout = useLayout();
+  const opening = useOpenScene();
+  const empty = useScene((state) => state.snapshot === null);
+  usePlaying();
+  useStillMotion();
+  return (
+    <div className={`page ${empty ? 'page-empty' : `page-${layout}`}`}>
+      <Hatches />
+      <a className="skip" href="#tables">
+        {t.app.skip}
+      </a>
+      <TopStrip demos={demos} opening={opening} />
+      {layout === 'split' && !empty && (
+        <aside className="area-core" aria-label={t.core.title}>
+          <CorePanel />
+        </aside>
+      )}
+      <ViewArea layout={layout} canvas={canvas} demos={demos} opening={opening} />
+      {!empty && <SidePanel layout={layout} />}
+      {layout !== 'phone' && !empty && (
+        <section className="area-rail" aria-label={t.stage.title}>
+          <StageRail />
+        </section>
+      )}
+      <RefusalSheet opening={opening} />
+      <FileDrop opening={opening} />
+      <LiveSummary />
+    </div>
+  );
+}

@@ -1,0 +1,106 @@
+/** Numbers as the user reads them: fixed decimals per unit, unit after a narrow no-break space, true minus sign. */
+
+const NARROW_SPACE = '\u202F';
+const MINUS = '\u2212';
+const LOCALE = 'en-GB';
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatOf(decimals: number, signDisplay: 'negative' | 'exceptZero'): Intl.NumberFormat {
+  const key = `${decimals} ${signDisplay}`;
+  let format = formats.get(key);
+  if (format === undefined) {
+    format = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, signDisplay });
+    formats.set(key, format);
+  }
+  return format;
+}
+
+/** A number without its unit; never "-0". */
+export function numberText(value: number, decimals: number): string {
+  return formatOf(decimals, 'negative').format(value).replace('-', MINUS);
+}
+
+function signedText(value: number, decimals: number): string {
+  return formatOf(decimals, 'exceptZero').format(value).replace('-', MINUS);
+}
+
+/** Decimals shown for a unit. */
+export function decimalsOf(unit: string): number {
+  switch (unit) {
+    case 'mm':
+    case '-':
+      return 0;
+    case 'm':
+      return 3;
+    case 'kN/m²':
+      return 2;
+    default:
+      return 1;
+  }
+}
+
+/** A number with its unit; a ratio (unit "-") is not a quantity of this kind: use `percentText`. */
+export function quantityText(value: number, unit: string): string {
+  return withUnit(numberText(value, decimalsOf(unit)), unit);
+}
+
+/** The value alone as it stands in the column of a table headed by its unit; ratios in percent. */
+export function cellText(value: number, unit: string): string {
+  return unit === '-' ? percentText(value) : numberText(value, decimalsOf(unit));
+}
+
+/** A value of a map with its unit; ratios in percent. */
+export function valueText(value: number, unit: string): string {
+  return unit === '-' ? percentText(value) : quantityText(value, unit);
+}
+
+function withUnit(number: string, unit: string): string {
+  return `${number}${NARROW_SPACE}${unit}`;
+}
+
+export const loadText = (valueKNm2: number): string => quantityText(valueKNm2, 'kN/m²');
+export const mmText = (valueMm: number): string => quantityText(valueMm, 'mm');
+export const areaText = (valueM2: number): string => quantityText(valueM2, 'm²');
+
+/** A level with its sign. */
+export function levelText(levelM: number): string {
+  return withUnit(signedText(levelM, 3), 'm');
+}
+
+/** A coordinate of the file, to the centimetre. */
+export function coordinateText(valueM: number): string {
+  return numberText(valueM, 2);
+}
+
+/**
+ * A ratio in percent with one decimal; with more where one decimal would show 100.0 for something that is not exactly
+ * at the limit.
+ */
+export function percentText(ratio: number): string {
+  const percent = ratio * 100;
+  for (let decimals = 1; decimals < 4; decimals++) {
+    const text = numberText(percent, decimals);
+    if (Number(text) !== 100 || isAtLimit(ratio)) return withUnit(text, '%');
+  }
+  return withUnit(numberText(percent, 4), '%');
+}
+
+/** A round limit of a class in percent. */
+export function wholePercentText(ratio: number): string {
+  return withUnit(numberText(ratio * 100, 0), '%');
+}
+
+/** Whole percent, for words that are read aloud. */
+export function wholePercent(ratio: number): string {
+  const percent = ratio * 100;
+  return numberText(percent, Math.round(percent) === 100 && !isAtLimit(ratio) ? 2 : 0);
+}
+
+/** Sums of areas and of products round in the last digits: equal to the limit within a millionth is "at limit". */
+const AT_LIMIT = 1e-6;
+
+/** Neither over nor under its limit. */
+export function isAtLimit(ratio: number): boolean {
+  return Math.abs(ratio - 1) <= AT_LIMIT;
+}

@@ -1,0 +1,70 @@
+/** Cuts the model away at an upright plane: on or off, which way one looks at the cut, and where it stands. */
+
+import { Icon } from '../parts/Icon.tsx';
+import { NumberField } from '../parts/NumberField.tsx';
+import { en as t } from '../text/en.ts';
+import { useView } from '../use-stores.ts';
+
+const LOOK_DEGS = [0, 90, 180, 270] as const;
+const STEP = 0.05;
+
+export function CutTool() {
+  const on = useView((state) => state.cut.on);
+  const setCut = useView((state) => state.setCut);
+  return (
+    <div className="tool-group cut sheet">
+      <button type="button" className="tool-button" aria-pressed={on} onClick={() => setCut({ on: !on })}>
+        <Icon name="cut" />
+        {t.tools.cut}
+      </button>
+      {on && <CutPlace />}
+    </div>
+  );
+}
+
+function CutPlace() {
+  const { lookDeg, position } = useView((state) => state.cut);
+  const setCut = useView((state) => state.setCut);
+  const place = (value: number) => setCut({ position: Math.min(1, Math.max(0, value)) });
+  const percent = Math.round(position * 100);
+  return (
+    <div className="cut-place sheet">
+      <fieldset className="segments">
+        <legend>{t.tools.cutLook}</legend>
+        {LOOK_DEGS.map((deg) => (
+          <label key={deg} className="segment">
+            <input type="radio" name="cut-look" checked={lookDeg === deg} onChange={() => setCut({ lookDeg: deg })} />
+            <span>{t.tools.looks[deg]}</span>
+          </label>
+        ))}
+      </fieldset>
+      <div className="slider-row">
+        <button type="button" className="icon-button" aria-label={t.number.less(t.tools.cutPlace)} onClick={() => place(position - STEP)}>
+          <Icon name="minus" />
+        </button>
+        <input
+          type="range"
+          aria-label={t.tools.cutPlace}
+          aria-valuetext={t.tools.percent(position)}
+          min="0"
+          max="100"
+          step="1"
+          value={percent}
+          onChange={(event) => place(Number(event.target.value) / 100)}
+        />
+        <button type="button" className="icon-button" aria-label={t.number.more(t.tools.cutPlace)} onClick={() => place(position + STEP)}>
+          <Icon name="plus" />
+        </button>
+        <NumberField
+          label={t.tools.cutPlace}
+          value={percent}
+          unit="%"
+          decimals={0}
+          min={0}
+          max={100}
+          onCommit={(value) => place(value / 100)}
+        />
+      </div>
+    </div>
+  );
+}

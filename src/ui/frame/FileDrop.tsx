@@ -1,0 +1,55 @@
+/** Takes a file dropped anywhere on the page, and shows a veil while one is held over it. */
+
+import { useEffect, useRef, useState } from 'react';
+import { en as t } from '../text/en.ts';
+import type { Opening } from '../use-open-scene.ts';
+
+/** What is wrong with a drop before any file is read; null where it is one file. */
+function dropProblem(transfer: DataTransfer): string | null {
+  const items = [...transfer.items].filter((item) => item.kind === 'file');
+  if (items.some((item) => item.webkitGetAsEntry()?.isDirectory)) return t.scenes.folder;
+  const count = Math.max(items.length, transfer.files.length);
+  if (count > 1) return t.scenes.several(count);
+  return count === 0 ? t.scenes.noFile : null;
+}
+
+export function FileDrop({ opening }: { readonly opening: Opening }) {
+  const [over, setOver] = useState(false);
+  const latest = useRef(opening);
+  latest.current = opening;
+  useEffect(() => {
+    // Each element entered is told before the one left, so a count says whether the pointer is still on the page.
+    let depth = 0;
+    const listeners = new AbortController();
+    const { signal } = listeners;
+    const isDrag = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+    const show = (change: number) => {
+      depth = Math.max(0, depth + change);
+      setOver(depth > 0);
+    };
+    window.addEventListener('dragenter', (event) => isDrag(event) && show(1), { signal });
+    window.addEventListener('dragleave', (event) => isDrag(event) && show(-1), { signal });
+    window.addEventListener('dragover', (event) => event.preventDefault(), { signal });
+    window.addEventListener(
+      'drop',
+      (event) => {
+        event.preventDefault();
+        depth = 0;
+        setOver(false);
+        const { dataTransfer } = event;
+        if (dataTransfer === null) return;
+        const problem = dropProblem(dataTransfer);
+        const file = dataTransfer.files[0];
+        if (problem !== null || file === undefined) latest.current.refuse(problem ?? t.scenes.noFile);
+        else void latest.current.openFile(file);
+      },
+      { signal },
+    );
+    return () => listeners.abort();
+  }, []);
+  return over ? (
+    <div className="drop-veil" aria-hidden="true">
+      <p>{t.scenes.veil}</p>
+    </div>
+  ) : null;
+}

@@ -1,0 +1,47 @@
+/** Which keys do what, the switch for still pictures, and the remarks that go with every scene. */
+
+import { useEffect, useRef } from 'react';
+import { en as t } from '../text/en.ts';
+import { useView } from '../use-stores.ts';
+
+const GROUPS = ['model', 'rail', 'tables'] as const;
+
+export function KeysHelp({ onClose }: { readonly onClose: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const still = useView((state) => state.stillMotion);
+  const setStill = useView((state) => state.setStillMotion);
+  useEffect(() => {
+    if (dialog.current?.open === false) dialog.current.showModal();
+  }, []);
+  return (
+    <dialog ref={dialog} className="sheet dialog" aria-labelledby="help-title" onClose={onClose}>
+      <h2 id="help-title" className="sheet-title">
+        {t.help.title}
+      </h2>
+      {GROUPS.map((group) => (
+        <section key={group}>
+          <h3>{t.help[group]}</h3>
+          <dl className="keys">
+            {t.help.keys[group].map(([key, does]) => (
+              <div key={key}>
+                <dt>{key}</dt>
+                <dd>{does}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+      <label className="check">
+        <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
+        <span>
+          {t.help.still}
+          <span className="small block">{t.help.stillAdd}</span>
+        </span>
+      </label>
+      <p>{t.app.statementFull}</p>
+      <button type="button" className="button" onClick={() => dialog.current?.close()}>
+        {t.help.close}
+      </button>
+    </dialog>
+  );
+}

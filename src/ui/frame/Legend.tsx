@@ -1,0 +1,24 @@
+/** Legend of what is drawn: of the map, or without one of the layers and parts. Folds away where room is short. */
+
+import { useState } from 'react';
+import { Icon } from '../parts/Icon.tsx';
+import { en as t } from '../text/en.ts';
+import type { Layout } from '../use-media.ts';
+import { useView } from '../use-stores.ts';
+import { MapLegend } from './MapLegend.tsx';
+import { RoleLegend } from './RoleLegend.tsx';
+
+export function Legend({ layout }: { readonly layout: Layout }) {
+  const map = useView((state) => state.map);
+  const [chosen, setChosen] = useState<boolean | null>(null);
+  const open = chosen ?? layout !== 'phone';
+  return (
+    <section className="legend sheet" aria-label={t.legend.title} data-open={open}>
+      <button type="button" className="legend-head" aria-expanded={open} onClick={() => setChosen(!open)}>
+        {map === null ? t.legend.rolesTitle : t.map.quantity(map)}
+        <Icon name={open ? 'down' : 'up'} />
+      </button>
+      {open && <div className="legend-body">{map === null ? <RoleLegend /> : <MapLegend kind={map} />}</div>}
+    </section>
+  );
+}

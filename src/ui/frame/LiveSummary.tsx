@@ -1,0 +1,38 @@
+/** Says in words, for people who do not see the picture, what was just opened, picked or stepped to. */
+
+import { useMemo } from 'react';
+import type { CoreLog } from '../../model/maps.ts';
+import { bayVerdicts } from '../facts/bay-verdict.ts';
+import { headlineOf } from '../facts/headline.ts';
+import { judge } from '../facts/utilisation.ts';
+import { headlineText } from '../side/Headline.tsx';
+import { en as t } from '../text/en.ts';
+import { useScene, useView } from '../use-stores.ts';
+
+/** One sentence for the picked place. */
+export function placeSentence(log: CoreLog, stage: string): string {
+  const load = log.patchKNm2 ?? log.saturatedKNm2;
+  if (log.bay === null) return t.live.noBay(stage, load);
+  if (log.permittedKNm2 === null || log.utilisation === null) return t.live.noLimit(log.bay, stage, load);
+  const place = t.live.place(log.bay, stage, load, log.permittedKNm2);
+  return t.live.verdict(place, log.utilisation, judge(log.utilisation), log.bayConfirmed);
+}
+
+export function LiveSummary() {
+  const snapshot = useScene((state) => state.snapshot);
+  const log = useScene((state) => state.coreLog);
+  const stage = useView((state) => state.stage);
+  const opened = useMemo(() => {
+    if (snapshot === null) return '';
+    return t.live.opened(snapshot.scene.name, headlineText(headlineOf(bayVerdicts(snapshot.report, snapshot.scene))));
+  }, [snapshot]);
+  const stageText = stage === null ? t.live.garden : t.live.stageNumber(stage + 1);
+  const stageName = stage === null ? '' : (snapshot?.stages[stage]?.name ?? '');
+  const stepped = stage === null ? '' : t.legend.stage(stage + 1, stageName);
+  const says = log === null ? stepped || opened : placeSentence(log, stageText);
+  return (
+    <p className="unseen" role="status" aria-live="polite" data-testid="live">
+      {says}
+    </p>
+  );
+}

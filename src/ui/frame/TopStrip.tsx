@@ -1,0 +1,41 @@
+/** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
+
+import { en as t } from '../text/en.ts';
+import type { Opening } from '../use-open-scene.ts';
+import { useScene } from '../use-stores.ts';
+import { ScenesMenu } from './ScenesMenu.tsx';
+
+export interface Demo {
+  readonly id: string;
+  readonly name: string;
+  load(): Promise<string>;
+}
+
+interface Props {
+  readonly demos: readonly Demo[];
+  readonly opening: Opening;
+}
+
+export function TopStrip({ demos, opening }: Props) {
+  const name = useScene((state) => state.snapshot?.scene.name);
+  const working = useScene((state) => state.status === 'working');
+  return (
+    <header className="area-top top-strip">
+      <h1 className="wordmark">
+        <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true" focusable="false">
+          <path d="M1 6q4.5-4 9 0t9 0" />
+          <path d="M1 11q4.5-2.5 9 0t9 0" />
+          <path d="M1 16h18" />
+        </svg>
+        {t.app.name}
+      </h1>
+      <ScenesMenu demos={demos} opening={opening} />
+      <p className="scene-name">{working ? t.app.working : (name ?? t.app.noScene)}</p>
+      <p className="statement">
+        <span className="statement-full">{t.app.statementFull}</span>
+        <span className="statement-long">{t.app.statement}</span>
+        <span className="statement-short">{t.app.statementShort}</span>
+      </p>
+    </header>
+  );
+}

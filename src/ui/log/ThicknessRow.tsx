@@ -1,0 +1,82 @@
+/** One layer's thickness: two buttons, a slider, a field. The model, the maps and all numbers follow. */
+
+import { useEffect, useState } from 'react';
+import type { BuildUpView } from '../../model/engine.ts';
+import { partFill } from '../parts/Hatches.tsx';
+import { Icon } from '../parts/Icon.tsx';
+import { NumberField } from '../parts/NumberField.tsx';
+import { Swatch } from '../parts/Swatch.tsx';
+import { en as t } from '../text/en.ts';
+import { useScene } from '../use-stores.ts';
+
+const STEP_MM = 10;
+const LEAST_MM = 10;
+/** Where the slider ends at the least; a thicker layer doubles its own. The field takes more. */
+const SLIDER_MM = 600;
+const GREATEST_MM = 5000;
+
+interface Props {
+  readonly buildUp: string;
+  readonly index: number;
+  readonly layer: BuildUpView['layers'][number];
+}
+
+export function ThicknessRow({ buildUp, index, layer }: Props) {
+  const setThickness = useScene((state) => state.setThickness);
+  const { name, role, thicknessMm, rangeMm } = layer;
+  const minMm = rangeMm?.min ?? Math.min(LEAST_MM, thicknessMm);
+  const maxMm = rangeMm?.max ?? GREATEST_MM;
+  // The end of the slider stays put while it is dragged.
+  const [sliderMm] = useState(rangeMm?.max ?? Math.max(SLIDER_MM, 2 * thicknessMm));
+  // Shown at once; the answer of the calculation follows.
+  const [shownMm, setShownMm] = useState(thicknessMm);
+  useEffect(() => setShownMm(thicknessMm), [thicknessMm]);
+  const set = (valueMm: number) => {
+    const heldMm = Math.min(maxMm, Math.max(minMm, valueMm));
+    setShownMm(heldMm);
+    setThickness(buildUp, index, heldMm);
+  };
+  const label = t.thickness.field(name);
+  return (
+    <div className="thickness-row">
+      <p className="thickness-name">
+        <Swatch fill={partFill(role)} />
+        <span>
+          {name}
+          {rangeMm !== null && <span className="small block">{t.thickness.nominal(rangeMm.min, rangeMm.max)}</span>}
+        </span>
+      </p>
+      <div className="slider-row">
+        <button
+          type="button"
+          className="icon-button"
+          aria-label={t.number.less(label)}
+          disabled={shownMm <= minMm}
+          onClick={() => set(shownMm - STEP_MM)}
+        >
+          <Icon name="minus" />
+        </button>
+        <input
+          type="range"
+          aria-label={label}
+          aria-valuetext={`${shownMm} mm`}
+          min={minMm}
+          max={sliderMm}
+          step="1"
+          value={shownMm}
+          onChange={(event) => set(Number(event.target.value))}
+        />
+        <button
+          type="button"
+          className="icon-button"
+          aria-label={t.number.more(label)}
+          disabled={shownMm >= maxMm}
+          onClick={() => set(shownMm + STEP_MM)}
+        >
+          <Icon name="plus" />
+        </button>
+        <NumberField label={label} value={shownMm} unit="mm" decimals={0} min={minMm} max={maxMm} onCommit={set} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+/** Defines every hatch once per page; any SVG fills with `hatchUrl`. */
+
+import { ROLE_STYLE, UNCONFIRMED, UTILISATION_COLOURS } from '../../model/palette.ts';
+import type { PartKind } from '../../model/picture.ts';
+import { isHatchedClass } from '../facts/utilisation.ts';
+import { HATCH_TILES } from './hatch-tiles.ts';
+
+const KINDS = Object.keys(ROLE_STYLE) as PartKind[];
+
+const idOf = (name: string) => `hatch-${name.replaceAll(' ', '-')}`;
+
+/** Fill of a role or other part; plain for a role that this table does not know. */
+export const partFill = (kind: string): string => (kind in ROLE_STYLE ? `url(#${idOf(kind)})` : 'var(--rule)');
+
+/** Fill of a class of utilisation. */
+export const classFill = (index: number, colour: string): string => (isHatchedClass(index) ? `url(#hatch-class-${index})` : colour);
+
+export const UNCONFIRMED_FILL = 'url(#hatch-unconfirmed)';
+export const NO_DATA_FILL = 'url(#hatch-no-data)';
+
+function RoleHatch({ kind }: { readonly kind: PartKind }) {
+  const { fill, line, pattern } = ROLE_STYLE[kind];
+  const { width, height, strokes, fills } = HATCH_TILES[pattern];
+  return (
+    <pattern id={idOf(kind)} width={width} height={height} patternUnits="userSpaceOnUse">
+      <rect width={width} height={height} fill={fill} />
+      {strokes && <path d={strokes} fill="none" stroke={line} strokeWidth="1" />}
+      {fills && <path d={fills} fill={line} />}
+    </pattern>
+  );
+}
+
+function ClassHatches() {
+  const [, , , over, farOver] = UTILISATION_COLOURS;
+  return (
+    <>
+      <pattern id="hatch-class-3" width="7" height="7" patternUnits="userSpaceOnUse">
+        <rect width="7" height="7" fill={over} />
+        <path d="M-1 8L8-1" stroke="#5E2309" strokeWidth="1.4" />
+      </pattern>
+      <pattern id="hatch-class-4" width="5" height="5" patternUnits="userSpaceOnUse">
+        <rect width="5" height="5" fill={farOver} />
+        <path d="M-1 6L6-1M-1-1L6 6" stroke="#E7A9B8" strokeWidth="0.8" />
+      </pattern>
+      <pattern id="hatch-unconfirmed" width="8" height="8" patternUnits="userSpaceOnUse">
+        <rect width="8" height="8" fill="var(--paper)" />
+        <path d="M-1 9L9-1" stroke={UNCONFIRMED} strokeWidth="2" />
+      </pattern>
+      <pattern id="hatch-no-data" width="10" height="10" patternUnits="userSpaceOnUse">
+        <rect width="10" height="10" fill="var(--paper)" />
+        <circle cx="5" cy="5" r="1.1" fill="var(--ink-soft)" />
+      </pattern>
+    </>
+  );
+}
+
+export function Hatches() {
+  return (
+    <svg className="hatches" width="0" height="0" aria-hidden="true" focusable="false">
+      <defs>
+        {KINDS.map((kind) => (
+          <RoleHatch key={kind} kind={kind} />
+        ))}
+        <ClassHatches />
+      </defs>
+    </svg>
+  );
+}

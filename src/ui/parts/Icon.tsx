@@ -1,0 +1,33 @@
+/** Small line drawings for buttons; always beside or instead of a label that a screen reader gets. */
+
+const PATHS = {
+  plus: 'M8 3v10M3 8h10',
+  minus: 'M3 8h10',
+  close: 'M4 4l8 8M12 4l-8 8',
+  play: 'M5 3.5v9l7.5-4.5z',
+  pause: 'M5.5 3.5v9M10.5 3.5v9',
+  previous: 'M10 3.5L5.5 8l4.5 4.5',
+  next: 'M6 3.5L10.5 8 6 12.5',
+  up: 'M3.5 10L8 5.5l4.5 4.5',
+  down: 'M3.5 6L8 10.5 12.5 6',
+  home: 'M2.5 8L8 3l5.5 5M4.5 7v6h7V7',
+  plan: 'M3 3h10v10H3zM3 7.5h5.5M8.5 3v10',
+  side: 'M2 12.5h12M3.5 12.5v-3h9v3M5 9.5v-3h6v3',
+  cut: 'M2.5 13.5h11M3 11h4V3.5H3zM10 2v12M12 4l1.5 1.5M12 8l1.5 1.5',
+  eye: 'M1.5 8S4 4 8 4s6.5 4 6.5 4-2.5 4-6.5 4-6.5-4-6.5-4zM8 6.2a1.8 1.8 0 1 1 0 3.6 1.8 1.8 0 0 1 0-3.6z',
+  hidden: 'M1.5 8S4 4 8 4s6.5 4 6.5 4-2.5 4-6.5 4-6.5-4-6.5-4zM2.5 13.5l11-11',
+  only: 'M8 5.5a2.5 2.5 0 1 1 0 5 2.5 2.5 0 0 1 0-5zM2.5 5V2.5H5M11 2.5h2.5V5M13.5 11v2.5H11M5 13.5H2.5V11',
+  garden: 'M8 14V7M8 9.5C4 9.5 3 7 3 4.5c3 0 5 1.5 5 5zM8 7.5c0-3 1.5-5 5-5 0 3-1.5 5-5 5z',
+  keys: 'M2 4.5h12v7H2zM4.5 7h1M7.5 7h1M10.5 7h1M5 9.5h6',
+  file: 'M4 2h5l3 3v9H4zM9 2v3h3',
+} as const;
+
+export type IconName = keyof typeof PATHS;
+
+export function Icon({ name }: { readonly name: IconName }) {
+  return (
+    <svg className="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
+      <path d={PATHS[name]} />
+    </svg>
+  );
+}

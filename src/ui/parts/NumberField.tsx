@@ -1,0 +1,75 @@
+/** A number typed by hand: decimal comma or point, taken over on Enter or when leaving; says what is wrong instead of guessing. */
+
+import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import { numberText } from '../format.ts';
+import { type NumberRead, readNumber } from '../parse-number.ts';
+import { en as t } from '../text/en.ts';
+
+interface Props {
+  readonly label: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly min: number;
+  readonly max: number;
+  readonly onCommit: (value: number) => void;
+}
+
+function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string {
+  if (!read.ok) return t.number.refused(read);
+  if (read.value >= min && read.value <= max) return '';
+  return t.number.outOfRange(numberText(min, decimals), numberText(max, decimals), unit);
+}
+
+export function NumberField(props: Props) {
+  const { label, value, unit, decimals, onCommit } = props;
+  const shown = numberText(value, decimals);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [problem, setProblem] = useState('');
+  const id = useId();
+  // A new value from elsewhere (slider, stepper, another scene) replaces what was typed and its complaint.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: runs when the value changes, whatever it is
+  useEffect(() => {
+    setTyped(null);
+    setProblem('');
+  }, [value]);
+  const commit = () => {
+    if (typed === null) return;
+    const read = readNumber(typed);
+    const why = complaint(read, props);
+    setProblem(why);
+    if (why !== '' || !read.ok) return;
+    setTyped(null);
+    if (read.value !== value) onCommit(read.value);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') commit();
+    if (event.key === 'Escape') {
+      setTyped(null);
+      setProblem('');
+    }
+  };
+  return (
+    <span className="number-field">
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        aria-label={label}
+        aria-invalid={problem !== ''}
+        aria-describedby={problem === '' ? undefined : `${id}-problem`}
+        value={typed ?? shown}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={commit}
+        onKeyDown={onKeyDown}
+      />
+      <span className="unit">{unit}</span>
+      {problem !== '' && (
+        <span className="field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </span>
+      )}
+    </span>
+  );
+}

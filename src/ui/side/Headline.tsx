@@ -1,0 +1,24 @@
+/** The one sentence about all bays. */
+
+import type { BayVerdict } from '../facts/bay-verdict.ts';
+import { type Headline as HeadlineFacts, headlineOf } from '../facts/headline.ts';
+import { en as t } from '../text/en.ts';
+
+/** The headline in words, without what is added below it. */
+export function headlineText(headline: HeadlineFacts): string {
+  if (headline.kind === 'no bays') return t.bays.none;
+  return headline.kind === 'all within' ? t.bays.allWithin(headline.bays, headline.bases) : t.bays.counts(headline.count);
+}
+
+export function Headline({ verdicts }: { readonly verdicts: readonly BayVerdict[] }) {
+  const headline = headlineOf(verdicts);
+  return (
+    <div className="headline" data-kind={headline.kind} data-testid="headline">
+      <p className="headline-main">{headlineText(headline)}</p>
+      {headline.kind === 'all within' && <p className="small">{t.bays.allWithinAdd}</p>}
+      {headline.kind === 'counts' && headline.count.overUnconfirmed > 0 && (
+        <p className="small">{t.bays.overUnconfirmed(headline.count.overUnconfirmed)}</p>
+      )}
+    </div>
+  );
+}

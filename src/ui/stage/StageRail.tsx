@@ -1,0 +1,82 @@
+/** The stages as a ranging rod laid flat: numbered bands, the finished garden last; play, step, and what the stage brings. */
+
+import { useState } from 'react';
+import { Icon } from '../parts/Icon.tsx';
+import { en as t } from '../text/en.ts';
+import { useScene, useView } from '../use-stores.ts';
+import { StageBands } from './StageBands.tsx';
+import { StageLine, StageSheet } from './StageSheet.tsx';
+
+/** `full`: the whole stage sheet stands below the rail instead of opening above it. */
+export function StageRail({ full = false }: { readonly full?: boolean }) {
+  const stages = useScene((state) => state.snapshot?.stages);
+  const count = stages?.length ?? 0;
+  const [sheet, setSheet] = useState(false);
+  if (stages === undefined || count === 0) return <div className="rail rail-empty" />;
+  return (
+    <div className="rail">
+      {sheet && !full && <StageSheet onClose={() => setSheet(false)} />}
+      <div className="rail-row">
+        <StageButtons count={count} />
+        <StageBands stages={stages} />
+      </div>
+      {full ? (
+        <StageSheet onClose={null} />
+      ) : (
+        <div className="rail-row rail-details">
+          <StageLine />
+          <button type="button" className="button" aria-expanded={sheet} onClick={() => setSheet(!sheet)}>
+            {t.stage.sheetOpen}
+            <Icon name={sheet ? 'down' : 'up'} />
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function StageButtons({ count }: { readonly count: number }) {
+  const stage = useView((state) => state.stage);
+  const playing = useView((state) => state.playing);
+  const stepStage = useView((state) => state.stepStage);
+  const showStage = useView((state) => state.showStage);
+  const setPlaying = useView((state) => state.setPlaying);
+  const onPlay = () => {
+    // From the finished garden there is nothing to play but the whole from its start.
+    if (!playing && stage === null) showStage(0);
+    setPlaying(!playing);
+  };
+  return (
+    <div className="rail-buttons">
+      <button
+        type="button"
+        className="icon-button"
+        aria-label={t.stage.previous}
+        title={t.stage.previous}
+        disabled={stage === 0}
+        onClick={() => stepStage(-1, count)}
+      >
+        <Icon name="previous" />
+      </button>
+      <button
+        type="button"
+        className="icon-button"
+        aria-label={playing ? t.stage.pause : t.stage.play}
+        title={playing ? t.stage.pause : t.stage.play}
+        onClick={onPlay}
+      >
+        <Icon name={playing ? 'pause' : 'play'} />
+      </button>
+      <button
+        type="button"
+        className="icon-button"
+        aria-label={t.stage.next}
+        title={t.stage.next}
+        disabled={stage === null}
+        onClick={() => stepStage(1, count)}
+      >
+        <Icon name="next" />
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+/** Words and small phrases that sentences of `en.ts` are made of. */
+
+import type { CoreLogOther, MapKind } from '../../model/maps.ts';
+import type { PartKind } from '../../model/picture.ts';
+import type { SceneBasis } from '../../model/scene-file.ts';
+import type { BasisPart } from '../facts/basis.ts';
+import type { BayCase, BayStatus } from '../facts/bay-verdict.ts';
+import type { Judgement } from '../facts/utilisation.ts';
+import { loadText, numberText } from '../format.ts';
+
+export const many = (count: number, one: string, more: string): string => `${numberText(count, 0)} ${count === 1 ? one : more}`;
+
+export const list = (words: readonly string[], last: string): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+
+export const basisText = ({ document, revision, date, by }: SceneBasis): string =>
+  [`${document} rev ${revision}`, date, by].filter((part) => part !== undefined && part !== '').join(', ');
+
+export const missingText = (missing: readonly BasisPart[]): string => `not confirmed: no ${list(missing, 'or')}`;
+
+export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
+  load: 'Load',
+  utilisation: 'Utilisation',
+  'worst-stage': 'Worst stage',
+  depth: 'Depth',
+  'make-up': 'Make-up',
+  finished: 'Finished level',
+};
+
+export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
+  load: 'Load per cell',
+  utilisation: 'Utilisation: load over permitted load',
+  'worst-stage': 'Utilisation in the worst stage',
+  depth: 'Depth of the build-up',
+  'make-up': 'Thickness of the make-up layer',
+  finished: 'Finished level',
+};
+
+export const MAP_BASES: Readonly<Record<MapKind, string>> = {
+  load: 'Saturated; build-ups, vegetation and objects, per area of deck in the cell',
+  utilisation: 'Saturated; mean over 1.0 m × 1.0 m around the cell, against the permitted load of its bay',
+  'worst-stage': 'Saturated, with stockpiles and flood tests; highest of all stages and the finished garden',
+  depth: 'All layers together, at the centre of the cell',
+  'make-up': 'As calculated from deck level, finished level and the other layers',
+  finished: 'Top of the build-up, height system of the file',
+};
+
+export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {
+  permanent: 'Permanent load',
+  imposed: 'Imposed load',
+  total: 'Permanent and imposed load',
+  stage: 'Stage',
+};
+
+export const JUDGEMENTS: Readonly<Record<Judgement, string>> = {
+  over: 'over the limit',
+  'at limit': 'at the limit',
+  within: 'within the limit',
+};
+
+export const STATUS: Readonly<Record<BayStatus, string>> = {
+  over: 'over the limit',
+  'not confirmed': 'not confirmed',
+  'no limit': 'no permitted load given',
+  'at limit': 'at the limit',
+  within: 'within the limit',
+};
+
+export const PARTS: Readonly<Record<PartKind, string>> = {
+  'root barrier': 'Root barrier',
+  protection: 'Protection',
+  slip: 'Slip layer',
+  'drainage element': 'Drainage element',
+  'drainage fill': 'Drainage fill',
+  'light fill': 'Light fill',
+  separation: 'Separation',
+  filter: 'Filter',
+  'base course': 'Base course',
+  bedding: 'Bedding',
+  surfacing: 'Surfacing',
+  edging: 'Edging',
+  substrate: 'Substrate',
+  vegetation: 'Vegetation',
+  slab: 'Slab',
+  column: 'Columns',
+  outlet: 'Outlets',
+  edge: 'Upstands and sills',
+  'tree trunk': 'Tree trunks',
+  'tree crown': 'Tree crowns',
+  'line load': 'Walls and other lines',
+  block: 'Blocks',
+  stockpile: 'Stockpiles',
+  'flood water': 'Flood water',
+};
+
+export const OTHERS: Readonly<Record<CoreLogOther['kind'], (id: string) => string>> = {
+  vegetation: () => 'Vegetation',
+  tree: (id) => `Tree ${id}`,
+  line: (id) => `Line load ${id}`,
+  block: (id) => `Block ${id}`,
+  stockpile: (id) => `Stockpile ${id}`,
+  'flood test': () => 'Flood test',
+};
+
+/** By how much a load differs from its limit. */
+export function margin(loadKNm2: number, permittedKNm2: number, judgement: Judgement): string {
+  const gap = Math.abs(loadKNm2 - permittedKNm2);
+  const amount = gap < 0.005 ? `less than ${loadText(0.01)}` : loadText(gap);
+  if (judgement === 'at limit') return 'at the limit';
+  return judgement === 'over' ? `over by ${amount}` : `${amount} left`;
+}
+
+/** Sheets are thinner than a millimetre: one decimal for what a whole number would round away. */
+export const thinText = (valueMm: number): string => `${numberText(valueMm, valueMm < 10 ? 1 : 0)}\u202Fmm`;

@@ -1,0 +1,27 @@
+/** The two stores for every component below the app. */
+
+import { createContext, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { SceneActions, SceneState, SceneStore } from '../store/scene-store.ts';
+import type { ViewActions, ViewState, ViewStore } from '../store/view-store.ts';
+
+export interface Stores {
+  readonly scene: SceneStore;
+  readonly view: ViewStore;
+}
+
+export const StoresContext = createContext<Stores | null>(null);
+
+export function useStores(): Stores {
+  const stores = useContext(StoresContext);
+  if (stores === null) throw new RangeError('useStores: must be used below <App>');
+  return stores;
+}
+
+export function useScene<T>(select: (state: SceneState & SceneActions) => T): T {
+  return useStore(useStores().scene, select);
+}
+
+export function useView<T>(select: (state: ViewState & ViewActions) => T): T {
+  return useStore(useStores().view, select);
+}
