@@ -20,7 +20,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
         <strong>{stage}.</strong> {t.map.basis(kind)}.
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : <MapFacts map={map} cellM={cellM} />}
-      <p className="small legend-statement">{t.app.statement}</p>
+      <p className="small legend-statement">{t.app.statementShort}</p>
     </>
   );
 }
@@ -31,7 +31,9 @@ function MapFacts({ map, cellM }: { readonly map: CellMap; readonly cellM: numbe
   const hasUnconfirmed = map.classLimits !== null && map.flags.some((flags) => (flags & CELL_UNCONFIRMED) !== 0);
   return (
     <>
-      <p>{t.legend.unit(t.map.unit(unit))}</p>
+      <p>
+        {t.legend.unit(t.map.unit(unit))} · {t.legend.cells(dataCells, cellM)}
+      </p>
       <ul className="legend-classes">
         {classes.map((one, i) => (
           <li key={one.colour}>
@@ -51,8 +53,6 @@ function MapFacts({ map, cellM }: { readonly map: CellMap; readonly cellM: numbe
         </li>
       </ul>
       <p>{dataCells === 0 ? t.legend.empty : t.legend.spread(cellText(min, unit), cellText(mean, unit), cellText(max, unit))}</p>
-      <p>{t.legend.cells(dataCells, cellM)}</p>
-      {map.classLimits !== null && <p className="small">{t.legend.upperIncluded}</p>}
     </>
   );
 }

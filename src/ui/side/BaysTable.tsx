@@ -68,7 +68,7 @@ function BayLoad({ verdict: { governing, basis } }: { readonly verdict: BayVerdi
       <strong>{permittedKNm2 === null ? t.bays.withoutLimit(loadKNm2) : t.bays.of(loadKNm2, permittedKNm2)}</strong>
       {stage === null ? <span className="small block">{t.bays.governing(kind)}</span> : <StageLink stage={stage} />}
       <span className="small block bay-basis" data-unconfirmed={missing.length > 0}>
-        {t.basis.given(basis, missing)}
+        {t.basis.short(basis, missing)}
       </span>
     </>
   );

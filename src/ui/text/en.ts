@@ -115,8 +115,9 @@ export const en = {
     close: 'Clear the picked place',
   },
   basis: {
-    text: basisText,
-    missing: missingText,
+    /** In a narrow column: document, revision, date. */
+    short: (basis: SceneBasis | undefined, missing: readonly BasisPart[]) =>
+      basis === undefined || missing.length > 0 ? missingText(missing) : basisText({ ...basis, by: '' }),
     given: (basis: SceneBasis | undefined, missing: readonly BasisPart[]) =>
       basis === undefined || missing.length > 0 ? missingText(missing) : basisText(basis),
   },
@@ -152,7 +153,6 @@ export const en = {
     upTo: (limit: string) => `up to ${limit}`,
     above: (limit: string) => `above ${limit}`,
     range: (from: string, to: string) => `${from} to ${to}`,
-    upperIncluded: 'The upper limit belongs to its class.',
     overWord: 'over limit',
     spread: (min: string, mean: string, max: string) => `Least ${min}, mean ${mean}, most ${max}`,
     cells: (count: number, cellM: number) => `${many(count, 'cell', 'cells')} of ${quantityText(cellM * 1000, 'mm')}`,
