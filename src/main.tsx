@@ -12,6 +12,7 @@ import type { Engine } from './model/engine.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
+import { viewProbe } from './view3d/probe.ts';
 
 const files = import.meta.glob<string>('/scenes/*.scene.json', { query: '?raw', import: 'default' });
 /** Small first: the newcomer's scene is the one that opens. */
@@ -54,3 +55,16 @@ createRoot(root).render(
 const wanted = new URLSearchParams(location.search).get('scene') ?? DEMO_ORDER[0];
 const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
 if (first) void first.load().then((text) => scene.getState().openText(first.name, text));
+
+/** For tests in a real browser: read only, so that they compare numbers and not pictures alone. */
+Object.defineProperty(window, '__loamdeck', {
+  value: {
+    scene: () => scene.getState(),
+    view: () => view.getState(),
+    probe: viewProbe,
+    get ready() {
+      const { canvas } = view.getState();
+      return scene.getState().status === 'ready' && (canvas === 'ready' || canvas === 'unavailable');
+    },
+  },
+});
