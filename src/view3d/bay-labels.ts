@@ -1,0 +1,137 @@
+/** Labels of bays beside the model, with leaders; laid out anew with each drawn frame. */
+
+import { type PerspectiveCamera, Vector3 } from 'three';
+import type { Snapshot } from '../model/engine.ts';
+import type { ReportBay } from '../model/report.ts';
+import type { ViewState } from '../store/view-store.ts';
+import { boundingSphere } from './camera-fit.ts';
+import { convexHull, type LabelBox, type LabelPlace, labelPlaces, type Point } from './label-layout.ts';
+import { liftM } from './lift.ts';
+import type { PartState } from './part-states.ts';
+import { type TopAt, topAt } from './top-at.ts';
+
+/** More would hide what they name. */
+const MOST_LABELS = 40;
+const SVG = 'http://www.w3.org/2000/svg';
+
+/** What the labels name. */
+export interface ShownDeck {
+  readonly snapshot: Snapshot;
+  readonly states: readonly PartState[];
+}
+
+/** What stands behind a bay's id on its label. */
+export type BayNote = (bay: ReportBay) => string;
+
+interface Label {
+  readonly id: string;
+  readonly at: readonly [number, number, number];
+  readonly element: HTMLElement;
+  readonly leader: SVGLineElement;
+  readonly dot: SVGCircleElement;
+  readonly width: number;
+  readonly height: number;
+}
+
+export class BayLabels {
+  private readonly overlay: HTMLElement;
+  private readonly drawing: SVGSVGElement;
+  private labels: readonly Label[] = [];
+  private snapshot: Snapshot | null = null;
+  private note: BayNote | null = null;
+  private plan: readonly Point[] = [];
+  private states: readonly PartState[] = [];
+  /** What lies on top at each label's place. */
+  private tops: readonly (TopAt | null)[] = [];
+
+  constructor(overlay: HTMLElement) {
+    this.overlay = overlay;
+    this.drawing = document.createElementNS(SVG, 'svg');
+    overlay.append(this.drawing);
+  }
+
+  setNote(note: BayNote | null): void {
+    if (note === this.note) return;
+    this.note = note;
+    this.snapshot = null;
+  }
+
+  private build(snapshot: Snapshot): void {
+    this.snapshot = snapshot;
+    this.states = [];
+    for (const { element, leader, dot } of this.labels) for (const one of [element, leader, dot]) one.remove();
+    const { bayLines, bays } = snapshot.picture;
+    const corners: Point[] = [];
+    for (let i = 0; i < bayLines.length; i += 3) corners.push({ x: bayLines[i], y: bayLines[i + 1] });
+    this.plan = convexHull(corners);
+    this.labels = bays.map((bay, i) => this.label(bay, snapshot.report.bays[i]));
+  }
+
+  private label(bay: Snapshot['picture']['bays'][number], report: ReportBay | undefined): Label {
+    const element = document.createElement('div');
+    element.className = bay.confirmed ? 'deck-label' : 'deck-label deck-label-unconfirmed';
+    const id = document.createElement('strong');
+    id.textContent = bay.label;
+    element.append(id);
+    const text = report && this.note ? this.note(report) : '';
+    if (text !== '') element.append(text);
+    const leader = document.createElementNS(SVG, 'line');
+    const dot = document.createElementNS(SVG, 'circle');
+    dot.setAttribute('r', '2.5');
+    this.drawing.append(leader, dot);
+    this.overlay.append(element);
+    return { id: bay.id, at: bay.at, element, leader, dot, width: element.offsetWidth, height: element.offsetHeight };
+  }
+
+  /** Places all labels for the camera as it stands: of all bays while a map is shown, else of the picked one. */
+  update(shown: ShownDeck, view: ViewState, camera: PerspectiveCamera, size: { readonly width: number; readonly height: number }): void {
+    const { snapshot } = shown;
+    if (snapshot !== this.snapshot) this.build(snapshot);
+    const wanted = this.labels.filter((label, i) => label.id === view.bay || (view.map !== null && i < MOST_LABELS));
+    if (wanted.length > 0 && shown.states !== this.states) {
+      this.states = shown.states;
+      this.tops = this.labels.map(({ at }) => topAt(snapshot.picture, shown.states, at[0], at[1]));
+    }
+    const toScreen = (x: number, y: number, z: number): Point => {
+      const at = new Vector3(x, y, z).project(camera);
+      return { x: ((at.x + 1) / 2) * size.width, y: ((1 - at.y) / 2) * size.height };
+    };
+    const { min } = snapshot.picture.boundsM;
+    const top = 2 * boundingSphere(snapshot.picture, view.explode).centre[2] - min[2];
+    const outline = [min[2], top].flatMap((z) => this.plan.map(({ x, y }) => toScreen(x, y, z)));
+    const boxes = wanted.map((label): LabelBox => {
+      const [x, y, slabZ] = label.at;
+      const lies = view.map !== null && view.mapOn === 'slab' ? null : this.tops[this.labels.indexOf(label)];
+      const z = lies ? lies.zM + liftM(snapshot.picture, lies.part, true, view.explode) : slabZ;
+      return { anchor: toScreen(x, y, z), width: label.width, height: label.height };
+    });
+    const places = labelPlaces(boxes, { ...size, outline });
+    for (const label of this.labels) {
+      const k = wanted.indexOf(label);
+      put(label, k < 0 ? null : places[k], boxes[k], label.id === view.bay);
+    }
+  }
+
+  dispose(): void {
+    this.overlay.replaceChildren();
+    this.labels = [];
+  }
+}
+
+function put(label: Label, place: LabelPlace | null, box: LabelBox | undefined, picked: boolean): void {
+  const { element, leader, dot } = label;
+  const shown = place !== null && box !== undefined;
+  for (const one of [element, leader, dot]) one.style.visibility = shown ? 'visible' : 'hidden';
+  if (!shown) return;
+  element.classList.toggle('deck-label-picked', picked);
+  leader.classList.toggle('deck-leader-picked', picked);
+  // By the edge that faces the model, so that a font that comes late moves nothing.
+  const edge = Math.round(place.side === 'left' ? place.x + box.width : place.x);
+  element.style.transform = `translate(${edge}px, ${Math.round(place.y)}px)${place.side === 'left' ? ' translateX(-100%)' : ''}`;
+  leader.setAttribute('x1', String(edge + (place.side === 'left' ? 2 : -2)));
+  leader.setAttribute('y1', String(Math.round(place.y + box.height / 2)));
+  leader.setAttribute('x2', String(box.anchor.x));
+  leader.setAttribute('y2', String(box.anchor.y));
+  dot.setAttribute('cx', String(box.anchor.x));
+  dot.setAttribute('cy', String(box.anchor.y));
+}

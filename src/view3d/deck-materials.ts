@@ -1,0 +1,75 @@
+/** The few materials of the deck; all read the same uniforms. */
+
+import { DoubleSide, FrontSide, GLSL3, NoBlending, NormalBlending, RawShaderMaterial, Vector4 } from 'three';
+import type { DeckUniforms } from './deck-uniforms.ts';
+import { LAYER_FRAGMENT, LAYER_VERTEX } from './layer-shader.ts';
+import { LINE_FRAGMENT, LINE_VERTEX } from './line-shader.ts';
+import { STYLE_KINDS } from './part-texture.ts';
+import { PICK_FRAGMENT, PICK_VERTEX } from './pick-shader.ts';
+
+const DEFINES = { STYLE_COUNT: STYLE_KINDS.length };
+const SHARED = { glslVersion: GLSL3, defines: DEFINES } as const;
+
+/** A cut face lies in the cut plane itself and is never cut. */
+const UNCUT = { cutOn: { value: false } };
+
+export interface FaceLook {
+  /** Faces of the cut. */
+  readonly ofCut: boolean;
+  /** Can show map cells and the picked bay; costs more time per pixel. */
+  readonly withCells: boolean;
+}
+
+/** Faces of solids, or of the cut. */
+export function faceMaterial(uniforms: DeckUniforms, look: FaceLook): RawShaderMaterial {
+  return new RawShaderMaterial({
+    ...SHARED,
+    defines: look.withCells ? { ...DEFINES, WITH_CELLS: '' } : DEFINES,
+    uniforms: look.ofCut ? { ...uniforms, ...UNCUT } : { ...uniforms },
+    vertexShader: LAYER_VERTEX,
+    fragmentShader: LAYER_FRAGMENT,
+    side: FrontSide,
+    // Pushes faces back a little, so that the lines on their edges are whole.
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  });
+}
+
+/** Places of what is drawn, for picking. */
+export function pickMaterial(uniforms: DeckUniforms, ofCut: boolean): RawShaderMaterial {
+  return new RawShaderMaterial({
+    ...SHARED,
+    uniforms: ofCut ? { ...uniforms, ...UNCUT } : { ...uniforms },
+    vertexShader: PICK_VERTEX,
+    fragmentShader: PICK_FRAGMENT,
+    side: DoubleSide,
+    blending: NoBlending,
+  });
+}
+
+export interface LineLook {
+  readonly widthPx: number;
+  /** Colour and opacity; null for the ink of its part, fainter where lines crowd. */
+  readonly tone: Vector4 | null;
+  /** Lines in the cut plane, and marks, are never cut. */
+  readonly uncut: boolean;
+  /** Drawn over everything. */
+  readonly inFront: boolean;
+}
+
+/** Drawn lines. */
+export function lineMaterial(uniforms: DeckUniforms, look: LineLook): RawShaderMaterial {
+  const own = { widthPx: { value: look.widthPx }, tone: { value: look.tone ?? new Vector4(0, 0, 0, 0) } };
+  return new RawShaderMaterial({
+    ...SHARED,
+    uniforms: look.uncut ? { ...uniforms, ...UNCUT, ...own } : { ...uniforms, ...own },
+    vertexShader: LINE_VERTEX,
+    fragmentShader: LINE_FRAGMENT,
+    side: DoubleSide,
+    transparent: true,
+    blending: NormalBlending,
+    depthWrite: false,
+    depthTest: !look.inFront,
+  });
+}

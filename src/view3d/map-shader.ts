@@ -1,0 +1,82 @@
+/** Maps on the model: flat cells read from the data texture, their patterns, and the bays the cells belong to. */
+
+import { CELL_PATTERN, OFF_DECK } from './cell-colour.ts';
+
+export const MAP_GLSL = /* glsl */ `
+uniform sampler2D mapCells;
+uniform isampler2D bayCells;
+uniform vec3 gridAt;
+uniform ivec2 gridSize;
+uniform int pickedBay;
+uniform vec3 unconfirmedInk;
+uniform bool bayLinesOn;
+
+// Straight hatch at 45°: spacing in CSS pixels, give or take the doubling; rises to the right for 1, falls for -1.
+float diagonals(vec2 at, float pixelM, vec2 foot, vec3 look) {
+  float cellM = exp2(floor(log2(pixelM * look.x) + 0.5));
+  vec2 direction = vec2(0.70710678, -0.70710678 * look.y);
+  float pixel = max(1e-6, length(direction * foot) / cellM);
+  float off = abs(fract(dot(at, direction) / cellM + 0.5) - 0.5);
+  float drawn = clamp(0.5 * look.z * dotsPerPixel + 0.5 - off / pixel, 0.0, 1.0);
+  return mix(drawn, 0.2, smoothstep(0.2, 0.45, pixel));
+}
+
+bool inGrid(ivec2 cell) {
+  return all(greaterThanEqual(cell, ivec2(0))) && all(lessThan(cell, gridSize));
+}
+
+int bayOf(ivec2 cell) {
+  return inGrid(cell) ? texelFetch(bayCells, cell, 0).r : -1;
+}
+
+// Colour of a map at a point; false outside the deck, where the face keeps its own.
+bool cellColour(vec2 cellAt, vec2 cellFoot, vec2 at, float pixelM, vec2 foot, out vec3 result) {
+  ivec2 cell = ivec2(floor(cellAt));
+  if (!inGrid(cell)) return false;
+  vec4 texel = texelFetch(mapCells, cell, 0);
+  int pattern = int(texel.a * 255.0 + 0.5);
+  if (pattern == ${OFF_DECK}) return false;
+  result = texel.rgb;
+  vec2 inCell = fract(cellAt);
+  if (pattern == ${CELL_PATTERN.over}) {
+    result = mix(result, ink, 0.75 * diagonals(at, pixelM, foot, vec3(9.0, 1.0, 1.2)));
+  } else if (pattern == ${CELL_PATTERN.farOver}) {
+    result = mix(result, paper, 0.6 * max(diagonals(at, pixelM, foot, vec3(7.0, 1.0, 1.2)), diagonals(at, pixelM, foot, vec3(7.0, -1.0, 1.2))));
+  } else if (pattern == ${CELL_PATTERN.unconfirmed}) {
+    result = mix(result, unconfirmedInk, diagonals(at, pixelM, foot, vec3(7.0, -1.0, 2.2)));
+  } else if (pattern == ${CELL_PATTERN.noData}) {
+    vec2 off = (inCell - 0.5) / cellFoot;
+    float room = 1.0 - smoothstep(0.15, 0.3, max(cellFoot.x, cellFoot.y));
+    result = mix(result, unconfirmedInk, room * clamp(1.3 * dotsPerPixel + 0.5 - length(off), 0.0, 1.0));
+  }
+  // Cell lines only where a cell is wide enough to be told apart.
+  float room = 1.0 - smoothstep(0.06, 0.16, max(cellFoot.x, cellFoot.y) * dotsPerPixel);
+  vec2 toEdge = 0.5 - abs(inCell - 0.5);
+  vec2 edge = clamp(0.5 * dotsPerPixel + 0.5 - toEdge / cellFoot, 0.0, 1.0);
+  result = mix(result, ink, 0.16 * room * max(edge.x, edge.y));
+  return true;
+}
+
+// Borders of bays as the map judges cells, and a strong border round the picked bay.
+vec3 bayMark(vec2 cellAt, vec2 cellFoot, vec3 under, bool onMap) {
+  if (!(onMap && bayLinesOn) && pickedBay < 0) return under;
+  ivec2 cell = ivec2(floor(cellAt));
+  int own = bayOf(cell);
+  vec2 inCell = fract(cellAt);
+  ivec2 side = ivec2(inCell.x < 0.5 ? -1 : 1, inCell.y < 0.5 ? -1 : 1);
+  int besideX = bayOf(cell + ivec2(side.x, 0));
+  int besideY = bayOf(cell + ivec2(0, side.y));
+  vec2 away = (0.5 - abs(inCell - 0.5)) / (cellFoot * dotsPerPixel);
+  vec3 result = under;
+  if (onMap && bayLinesOn) {
+    float px = min(besideX == own ? 99.0 : away.x, besideY == own ? 99.0 : away.y);
+    result = mix(result, ink, 0.9 * clamp(1.2 - px, 0.0, 1.0));
+  }
+  if (own == pickedBay && own >= 0) {
+    // Wider than a cell, where cells are small: the band then fills the cells along the border.
+    float px = min(besideX == own ? 99.0 : away.x, besideY == own ? 99.0 : away.y);
+    result = mix(result, accent, clamp(3.6 - px, 0.0, 1.0));
+  }
+  return result;
+}
+`;
