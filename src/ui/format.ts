@@ -73,17 +73,20 @@ export function coordinateText(valueM: number): string {
   return numberText(valueM, 2);
 }
 
+/** Finer differences from the limit are those of numbers kept in 32 bits. */
+const MOST_DECIMALS = 4;
+
 /**
  * A ratio in percent with one decimal; with more where one decimal would show 100.0 for something that is not exactly
  * at the limit.
  */
 export function percentText(ratio: number): string {
   const percent = ratio * 100;
-  for (let decimals = 1; decimals < 4; decimals++) {
+  for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
     const text = numberText(percent, decimals);
-    if (Number(text) !== 100 || isAtLimit(ratio)) return withUnit(text, '%');
+    if (Number(text) !== 100) return withUnit(text, '%');
   }
-  return withUnit(numberText(percent, 4), '%');
+  return withUnit(numberText(percent, 1), '%');
 }
 
 /** A round limit of a class in percent. */
@@ -97,8 +100,8 @@ export function wholePercent(ratio: number): string {
   return numberText(percent, Math.round(percent) === 100 && !isAtLimit(ratio) ? 2 : 0);
 }
 
-/** Sums of areas and of products round in the last digits: equal to the limit within a millionth is "at limit". */
-const AT_LIMIT = 1e-6;
+/** Rounding of sums; the check uses the same allowance before it says "over". */
+const AT_LIMIT = 1e-9;
 
 /** Neither over nor under its limit. */
 export function isAtLimit(ratio: number): boolean {

@@ -1,7 +1,7 @@
 /** One judgement per bay from everything the report compares in it, and the count that heads the list. */
 
 import type { Report, ReportBay } from '../../model/report.ts';
-import type { SceneBasis, SceneBay, SceneFile } from '../../model/scene-file.ts';
+import type { SceneBasis, SceneFile } from '../../model/scene-file.ts';
 import { judge } from './utilisation.ts';
 
 /** One comparison of a load with a permitted load. */
@@ -28,8 +28,8 @@ export interface BayVerdict {
   readonly basis: SceneBasis | undefined;
 }
 
-/** Every comparison of a bay, those of the stages with the limit that holds for them. */
-export function bayCases(bay: ReportBay, given: SceneBay | undefined): BayCase[] {
+/** Every comparison of a bay. */
+export function bayCases(bay: ReportBay): BayCase[] {
   const { permanent, imposed, total } = bay;
   const cases: BayCase[] = [
     {
@@ -59,13 +59,12 @@ export function bayCases(bay: ReportBay, given: SceneBay | undefined): BayCase[]
       at: total.patchAt,
     });
   }
-  const stagePermittedKNm2 = given?.stageKNm2 ?? given?.permanentKNm2 ?? given?.totalKNm2 ?? null;
   for (const one of bay.stages) {
     cases.push({
       kind: 'stage',
       stage: one.stage,
       loadKNm2: one.patchKNm2,
-      permittedKNm2: stagePermittedKNm2,
+      permittedKNm2: one.permittedKNm2,
       utilisation: one.utilisation,
       at: one.patchAt,
     });
@@ -101,7 +100,7 @@ const ORDER: readonly BayStatus[] = ['over', 'not confirmed', 'no limit', 'at li
 export function bayVerdicts(report: Report, scene: SceneFile): BayVerdict[] {
   const given = new Map(scene.deck.bays.map((bay) => [bay.id, bay]));
   const verdicts = report.bays.map((bay): BayVerdict => {
-    const cases = bayCases(bay, given.get(bay.id));
+    const cases = bayCases(bay);
     const { confirmed, id } = bay;
     return { id, status: statusOf(bay, cases), confirmed, governing: governingOf(cases), basis: given.get(id)?.basis };
   });

@@ -52,7 +52,7 @@ export function depthTicks(thicknessesMm: readonly number[], scale: ColumnScale,
   for (let i = thicknessesMm.length - 1; i >= 0; i--) {
     const mm = thicknessesMm[i] as number;
     const band = scale.bands[i] as Band;
-    for (let n = Math.ceil(aboveMm / stepMm - 1e-9); n * stepMm < aboveMm + mm - 1e-9; n++) {
+    for (let n = Math.max(0, Math.ceil(aboveMm / stepMm - 1e-9)); n * stepMm < aboveMm + mm - 1e-9; n++) {
       const depthMm = n * stepMm;
       const y = band.top + ((depthMm - aboveMm) / mm) * (band.bottom - band.top);
       ticks.push({ depthMm, y, labelled: n % 2 === 0 });

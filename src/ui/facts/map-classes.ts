@@ -1,12 +1,8 @@
 /** Classes of a map per cell: fixed ones for utilisation, seven flat steps for quantities. */
 
-import { interpolateCividis } from 'd3-scale-chromatic';
 import { CELL_NO_DATA, CELL_ON_DECK, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
-import { UTILISATION_COLOURS } from '../../model/palette.ts';
-import { isHatchedClass, utilisationClass } from './utilisation.ts';
-
-/** A reader places a value in one of seven steps more surely than on a smooth ramp. */
-export const QUANTITY_STEPS = 7;
+import { classColours, classOf } from '../../model/ramp.ts';
+import { isHatchedClass } from './utilisation.ts';
 
 export interface MapClass {
   /** Lower and upper end; null where the class is open. */
@@ -16,31 +12,27 @@ export interface MapClass {
   readonly hatched: boolean;
 }
 
-/** Colour of step 0 (least, light) … 6 (most, dark). */
-export function quantityColour(step: number): string {
-  return interpolateCividis(1 - step / (QUANTITY_STEPS - 1));
-}
-
 /** All classes of a map from the lowest to the highest; empty where no cell has a value. */
 export function mapClasses(map: CellMap): MapClass[] {
+  const colours = classColours(map);
   const limits = map.classLimits;
   if (limits !== null) {
-    return UTILISATION_COLOURS.map((colour, i) => ({
-      from: limits[i - 1] ?? (i === 0 ? 0 : null),
+    return colours.map((colour, i) => ({
+      from: i === 0 ? 0 : (limits[i - 1] ?? null),
       to: limits[i] ?? null,
       colour,
       hatched: isHatchedClass(i),
     }));
   }
   if (map.dataCells === 0) return [];
-  const steps = map.max > map.min ? QUANTITY_STEPS : 1;
-  const width = (map.max - map.min) / steps;
-  return Array.from({ length: steps }, (_, step) => ({
-    from: map.min + step * width,
-    to: step === steps - 1 ? map.max : map.min + (step + 1) * width,
-    colour: quantityColour(steps === 1 ? QUANTITY_STEPS - 1 : step),
-    hatched: false,
-  }));
+  if (!(map.max > map.min)) return [{ from: map.min, to: map.max, colour: colours[classOf(map.min, 0, map)] ?? '', hatched: false }];
+  const width = (map.max - map.min) / colours.length;
+  return colours.map((colour, step) => ({ from: map.min + step * width, to: map.min + (step + 1) * width, colour, hatched: false }));
+}
+
+/** Unit for `valueText` and `cellText`: maps with fixed limits hold ratios, which are told in percent. */
+export function unitOf(map: CellMap): string {
+  return map.classLimits === null ? map.unit : '-';
 }
 
 export type CellClass = number | 'unconfirmed' | 'no data' | null;
@@ -52,7 +44,10 @@ export function classOfCell(map: CellMap, cell: number): CellClass {
   const value = map.values[cell] ?? Number.NaN;
   if ((flags & CELL_UNCONFIRMED) !== 0 && map.classLimits !== null) return 'unconfirmed';
   if ((flags & CELL_NO_DATA) !== 0 || Number.isNaN(value)) return 'no data';
-  if (map.classLimits !== null) return utilisationClass(value);
-  if (map.max <= map.min) return 0;
-  return Math.min(QUANTITY_STEPS - 1, Math.max(0, Math.floor(((value - map.min) / (map.max - map.min)) * QUANTITY_STEPS)));
+  return classOf(value, flags, map);
+}
+
+/** Colour and hatch of a cell's class. */
+export function classStyle(map: CellMap, of: number): { readonly colour: string; readonly hatched: boolean } {
+  return { colour: classColours(map)[of] ?? '', hatched: map.classLimits !== null && isHatchedClass(of) };
 }

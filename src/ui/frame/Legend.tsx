@@ -13,7 +13,7 @@ export function Legend({ layout }: { readonly layout: Layout }) {
   const [chosen, setChosen] = useState<boolean | null>(null);
   const open = chosen ?? layout !== 'phone';
   return (
-    <section className="legend sheet" aria-label={t.legend.title} data-open={open}>
+    <section className="legend sheet" aria-label={t.legend.title} data-open={open} data-map={map !== null}>
       <button type="button" className="legend-head" aria-expanded={open} onClick={() => setChosen(!open)}>
         {map === null ? t.legend.rolesTitle : t.map.quantity(map)}
         <Icon name={open ? 'down' : 'up'} />

@@ -1,7 +1,7 @@
 /** Everything a reader must know of a map: unit, basis, stage, classes, spread, cells without a value. */
 
 import { CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
-import { type MapClass, mapClasses } from '../facts/map-classes.ts';
+import { type MapClass, mapClasses, unitOf } from '../facts/map-classes.ts';
 import { cellText, wholePercentText } from '../format.ts';
 import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
@@ -27,7 +27,8 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
 
 function MapFacts({ map, cellM }: { readonly map: CellMap; readonly cellM: number }) {
   const classes = mapClasses(map);
-  const { unit, min, mean, max, noDataCells, noDataM2, dataCells } = map;
+  const { min, mean, max, noDataCells, noDataM2, dataCells } = map;
+  const unit = unitOf(map);
   const hasUnconfirmed = map.classLimits !== null && map.flags.some((flags) => (flags & CELL_UNCONFIRMED) !== 0);
   return (
     <>
@@ -57,10 +58,11 @@ function MapFacts({ map, cellM }: { readonly map: CellMap; readonly cellM: numbe
   );
 }
 
-function classText({ from, to, hatched }: MapClass, { unit, classLimits }: CellMap): string {
+function classText({ from, to, hatched }: MapClass, map: CellMap): string {
+  const unit = unitOf(map);
   // Limits are round numbers: 50 %, not 50.0 %.
   const limit = (value: number) => (unit === '-' ? wholePercentText(value) : cellText(value, unit));
-  if (classLimits === null) return from === null || to === null ? '' : t.legend.range(limit(from), limit(to));
+  if (map.classLimits === null) return from === null || to === null ? '' : t.legend.range(limit(from), limit(to));
   const over = hatched ? `: ${t.legend.overWord}` : '';
   if (to === null) return `${t.legend.above(limit(from ?? 0))}${over}`;
   if (from === null || from === 0) return t.legend.upTo(limit(to));

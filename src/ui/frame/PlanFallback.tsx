@@ -2,8 +2,9 @@
 
 import { type MouseEvent, useMemo } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
+import type { CellMap } from '../../model/maps.ts';
 import type { PolygonM } from '../../model/scene-file.ts';
-import { type MapClass, mapClasses } from '../facts/map-classes.ts';
+import { classStyle } from '../facts/map-classes.ts';
 import { boxOf, cellAt, cellCentre, toLocal } from '../facts/place.ts';
 import { planRuns, type Run } from '../facts/plan-runs.ts';
 import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
@@ -75,18 +76,17 @@ function PlanGround({ snapshot: { scene, originM } }: { readonly snapshot: Snaps
   );
 }
 
-function runFill(of: Run['of'], classes: readonly MapClass[]): string {
+function runFill(of: Run['of'], map: CellMap): string {
   if (of === 'unconfirmed') return UNCONFIRMED_FILL;
   if (of === 'no data') return NO_DATA_FILL;
-  const one = classes[of];
-  return one === undefined ? NO_DATA_FILL : one.hatched ? classFill(of, one.colour) : one.colour;
+  const { colour, hatched } = classStyle(map, of);
+  return hatched ? classFill(of, colour) : colour;
 }
 
 function PlanMap({ snapshot: { grid } }: { readonly snapshot: Snapshot }) {
   const map = useScene((state) => state.cellMap);
   const runs = useMemo(() => (map === null ? [] : planRuns(map, grid)), [map, grid]);
   if (map === null) return null;
-  const classes = mapClasses(map);
   const side = grid.cellM * SCALE;
   return (
     <g className="plan-map">
@@ -97,7 +97,7 @@ function PlanMap({ snapshot: { grid } }: { readonly snapshot: Snapshot }) {
           y={-(grid.y0M * SCALE + (row + 1) * side)}
           width={columns * side}
           height={side}
-          fill={runFill(of, classes)}
+          fill={runFill(of, map)}
         />
       ))}
     </g>

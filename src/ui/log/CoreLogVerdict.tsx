@@ -22,7 +22,7 @@ export function CoreLogFacts({ log }: { readonly log: CoreLog }) {
     <dl className="facts">
       {log.patchKNm2 !== null && <Fact term={t.core.patch}>{loadText(log.patchKNm2)}</Fact>}
       <Fact term={t.core.permitted}>{log.permittedKNm2 === null ? t.core.noPermitted : loadText(log.permittedKNm2)}</Fact>
-      {log.permittedBasis !== '' && <Fact term={t.core.compared}>{log.permittedBasis}</Fact>}
+      {log.permittedBasis !== '' && <Fact term={t.core.limitOf}>{t.core.limitName(log.permittedBasis)}</Fact>}
       <Fact term={t.core.basis}>
         <Basis log={log} />
       </Fact>

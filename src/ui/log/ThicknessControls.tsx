@@ -34,7 +34,7 @@ export function ThicknessControls({ zone }: { readonly zone: string | null }) {
           ))}
         </select>
       </label>
-      <p className="small">{t.thickness.of(buildUp.name, buildUp.zones)}</p>
+      <p className="small">{t.thickness.of(buildUp.zones)}</p>
       <BuildUpRows key={buildUp.id} buildUp={buildUp} />
     </section>
   );

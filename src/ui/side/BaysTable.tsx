@@ -11,15 +11,24 @@ import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { Headline } from './Headline.tsx';
 
+/** A longer id goes on in the next line. */
+const MOST_LETTERS = 7;
+
 export function BaysTable() {
   const snapshot = useScene((state) => state.snapshot);
   const verdicts = useMemo(() => (snapshot === null ? [] : bayVerdicts(snapshot.report, snapshot.scene)), [snapshot]);
   if (snapshot === null) return null;
+  const longest = Math.min(MOST_LETTERS, Math.max(2, ...verdicts.map(({ id }) => id.length)));
   return (
     <>
       <Headline verdicts={verdicts} />
       {verdicts.length > 0 && (
         <table className="bays">
+          <colgroup>
+            <col style={{ width: `${longest + 2}ch` }} />
+            <col />
+            <col className="bay-bar-column" />
+          </colgroup>
           <caption className="unseen">{t.bays.caption}</caption>
           <thead>
             <tr>
@@ -43,8 +52,15 @@ function BayRow({ verdict }: { readonly verdict: BayVerdict }) {
   const { id, governing } = verdict;
   const picked = useView((state) => state.bay === id);
   const go = useGo();
+  const showStage = useView((state) => state.showStage);
+  const stage = useStage(governing.stage);
+  // What is shown then is what the row speaks of: its stage, or the finished garden.
+  const onGo = () => {
+    showStage(stage?.index ?? null);
+    go.toBay(id, governing.at);
+  };
   return (
-    <tr className="bay-row" data-picked={picked} data-status={verdict.status} onClick={() => go.toBay(id, governing.at)}>
+    <tr className="bay-row" data-picked={picked} data-status={verdict.status} onClick={onGo}>
       <th scope="row">
         <button type="button" className="row-button" aria-pressed={picked} aria-label={t.bays.pick(id)}>
           {id}
@@ -63,28 +79,23 @@ function BayRow({ verdict }: { readonly verdict: BayVerdict }) {
 function BayLoad({ verdict: { governing, basis } }: { readonly verdict: BayVerdict }) {
   const { loadKNm2, permittedKNm2, kind, stage } = governing;
   const missing = missingBasis(basis);
+  const found = useStage(stage);
   return (
     <>
       <strong>{permittedKNm2 === null ? t.bays.withoutLimit(loadKNm2) : t.bays.of(loadKNm2, permittedKNm2)}</strong>
-      {stage === null ? <span className="small block">{t.bays.governing(kind)}</span> : <StageLink stage={stage} />}
-      <span className="small block bay-basis" data-unconfirmed={missing.length > 0}>
-        {t.basis.short(basis, missing)}
+      <span className="small block">{found === null ? t.bays.governing(kind) : t.bays.stage(found.index + 1, found.name)}</span>
+      <span className="small block bay-basis">
+        <span data-unconfirmed={missing.length > 0}>{t.basis.short(basis, missing)}</span>
       </span>
     </>
   );
 }
 
-function StageLink({ stage }: { readonly stage: string }) {
+/** Number and name of a stage; null for a stage that the scene does not have. */
+function useStage(id: string | null): { readonly index: number; readonly name: string } | null {
   const stages = useScene((state) => state.snapshot?.stages);
-  const showStage = useView((state) => state.showStage);
-  const index = stages?.findIndex(({ id }) => id === stage) ?? -1;
-  const name = stages?.[index]?.name ?? stage;
-  if (index < 0) return <span className="small block">{stage}</span>;
-  return (
-    <button type="button" className="link-button" aria-label={t.bays.showStage(index + 1, name)} onClick={() => showStage(index)}>
-      {t.bays.stage(index + 1, name)}
-    </button>
-  );
+  const index = stages?.findIndex((stage) => stage.id === id) ?? -1;
+  return index < 0 ? null : { index, name: stages?.[index]?.name ?? '' };
 }
 
 function BayUtilisation({ verdict: { governing, status, confirmed } }: { readonly verdict: BayVerdict }) {

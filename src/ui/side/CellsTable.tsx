@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { type CellMap, MAP_KINDS } from '../../model/maps.ts';
 import { type ListedCell, listCells } from '../facts/cell-list.ts';
+import { unitOf } from '../facts/map-classes.ts';
 import { cellCentre, cellPlace } from '../facts/place.ts';
 import { cellText, coordinateText } from '../format.ts';
 import { en as t } from '../text/en.ts';
@@ -58,7 +59,7 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
       )}
       <table className="cells numbers">
         <caption>
-          {t.cells.caption(t.map.quantity(map.kind), t.map.unit(map.unit), stage)}
+          {t.cells.caption(t.map.quantity(map.kind), t.map.unit(unitOf(map)), stage)}
           <span className="small block">{t.map.basis(map.kind)}.</span>
           <span className="small block">{list.of === 0 ? t.cells.none : t.cells.shown(list.cells.length, list.of)}</span>
         </caption>
@@ -73,7 +74,7 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
         </thead>
         <tbody>
           {list.cells.map((cell) => (
-            <CellRow key={cell.cell} cell={cell} unit={map.unit} snapshot={snapshot} />
+            <CellRow key={cell.cell} cell={cell} unit={unitOf(map)} snapshot={snapshot} />
           ))}
         </tbody>
       </table>

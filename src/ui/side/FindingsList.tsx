@@ -2,7 +2,6 @@
 
 import { useState } from 'react';
 import type { Finding, Severity } from '../../model/finding.ts';
-import { valueText } from '../format.ts';
 import { IssueList } from '../parts/IssueList.tsx';
 import { en as t } from '../text/en.ts';
 import { useGo } from '../use-go.ts';
@@ -94,7 +93,7 @@ function FindingItem({ finding }: { readonly finding: Finding }) {
   const stages = useScene((state) => state.snapshot?.stages);
   const showStage = useView((state) => state.showStage);
   const words = useWhere(finding);
-  const { where, unit, value, limit, rule, source, says } = finding;
+  const { where, rule, source, says } = finding;
   const onGo = () => {
     const stage = stages?.findIndex(({ id }) => id === where.stage) ?? -1;
     if (stage >= 0) showStage(stage);
@@ -106,7 +105,6 @@ function FindingItem({ finding }: { readonly finding: Finding }) {
     <button type="button" className="finding" onClick={onGo}>
       <span className="finding-says">{says}</span>
       <span className="finding-where">{words.length === 0 ? t.findings.whole : words.join(' · ')}</span>
-      <span className="small block">{t.findings.measured(valueText(value, unit), valueText(limit, unit))}</span>
       <span className="small block">{t.findings.rule(rule, source)}</span>
     </button>
   );

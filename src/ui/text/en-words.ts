@@ -112,3 +112,10 @@ export function margin(loadKNm2: number, permittedKNm2: number, judgement: Judge
 
 /** Sheets are thinner than a millimetre: one decimal for what a whole number would round away. */
 export const thinText = (valueMm: number): string => `${numberText(valueMm, valueMm < 10 ? 1 : 0)}\u202Fmm`;
+
+/** What a permitted load is permitted for. */
+export const LIMITS: Readonly<Record<string, string>> = {
+  permanent: 'permanent load',
+  stage: 'load while building',
+  total: 'permanent and imposed load together',
+};

@@ -13,6 +13,7 @@ import {
   basisText,
   CASE_NAMES,
   JUDGEMENTS,
+  LIMITS,
   list,
   MAP_BASES,
   MAP_NAMES,
@@ -108,7 +109,8 @@ export const en = {
     patch: 'Patch 1 × 1 m',
     permitted: 'Permitted',
     noPermitted: 'no permitted load given',
-    compared: 'Compared with',
+    limitOf: 'Limit for',
+    limitName: (kind: string) => LIMITS[kind] ?? kind,
     basis: 'Basis',
     utilisation: 'Utilisation',
     left: margin,
@@ -124,7 +126,11 @@ export const en = {
   judgement: (judgement: Judgement) => JUDGEMENTS[judgement],
   thickness: {
     title: 'Thicknesses',
-    of: (buildUp: string, zones: readonly string[]) => `${buildUp}, in ${many(zones.length, 'zone', 'zones')}: ${list(zones, 'and')}`,
+    of: (zones: readonly string[]) => {
+      const shown = zones.slice(0, 6);
+      const rest = zones.length - shown.length;
+      return `In ${many(zones.length, 'zone', 'zones')}: ${rest > 0 ? `${shown.join(', ')} and ${rest} more` : list(shown, 'and')}`;
+    },
     choose: 'Build-up',
     field: (name: string) => `Thickness of ${name}`,
     nominal: (min: number, max: number) => `Make-up, ${mmText(min)} to ${mmText(max)}; this is its nominal thickness`,
@@ -221,7 +227,6 @@ export const en = {
     withoutLimit: (load: number) => `${numberText(load, 2)}, no permitted load`,
     governing: (kind: BayCase['kind']) => CASE_NAMES[kind],
     stage: (number: number, name: string) => `Stage ${number}, ${name}`,
-    showStage: (number: number, name: string) => `Show stage ${number}, ${name}`,
     status: (status: BayStatus) => STATUS[status],
     margin,
     pick: (id: string) => `Go to bay ${id}`,
@@ -240,7 +245,6 @@ export const en = {
     stage: (number: number | null, id: string) => (number === null ? `Stage ${id}` : `Stage ${number}`),
     object: (id: string) => `Object ${id}`,
     at: (x: number, y: number) => `x ${coordinateText(x)}, y ${coordinateText(y)} m`,
-    measured: (value: string, limit: string) => `Value ${value}, limit ${limit}`,
     rule: (rule: string, source: string) => (source === '' ? `Rule ${rule}` : `Rule ${rule} · ${source}`),
     more: (count: number) => `Show ${many(count, 'more', 'more')}`,
     go: 'Go there',
