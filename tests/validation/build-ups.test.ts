@@ -110,6 +110,48 @@ describe('water held', () => {
   });
 });
 
+describe('infill in the voids of the element below it', () => {
+  const element: SceneMaterial = {
+    id: 'element',
+    name: 'Element',
+    role: 'drainage element',
+    areal: { dry: 2, saturated: 2 },
+    thicknessMm: 60,
+    voidLm2: 48,
+    retentionLm2: 18,
+  };
+  const gravel: SceneMaterial = {
+    id: 'gravel',
+    name: 'Gravel',
+    role: 'drainage fill',
+    density: { dry: 1600, saturated: 1750 },
+    waterCapacityPercent: 10,
+  };
+  const run = (thicknessMm: number) => {
+    const layers: SceneLayer[] = [
+      { material: 'element', orientation: 'retention' },
+      { material: 'gravel', infill: true, thicknessMm },
+    ];
+    const materials = [element, gravel];
+    return read(sceneOf({ materials, buildups: [buildUp('b', layers)], zones: [zone('Z1', OUTLINE, 'b')] })).report.zones[0];
+  };
+
+  it('flush with the element: 48 l/m² of gravel and no height of its own', () => {
+    const { dryKNm2, saturatedKNm2, depthMm, heldLm2 } = run(0);
+    expect(dryKNm2.mean).toBeCloseTo(0.773028, 9); // by hand: (2 + 0.048 · 1600) · 9.81 / 1000
+    expect(saturatedKNm2.mean).toBeCloseTo(1.02024, 9); // by hand: (2 + 18 + 0.048 · 1750) · 9.81 / 1000
+    expect(depthMm.mean).toBeCloseTo(60, 9);
+    expect(heldLm2.mean).toBeCloseTo(22.8, 9); // by hand: 18 + 10 % of 48
+  });
+
+  it('and 10 mm above it', () => {
+    const { dryKNm2, depthMm, heldLm2 } = run(10);
+    expect(dryKNm2.mean).toBeCloseTo(0.929988, 9); // by hand: (2 + 0.058 · 1600) · 9.81 / 1000
+    expect(depthMm.mean).toBeCloseTo(70, 9);
+    expect(heldLm2.mean).toBeCloseTo(23.8, 9); // by hand: 18 + 10 % of 58
+  });
+});
+
 describe('paving on 0.25 m of base course and 0.30 m of foam glass', () => {
   const project = scene(buildUp('paved', PAVED_LAYERS));
   const [zoneResult] = project.report.zones;
