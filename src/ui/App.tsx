@@ -54,9 +54,11 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   return (
     <div className={`page ${empty ? 'page-empty' : `page-${layout}`}`}>
       <Hatches />
-      <a className="skip" href="#tables">
-        {t.app.skip}
-      </a>
+      {!empty && (
+        <a className="skip" href="#tables">
+          {t.app.skip}
+        </a>
+      )}
       <TopStrip demos={demos} opening={opening} />
       {layout === 'split' && !empty && (
         <aside className="area-core" aria-label={t.core.title}>

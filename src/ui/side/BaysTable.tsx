@@ -12,7 +12,9 @@ import { useScene, useView } from '../use-stores.ts';
 import { Headline } from './Headline.tsx';
 
 /** A longer id goes on in the next line. */
-const MOST_LETTERS = 7;
+const MOST_LETTERS = 9;
+/** Width of a letter of Barlow Condensed at the size of the ids. */
+const LETTER_PX = 8.5;
 
 export function BaysTable() {
   const snapshot = useScene((state) => state.snapshot);
@@ -25,7 +27,7 @@ export function BaysTable() {
       {verdicts.length > 0 && (
         <table className="bays">
           <colgroup>
-            <col style={{ width: `${longest + 2}ch` }} />
+            <col style={{ width: `${longest * LETTER_PX + 14}px` }} />
             <col />
             <col className="bay-bar-column" />
           </colgroup>

@@ -24,7 +24,7 @@ export function FindingsList() {
       ))}
       {warnings.length > 0 && (
         <section>
-          <h3 className="block-title">{t.refusal.warnings(warnings.length)}</h3>
+          <h2 className="block-title">{t.refusal.warnings(warnings.length)}</h2>
           <IssueList issues={warnings} />
         </section>
       )}
@@ -38,11 +38,11 @@ function Group({ severity, findings }: { readonly severity: Severity; readonly f
   const shown = all ? findings : findings.slice(0, FIRST);
   return (
     <section className={`finding-group finding-${severity}`}>
-      <h3 className="block-title">
+      <h2 className="block-title">
         <SeverityMark severity={severity} />
         {t.findings.group(t.findings.severity[severity], findings.length)}
         <span className="small"> {t.findings.meaning[severity]}</span>
-      </h3>
+      </h2>
       <ul>
         {shown.map((finding, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: findings have no id and their order is that of the report

@@ -26,7 +26,6 @@ export function ZonesTable() {
           <th scope="col">{t.zones.area}</th>
           <th scope="col">{t.zones.depth}</th>
           <th scope="col">{t.zones.load}</th>
-          <th scope="col">{t.zones.show}</th>
         </tr>
       </thead>
       <tbody>
@@ -47,16 +46,16 @@ function ZoneRow({ zone, name }: { readonly zone: ReportZone; readonly name: str
         <button type="button" className="row-button" aria-label={t.zones.pick(called)}>
           {called}
         </button>
-        {name !== '' && <span className="small block">{zone.id}</span>}
+        <span className="zone-buttons">
+          <ZoneButtons id={zone.id} name={called} />
+          {name !== '' && <span className="small">{zone.id}</span>}
+        </span>
         {zone.shortM2 > LEAST_M2 && <span className="zone-fault">{t.zones.short(zone.shortM2)}</span>}
         {zone.overM2 > LEAST_M2 && <span className="zone-fault">{t.zones.over(zone.overM2)}</span>}
       </th>
       <td>{numberText(zone.areaM2, 1)}</td>
       <SpreadCell spread={zone.depthMm} decimals={0} />
       <SpreadCell spread={zone.saturatedKNm2} decimals={2} />
-      <td className="zone-buttons">
-        <ZoneButtons id={zone.id} name={called} />
-      </td>
     </tr>
   );
 }

@@ -256,7 +256,6 @@ export const en = {
     area: 'm²',
     depth: 'Depth, mm',
     load: 'Saturated, kN/m²',
-    show: 'Show',
     range: (min: string, max: string) => `${min} to ${max}`,
     mean: (mean: string) => `mean ${mean}`,
     short: (areaM2: number) => `${areaText(areaM2)} too deep for the finished level`,
