@@ -2,6 +2,7 @@
 
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import { isConfirmed } from './resolve-scene.ts';
 
 type Words = (fact: FindingFact, scene: SceneFile) => string;
 
@@ -28,9 +29,10 @@ const areaM2 = (value: number) => (value < 0.01 ? `${number(value * 1e4, 1)} cmÂ
 const over = (fact: FindingFact) => (fact.severity === 'stop' ? `over by ${kNm2(fact.value - fact.limit)}` : 'near the limit');
 
 function bayBasis(bayId: string | undefined, scene: SceneFile): string {
-  const basis = scene.deck.bays.find((bay) => bay.id === bayId)?.basis;
-  if (!basis?.document || !basis.revision || !basis.date) return 'permitted load not confirmed: basis incomplete';
-  return `${basis.document}, revision ${basis.revision}, ${basis.date}${basis.by ? `, ${basis.by}` : ''}`;
+  const bay = scene.deck.bays.find((entry) => entry.id === bayId);
+  if (!bay?.basis || !isConfirmed(bay)) return 'permitted load not confirmed: basis incomplete';
+  const { document, revision, date, by } = bay.basis;
+  return `${document}, revision ${revision}, ${date}${by ? `, ${by}` : ''}`;
 }
 
 const bayLoad: RuleText['source'] = (fact, scene) => bayBasis(fact.where.bay, scene);

@@ -18,11 +18,16 @@ export type SessionAnswer =
 
 export class Session {
   private project: Project | null = null;
+  /** What the file was warned of besides its build-ups, which edits change. */
+  private otherWarnings: readonly Issue[] = [];
 
   /** Reads a scene file; where it can't be used, the scene open before stays. */
   open(text: string): SessionAnswer {
     const reading = readProject(text);
-    if (reading.project) this.project = reading.project;
+    if (reading.project) {
+      this.project = reading.project;
+      this.otherWarnings = reading.issues.filter((issue) => !isOfBuildUps(issue));
+    }
     return reading;
   }
 
@@ -34,9 +39,10 @@ export class Session {
     const { format, version, name, deck, materials, buildups, zones } = scene;
     const changed = { format, version, name, deck: { outline: deck.outline, bays: [] }, materials, buildups, zones: zones.slice(0, 1) };
     const reading = parseScene(JSON.stringify(changed), KNOWN_IDS);
-    if (!reading.scene) return { project: null, issues: reading.issues };
+    const issues = reading.issues.filter(isOfBuildUps).map(withoutLine);
+    if (!reading.scene) return { project: null, issues };
     this.project = evaluateProject(scene, { cellM: project.resolved.input.cellM, previous: project });
-    return { project: this.project, issues: reading.issues };
+    return { project: this.project, issues: [...issues, ...this.otherWarnings] };
   }
 
   map(kind: MapKind, stage: number | null): CellMap {
@@ -51,6 +57,15 @@ export class Session {
     if (!this.project) throw new RangeError('Session: no scene is open');
     return this.project;
   }
+}
+
+function isOfBuildUps(issue: Issue): boolean {
+  return issue.path.startsWith('buildups');
+}
+
+/** The text an edit is read from is not the user's file: its lines mean nothing to them. */
+function withoutLine({ line: _, ...issue }: Issue): Issue {
+  return issue;
 }
 
 function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile {

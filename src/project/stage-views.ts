@@ -50,7 +50,8 @@ function laidIn(project: Project, stage: number): Laid[] {
         areaM2: 0,
         volumeM3: 0,
       };
-      entry.zones.push(zone.id);
+      // A build-up may have a material twice.
+      if (!entry.zones.includes(zone.id)) entry.zones.push(zone.id);
       entry.areaM2 += areaM2;
       entry.volumeM3 += layer.voidVolumeM * areaM2 + (layer.rangeM ? makeUpM3 : layer.thicknessM * areaM2);
       laid.set(layer.materialId, entry);
