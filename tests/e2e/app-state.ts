@@ -26,6 +26,9 @@ export async function untilReady(page: Page): Promise<void> {
 
 /** Waits until no frame has been drawn for a third of a second. */
 export async function untilIdle(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    delete (window as { idleAt?: unknown }).idleAt;
+  });
   await page.waitForFunction(
     () => {
       const idle = window as unknown as { idleAt?: { frames: number; since: number } };
