@@ -127,17 +127,17 @@ describe('infill in the voids of the element below it', () => {
     density: { dry: 1600, saturated: 1750 },
     waterCapacityPercent: 10,
   };
-  const run = (thicknessMm: number) => {
+  const run = (above: { thicknessMm?: number }) => {
     const layers: SceneLayer[] = [
       { material: 'element', orientation: 'retention' },
-      { material: 'gravel', infill: true, thicknessMm },
+      { material: 'gravel', infill: true, ...above },
     ];
     const materials = [element, gravel];
     return read(sceneOf({ materials, buildups: [buildUp('b', layers)], zones: [zone('Z1', OUTLINE, 'b')] })).report.zones[0];
   };
 
   it('flush with the element: 48 l/m² of gravel and no height of its own', () => {
-    const { dryKNm2, saturatedKNm2, depthMm, heldLm2 } = run(0);
+    const { dryKNm2, saturatedKNm2, depthMm, heldLm2 } = run({});
     expect(dryKNm2.mean).toBeCloseTo(0.773028, 9); // by hand: (2 + 0.048 · 1600) · 9.81 / 1000
     expect(saturatedKNm2.mean).toBeCloseTo(1.02024, 9); // by hand: (2 + 18 + 0.048 · 1750) · 9.81 / 1000
     expect(depthMm.mean).toBeCloseTo(60, 9);
@@ -145,7 +145,7 @@ describe('infill in the voids of the element below it', () => {
   });
 
   it('and 10 mm above it', () => {
-    const { dryKNm2, depthMm, heldLm2 } = run(10);
+    const { dryKNm2, depthMm, heldLm2 } = run({ thicknessMm: 10 });
     expect(dryKNm2.mean).toBeCloseTo(0.929988, 9); // by hand: (2 + 0.058 · 1600) · 9.81 / 1000
     expect(depthMm.mean).toBeCloseTo(70, 9);
     expect(heldLm2.mean).toBeCloseTo(23.8, 9); // by hand: 18 + 10 % of 58
