@@ -29,10 +29,19 @@ export function classOf(value: number, flags: number, map: Scale): number {
   return flags & CELL_OVER ? Math.max(byValue, atLimit + 1) : Math.min(byValue, atLimit);
 }
 
+/**
+ * Whether all values of a map are one but for rounding, which is no difference to colour.
+ * @param map - range of the map
+ * @returns true where it has no steps
+ */
+export function isLevel({ min, max }: Pick<CellMap, 'min' | 'max'>): boolean {
+  return !(max - min > 1e-6 * Math.max(Math.abs(min), Math.abs(max)));
+}
+
 /** Equal steps between least and greatest value; where all values are one, the middle step. */
 function stepOf(value: number, min: number, max: number): number {
   const steps = QUANTITY_COLOURS.length;
-  if (!(max > min)) return Math.floor(steps / 2);
+  if (isLevel({ min, max })) return Math.floor(steps / 2);
   const step = Math.floor(((value - min) / (max - min)) * steps);
   return Math.min(steps - 1, Math.max(0, step));
 }

@@ -61,6 +61,11 @@ function withUnit(number: string, unit: string): string {
 
 export const loadText = (valueKNm2: number): string => quantityText(valueKNm2, 'kN/m²');
 export const mmText = (valueMm: number): string => quantityText(valueMm, 'mm');
+/** A thickness in mm without its unit; sheets are thinner than a millimetre, so one decimal below 10 mm. */
+export function thicknessText(valueMm: number): string {
+  return numberText(valueMm, valueMm < 10 && !Number.isInteger(valueMm) ? 1 : 0);
+}
+
 export const areaText = (valueM2: number): string => quantityText(valueM2, 'm²');
 
 /** A level with its sign. */

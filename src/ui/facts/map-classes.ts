@@ -1,7 +1,7 @@
 /** Classes of a map per cell: fixed ones for utilisation, seven flat steps for quantities. */
 
 import { CELL_NO_DATA, CELL_ON_DECK, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
-import { classColours, classOf } from '../../model/ramp.ts';
+import { classColours, classOf, isLevel } from '../../model/ramp.ts';
 import { isHatchedClass } from './utilisation.ts';
 
 export interface MapClass {
@@ -25,7 +25,7 @@ export function mapClasses(map: CellMap): MapClass[] {
     }));
   }
   if (map.dataCells === 0) return [];
-  if (!(map.max > map.min)) return [{ from: map.min, to: map.max, colour: colours[classOf(map.min, 0, map)] ?? '', hatched: false }];
+  if (isLevel(map)) return [{ from: map.min, to: map.max, colour: colours[classOf(map.min, 0, map)] ?? '', hatched: false }];
   const width = (map.max - map.min) / colours.length;
   return colours.map((colour, step) => ({ from: map.min + step * width, to: map.min + (step + 1) * width, colour, hatched: false }));
 }

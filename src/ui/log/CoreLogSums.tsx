@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { CoreLog } from '../../model/maps.ts';
 import { type LogRow, type LogSum, logSum } from '../facts/log-rows.ts';
-import { numberText } from '../format.ts';
+import { numberText, thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
@@ -69,7 +69,7 @@ function SumRow({ row }: { readonly row: LogRow }) {
           <span>{name}</span>
         </span>
       </th>
-      <td>{row.thicknessMm === null ? '' : numberText(row.thicknessMm, 0)}</td>
+      <td>{row.thicknessMm === null ? '' : thicknessText(row.thicknessMm)}</td>
       {row.dryKNm2 === null || row.saturatedKNm2 === null ? (
         <td colSpan={2}>{t.core.notYet}</td>
       ) : (

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { BuildUpView, Snapshot } from '../../model/engine.ts';
-import { numberText } from '../format.ts';
+import { thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
@@ -56,7 +56,7 @@ function BuildUpRows({ buildUp }: { readonly buildUp: BuildUpView }) {
             <li key={index}>
               <Swatch fill={partFill(layer.role)} />
               <span>
-                {layer.name}, {numberText(layer.thicknessMm, layer.thicknessMm < 10 ? 1 : 0)} mm
+                {layer.name}, {thicknessText(layer.thicknessMm)} mm
                 {layer.source !== '' && <span className="small block">{t.thickness.source(layer.source)}</span>}
               </span>
             </li>

@@ -27,7 +27,7 @@ export function BaysTable() {
       {verdicts.length > 0 && (
         <table className="bays">
           <colgroup>
-            <col style={{ width: `${longest * LETTER_PX + 14}px` }} />
+            <col style={{ width: `${longest * LETTER_PX + 20}px` }} />
             <col />
             <col className="bay-bar-column" />
           </colgroup>

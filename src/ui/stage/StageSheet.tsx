@@ -68,7 +68,7 @@ function StageFacts({ stage }: { readonly stage: StageView }) {
   return (
     <div className="stage-facts">
       <Block title={t.stage.lays}>
-        {placedKN !== undefined && <p>{t.stage.weight(placedKN)}</p>}
+        {placedKN !== undefined && placedKN > 0 && <p>{t.stage.weight(placedKN)}</p>}
         {lays.length === 0 && objects.length === 0 && <p>{t.stage.nothing}</p>}
         <ul>
           {lays.map((lay) => (
@@ -99,7 +99,7 @@ function StageFacts({ stage }: { readonly stage: StageView }) {
         </Block>
       )}
       {(stockpiles.length > 0 || floodTestMm > 0) && (
-        <Block title={t.stage.stockpiles}>
+        <Block title={stockpiles.length > 0 ? t.stage.stockpiles : t.stage.floodTitle}>
           <ul>
             {stockpiles.map(({ id, material, heightM }) => (
               <li key={id}>{t.stage.stockpile(id, material, heightM)}</li>

@@ -87,7 +87,7 @@ export const PARTS: Readonly<Record<PartKind, string>> = {
   edge: 'Upstands and sills',
   'tree trunk': 'Tree trunks',
   'tree crown': 'Tree crowns',
-  'line load': 'Walls and other lines',
+  'line load': 'Walls and lines',
   block: 'Blocks',
   stockpile: 'Stockpiles',
   'flood water': 'Flood water',
@@ -109,9 +109,6 @@ export function margin(loadKNm2: number, permittedKNm2: number, judgement: Judge
   if (judgement === 'at limit') return 'at the limit';
   return judgement === 'over' ? `over by ${amount}` : `${amount} left`;
 }
-
-/** Sheets are thinner than a millimetre: one decimal for what a whole number would round away. */
-export const thinText = (valueMm: number): string => `${numberText(valueMm, valueMm < 10 ? 1 : 0)}\u202Fmm`;
 
 /** What a permitted load is permitted for. */
 export const LIMITS: Readonly<Record<string, string>> = {

@@ -7,7 +7,18 @@ import type { SceneBasis } from '../../model/scene-file.ts';
 import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayCount, BayStatus } from '../facts/bay-verdict.ts';
 import type { Judgement } from '../facts/utilisation.ts';
-import { areaText, coordinateText, levelText, loadText, mmText, numberText, percentText, quantityText, wholePercent } from '../format.ts';
+import {
+  areaText,
+  coordinateText,
+  levelText,
+  loadText,
+  mmText,
+  numberText,
+  percentText,
+  quantityText,
+  thicknessText,
+  wholePercent,
+} from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
 import {
   basisText,
@@ -24,7 +35,6 @@ import {
   OTHERS,
   PARTS,
   STATUS,
-  thinText,
 } from './en-words.ts';
 
 export const en = {
@@ -89,7 +99,7 @@ export const en = {
     drawing: (names: string) => `Column of layers from top to bottom: ${names}. The table below has every number.`,
     depthUnit: 'mm deep',
     layerLine: ({ thicknessMm, dryKNm2, saturatedKNm2, makeUp }: CoreLogLayer) =>
-      `${thinText(thicknessMm)} ${makeUp ? 'make-up ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
+      `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'make-up ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
     labelsSay: 'Labels: thickness · dry / saturated, kN/m².',
     notYet: 'not laid yet',
     makeUp: 'make-up',
@@ -303,6 +313,7 @@ export const en = {
     objects: 'Set up',
     nothing: 'Nothing is laid in this stage.',
     stockpiles: 'Stockpiles',
+    floodTitle: 'Flood test',
     stockpile: (id: string, material: string, heightM: number) => `${id}: ${material}, ${numberText(heightM, 2)} m high`,
     flood: (mm: number) => `Flood test: ${mmText(mm)} of water`,
     holds: 'Hold points',
