@@ -1,0 +1,145 @@
+/** Calls of the command line in process: what is printed where, and the exit code. */
+
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { run } from '../../src/cli/run.ts';
+import { bay, rect, sceneOf } from '../helpers/scene-builder.ts';
+
+const GOOD = JSON.stringify(sceneOf());
+/** 1.4715 kN/m² on a bay that permits 1. */
+const OVER = JSON.stringify(sceneOf({ deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1 })] } }));
+/** 1.4715 of 1.5: 98 %, no stop. */
+const NEAR = JSON.stringify(sceneOf({ deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1.5 })] } }));
+
+const call = (text: string, ...args: string[]) => run(['check', 'deck.scene.json', ...args], () => new TextEncoder().encode(text));
+
+describe('exit codes', () => {
+  it('0 without a stop finding, also with checks', () => {
+    expect(call(GOOD).code).toBe(0);
+    const near = call(NEAR);
+    expect(near.code).toBe(0);
+    expect(near.out).toContain('check load.permanent');
+  });
+
+  it('1 with a stop finding, on paper and as JSON', () => {
+    expect(call(OVER).code).toBe(1);
+    expect(call(OVER, '--json').code).toBe(1);
+  });
+
+  it('2 for a file that is no scene: a message on standard error only', () => {
+    const result = call('{ "format": "loamdeck-scene" }');
+    expect([result.code, result.out]).toEqual([2, '']);
+    expect(result.err).toMatch(/^deck\.scene\.json: error /);
+  });
+});
+
+describe('--json', () => {
+  it('prints the report and nothing else', () => {
+    const result = call(GOOD, '--json');
+    expect(result.err).toBe('');
+    expect(JSON.parse(result.out)).toMatchObject({ format: 'loamdeck-report', version: 1, cells: 192 });
+  });
+
+  it('leaves warnings to standard error', () => {
+    const dated = sceneOf({
+      deck: { bays: [{ ...bay('A1', rect(0, 0, 4, 3)), basis: { document: 'd', revision: 'A', date: '1.2.2026' } }] },
+    });
+    const result = call(JSON.stringify(dated), '--json');
+    expect(JSON.parse(result.out).findings).toEqual([]);
+    expect(result.err).toMatch(/^deck\.scene\.json: warning DATE_FORM at deck\.bays\[0\]\.basis\.date/);
+    expect(result.code).toBe(0);
+  });
+});
+
+describe('--cell', () => {
+  it('takes another cell: 4 m × 3 m in cells of 0.5 m are 48', () => {
+    expect(JSON.parse(call(GOOD, '--json', '--cell', '0.5').out)).toMatchObject({ cellM: 0.5, cells: 48 });
+    expect(JSON.parse(call(GOOD, '--cell=0.05', '--json').out)).toMatchObject({ cellM: 0.05, cells: 4800 });
+  });
+
+  it.each(['0', '0.04', '2.1', '-1', '0,5', 'half', ''])('refuses "%s"', (cell) => {
+    const result = call(GOOD, `--cell=${cell}`);
+    expect(result.code).toBe(2);
+    expect(result.err).toContain('--cell');
+    expect(result.err).toContain(`"${cell}"`);
+  });
+});
+
+describe('calls', () => {
+  const never = () => {
+    throw new Error('must not be read');
+  };
+
+  it.each([
+    ['no file', ['check'], 'none was'],
+    ['two files', ['check', 'a', 'b'], '2 were'],
+    ['an unknown option', ['check', 'a', '--jsno'], '--jsno'],
+    ['an option without its value', ['check', 'a', '--cell'], '--cell'],
+    ['an unknown command', ['draw', 'a'], '"draw"'],
+  ])('with %s are refused and the use is shown', (_, args, says) => {
+    const result = run(args, never);
+    expect([result.code, result.out]).toEqual([2, '']);
+    expect(result.err).toContain(says);
+    expect(result.err).toContain('npm run --silent check -- FILE [--json] [--cell M]');
+  });
+
+  it.each([[['--help']], [['check', '--help']], [['check', '-h']], [[]]])('for help get it: %j', (args) => {
+    const result = run(args, never);
+    expect([result.code, result.err]).toEqual([0, '']);
+    expect(result.out).toContain('Exit code 0');
+    expect(result.out).toContain('Not a structural check');
+  });
+});
+
+describe('files', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'deck-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const read = (file: string) => readFileSync(file);
+  const at = (name: string, bytes: Uint8Array | string) => {
+    writeFileSync(join(folder, name), bytes);
+    return join(folder, name);
+  };
+
+  it('that do not exist are named', () => {
+    const file = join(folder, 'nothing.json');
+    expect(run(['check', file], read)).toEqual({
+      out: '',
+      err: `${file}: there is no such file. Check the name and the folder.\n`,
+      code: 2,
+    });
+  });
+
+  it('that are folders are named as such', () => {
+    const result = run(['check', folder], read);
+    expect(result.code).toBe(2);
+    expect(result.err).toMatch(/folder/);
+  });
+
+  it('that are not UTF-8 are named as such', () => {
+    // "ü" in an 8-bit code page, which is no UTF-8
+    const result = run(['check', at('latin.json', Buffer.from([0x7b, 0xfc, 0x7d]))], read);
+    expect(result.code).toBe(2);
+    expect(result.err).toMatch(/latin\.json: .*UTF-8/);
+  });
+
+  it('with a byte order mark are read', () => {
+    expect(run(['check', at('marked.json', `\uFEFF${GOOD}`)], read).code).toBe(0);
+  });
+
+  it('with an unknown key get its place, and the nearest key', () => {
+    const bad = GOOD.replace('"outline"', '"outlin"');
+    const result = run(['check', at('typo.json', bad)], read);
+    expect(result.code).toBe(2);
+    expect(result.err).toMatch(/typo\.json: error UNKNOWN_KEY at .*"outlin".*outline/);
+  });
+
+  it('cut short are refused, not crashed on', () => {
+    for (const length of [0, 1, 50, GOOD.length - 1]) {
+      const result = run(['check', at('cut.json', GOOD.slice(0, length))], read);
+      expect(result.code, `${length} signs`).toBe(2);
+      expect(result.err).toContain('cut.json: error ');
+    }
+  });
+});

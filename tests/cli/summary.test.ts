@@ -1,0 +1,93 @@
+/** The readable summary of small scenes: numbers by hand, spaces aside. */
+
+import { describe, expect, it } from 'vitest';
+import { summary } from '../../src/cli/summary.ts';
+import type { SceneFile } from '../../src/model/scene-file.ts';
+import { bay, MAKE_UP, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+
+function lines(scene: SceneFile): string[] {
+  const text = summary(scene, read(scene).report);
+  expect(text.endsWith('\n')).toBe(true);
+  return text.split('\n').map((line) => line.trim().replace(/ +/g, ' '));
+}
+
+describe('a plain deck', () => {
+  const plain = lines(sceneOf());
+
+  it('opens with what it is and is not', () => {
+    expect(plain[0]).toBe('Test deck');
+    expect(plain[1]).toContain('Not a structural check');
+  });
+
+  it('sums up deck and weight', () => {
+    // 12 m²; 11.772 and 17.658 kN
+    expect(plain).toContain('Deck 12.0 m², 12.0 m² of it with a build-up; 192 cells of 0.25 m');
+    expect(plain).toContain('Weight 12 kN dry, 18 kN saturated, of which objects 0 kN');
+    expect(plain).toContain('Bays: 0 over, 0 not confirmed, 1 within the permitted loads');
+  });
+
+  it('has a row per bay, zone and stage', () => {
+    // 1.4715 of 12 is 12.26 %
+    expect(plain).toContain('A1 1.47 12.00 12.3 % substrate 1.47 12.00 12.3 % load plan, rev A, 2026-01-05');
+    expect(plain).toContain('Z1 12.0 100 - 1.47 1.47 1.47 40.0');
+    expect(plain).toContain('1 Substrate 18 A1 12.3 %');
+    expect(plain).toContain('No findings.');
+  });
+});
+
+describe('several bays', () => {
+  const scene = sceneOf({
+    deck: {
+      outline: rect(0, 0, 8, 3),
+      bays: [
+        bay('light', rect(0, 0, 2, 3)),
+        bay('over', rect(2, 0, 4, 3), { permanentKNm2: 1 }),
+        { ...bay('open', rect(4, 0, 6, 3), { permanentKNm2: 2.5 }), basis: { document: 'plan' } },
+        bay('all', rect(6, 0, 8, 3), { totalKNm2: 8 }),
+      ],
+    },
+    zones: [zone('Z1', rect(0, 0, 8, 3), 'soil-100', { imposedKNm2: 2 })],
+  });
+  const text = lines(scene);
+
+  it('stand worst first', () => {
+    // over 147 %; open 59 %; all (1.4715 + 2)/8 = 43 %; light: imposed 2/5 = 40 %
+    const rows = text.filter((line) => /^(light|over|open|all) /.test(line)).map((line) => line.split(' ')[0]);
+    expect(rows).toEqual(['over', 'open', 'all', 'light']);
+  });
+
+  it('are counted over, not confirmed, within', () => {
+    expect(text).toContain('Bays: 1 over, 1 not confirmed, 2 within the permitted loads');
+  });
+
+  it('say what limit they have and that one is not confirmed', () => {
+    // 3.4715/8 = 43.4 %; a stage 1.4715/8 = 18.4 %; 1.4715/2.5 = 58.9 %
+    expect(text).toContain('all 1.47 8.00 in all 43.4 % substrate 1.47 8.00 18.4 % load plan, rev A, 2026-01-05');
+    expect(text).toContain('open 1.47 2.50 58.9 % substrate 1.47 2.50 58.9 % NOT CONFIRMED');
+  });
+
+  it('have their findings by severity, with place and source', () => {
+    expect(text).toContain('Findings: 2 stop, 1 check, 0 note');
+    const [first] = text.filter((line) => line.startsWith('stop load.permanent'));
+    expect(first).toMatch(/Bay over.*\[at [\d.]+, [\d.]+\] \(load plan, revision A, 2026-01-05\)$/);
+  });
+});
+
+it('depths and make-up as ranges where they vary', () => {
+  // Deck rising from 0 to 0.2 over 4 m, finish at 0.6: at the outer centres 0.00625 and 0.19375: depth 594 to 406, fill 484 to 296
+  const scene = sceneOf({
+    deck: {
+      levels: {
+        spots: [
+          [0, 0, 0],
+          [4, 0, 0.2],
+          [4, 3, 0.2],
+          [0, 3, 0],
+        ],
+      },
+    },
+    buildups: [MAKE_UP],
+    zones: [zone('Z1', rect(0, 0, 4, 3), 'make-up', { finish: { kind: 'level', levelM: 0.6 } })],
+  });
+  expect(lines(scene).find((line) => line.startsWith('Z1'))).toContain('Z1 12.0 406–594 296–484 ');
+});

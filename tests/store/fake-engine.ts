@@ -1,0 +1,52 @@
+/** An engine whose answers come when the test says. */
+
+import type { Engine, OpenAnswer, Snapshot } from '../../src/model/engine.ts';
+import type { Issue } from '../../src/model/issue.ts';
+
+export const ISSUE: Issue = { code: 'TEST', level: 'error', path: 'zones[0]', got: 'this', expected: 'that', mend: 'Do so.' };
+
+export const refusal: OpenAnswer = { ok: false, issues: [ISSUE] };
+
+/** Answers with a snapshot that can be told apart by its scene's name. */
+export function opened(name: string, warnings: readonly Issue[] = []): OpenAnswer {
+  return { ok: true, snapshot: { scene: { name } } as Snapshot, warnings };
+}
+
+export function emptyEngine(): Engine {
+  return {
+    open: async () => refusal,
+    setThickness: async () => refusal,
+    map: async () => {
+      throw new Error('no map was to be asked for');
+    },
+    coreLog: async () => null,
+  };
+}
+
+/** One call that waits for its answer. */
+export interface Call {
+  readonly name: keyof Engine;
+  readonly args: readonly unknown[];
+  // biome-ignore lint/suspicious/noExplicitAny: each call has its own answer
+  answer(value: any): Promise<void>;
+  fail(why: Error): Promise<void>;
+}
+
+/** Collects calls; each is answered by hand, in any order. */
+export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof Engine): Call[] } {
+  const calls: Call[] = [];
+  const ask =
+    (name: keyof Engine) =>
+    (...args: unknown[]) =>
+      // biome-ignore lint/suspicious/noExplicitAny: each call has its own answer
+      new Promise<any>((resolve, reject) => {
+        const settle = async (end: () => void) => {
+          end();
+          // Lets everything that waited for the answer run.
+          await new Promise((done) => setTimeout(done));
+        };
+        calls.push({ name, args, answer: (value) => settle(() => resolve(value)), fail: (why) => settle(() => reject(why)) });
+      });
+  const engine: Engine = { open: ask('open'), setThickness: ask('setThickness'), map: ask('map'), coreLog: ask('coreLog') };
+  return { engine, calls, named: (name) => calls.filter((call) => call.name === name) };
+}

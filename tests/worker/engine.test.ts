@@ -1,0 +1,146 @@
+/** The engine in the test's own thread, on the demo terrace: one snapshot, one edit, numbers by hand. */
+
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { OpenAnswer, Snapshot } from '../../src/model/engine.ts';
+import { MAP_KINDS } from '../../src/model/maps.ts';
+import type { Picture } from '../../src/model/picture.ts';
+import { createEngine } from '../../src/worker/engine.ts';
+
+const TERRACE = readFileSync(new URL('../../scenes/terrace.scene.json', import.meta.url), 'utf8');
+
+async function opened() {
+  const engine = createEngine();
+  return { engine, snapshot: snapshotOf(await engine.open(TERRACE)) };
+}
+
+function snapshotOf(answer: OpenAnswer): Snapshot {
+  if (!answer.ok) throw new Error(answer.issues.map((issue) => issue.got).join());
+  return answer.snapshot;
+}
+
+/** Thickness of a layer in the picture: greatest distance of the two surfaces of its prism. */
+function drawnThicknessM(picture: Picture, owner: string, layer: number): number {
+  const prism = picture.prisms.find((p) => p.owner === owner && picture.parts[p.parts[0]].kind !== 'slab')!;
+  const points = prism.plan.length / 2;
+  const at = (surface: number) => prism.heights.subarray(surface * points, (surface + 1) * points);
+  return at(layer + 1).reduce((most, top, i) => Math.max(most, top - at(layer)[i]), 0);
+}
+
+describe('opening the terrace', () => {
+  it('gives a whole snapshot', async () => {
+    const { snapshot } = await opened();
+    expect(snapshot.scene.name).toBe('Pebble Terrace');
+    // 9 m × 6 m in cells of 0.25 m
+    expect(snapshot.grid).toEqual({ columns: 36, rows: 24, cellM: 0.25, x0M: 0, y0M: 0 });
+    expect(snapshot.originM).toEqual([0, 0]);
+    expect(snapshot.report.cells).toBe(864);
+    expect(snapshot.stages.map((stage) => stage.id)).toEqual(['S1', 'S2', 'S3', 'S4', 'S5']);
+    expect(snapshot.buildUps.map((b) => [b.id, b.zones, b.layers.length])).toEqual([
+      ['paving', ['paving'], 9],
+      ['bed', ['bed'], 6],
+      ['gravel', ['gravel'], 5],
+    ]);
+    expect(snapshot.evaluatedMs).toBeGreaterThanOrEqual(0);
+  });
+
+  it('says which bay judges each cell: B1 left of x = 4.5, B2 right of it', async () => {
+    const { snapshot } = await opened();
+    expect(snapshot.bayAt).toHaveLength(864);
+    snapshot.bayAt.forEach((bay, cell) => {
+      expect(bay, `cell ${cell}`).toBe(cell % 36 < 18 ? 0 : 1);
+    });
+  });
+
+  it('draws every layer, the slab, and what stands on it', async () => {
+    const { picture } = (await opened()).snapshot;
+    const layers = picture.parts.filter((part) => part.layer >= 0);
+    expect(layers).toHaveLength(20);
+    for (const kind of ['slab', 'column', 'outlet', 'edge', 'line load', 'block', 'stockpile', 'flood water'] as const) {
+      expect(
+        picture.parts.some((part) => part.kind === kind),
+        kind,
+      ).toBe(true);
+    }
+    expect(picture.notDrawn).toEqual([]);
+    expect(picture.bays.map((bay) => bay.id)).toEqual(['B1', 'B2']);
+  });
+
+  it('answers for every map and stage, and for cells', async () => {
+    const { engine, snapshot } = await opened();
+    for (const kind of MAP_KINDS) {
+      for (const stage of [null, ...snapshot.stages.keys()]) {
+        const map = await engine.map(kind, stage);
+        expect(map.values, `${kind} ${stage}`).toHaveLength(864);
+        expect(map.dataCells + map.noDataCells, `${kind} ${stage}`).toBe(864);
+      }
+    }
+    expect((await engine.coreLog(0, null))?.bay).toBe('B1');
+    expect(await engine.coreLog(-1, null)).toBeNull();
+  });
+
+  it('is plain data that can cross to another thread', async () => {
+    const { snapshot } = await opened();
+    expect(structuredClone(snapshot)).toEqual(snapshot);
+  });
+
+  it('refused says why; before that there is nothing to ask', async () => {
+    const engine = createEngine();
+    await expect(engine.map('load', null)).rejects.toThrow(RangeError);
+    expect(await engine.open('no json')).toMatchObject({ ok: false, issues: [expect.objectContaining({ level: 'error' })] });
+  });
+});
+
+describe('setting the substrate of the bed from 350 to 450 mm', () => {
+  // 0.1 m of 1450 kg/m³ saturated: 0.1 · 1.45 · 9.81
+  const MORE = 1.42245;
+  // A cell in the bed, x 0.5 … 0.75, y 1 … 1.25: column 2, row 4
+  const CELL = 4 * 36 + 2;
+
+  async function edited() {
+    const { engine, snapshot } = await opened();
+    const map = await engine.map('load', null);
+    const depth = await engine.map('depth', null);
+    const before = { report: snapshot.report, picture: snapshot.picture, loadKNm2: map.values[CELL], depthMm: depth.values[CELL] };
+    const log = (await engine.coreLog(CELL, null))!;
+    const after = snapshotOf(await engine.setThickness('bed', 5, 450));
+    return { engine, before, beforeLog: log, after };
+  }
+
+  it('changes the report by 0.1 m of substrate', async () => {
+    const { before, after } = await edited();
+    const zone = (report: typeof after.report, id: string) => report.zones.find((z) => z.id === id)!;
+    expect(zone(after.report, 'bed').saturatedKNm2.mean - zone(before.report, 'bed').saturatedKNm2.mean).toBeCloseTo(MORE, 9);
+    expect(zone(after.report, 'bed').depthMm.mean - zone(before.report, 'bed').depthMm.mean).toBeCloseTo(100, 9);
+    expect(zone(after.report, 'paving')).toEqual(zone(before.report, 'paving'));
+    // The bed is 9 m × 2 m.
+    expect(after.report.deck.saturatedKN - before.report.deck.saturatedKN).toBeCloseTo(18 * MORE, 9);
+    expect(after.buildUps[1].layers[5].thicknessMm).toBeCloseTo(450, 9);
+  });
+
+  it('changes the picture', async () => {
+    const { before, after } = await edited();
+    expect(drawnThicknessM(before.picture, 'bed', 5)).toBeCloseTo(0.35, 6);
+    expect(drawnThicknessM(after.picture, 'bed', 5)).toBeCloseTo(0.45, 6);
+  });
+
+  it('changes the maps', async () => {
+    const { engine, before } = await edited();
+    expect((await engine.map('load', null)).values[CELL] - before.loadKNm2).toBeCloseTo(MORE, 5);
+    expect((await engine.map('depth', null)).values[CELL] - before.depthMm).toBeCloseTo(100, 3);
+  });
+
+  it('changes the core log', async () => {
+    const { engine, beforeLog } = await edited();
+    const log = (await engine.coreLog(CELL, null))!;
+    expect(log.saturatedKNm2 - beforeLog.saturatedKNm2).toBeCloseTo(MORE, 9);
+    expect(log.finishedM - beforeLog.finishedM).toBeCloseTo(0.1, 9);
+    expect(log.layers[5].thicknessMm).toBeCloseTo(450, 9);
+  });
+
+  it('refused changes nothing', async () => {
+    const { engine, snapshot } = await opened();
+    expect(await engine.setThickness('paving', 4, 20)).toMatchObject({ ok: false });
+    expect(snapshotOf(await engine.setThickness('bed', 5, 350)).report).toEqual(snapshot.report);
+  });
+});
