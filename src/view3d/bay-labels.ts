@@ -4,7 +4,7 @@ import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
 import type { ReportBay } from '../model/report.ts';
 import type { ViewState } from '../store/view-store.ts';
-import { boundingSphere } from './camera-fit.ts';
+import { bodyOf } from './camera-fit.ts';
 import { convexHull, type LabelBox, type LabelPlace, labelPlaces, type Point } from './label-layout.ts';
 import { liftM } from './lift.ts';
 import type { PartState } from './part-states.ts';
@@ -97,8 +97,8 @@ export class BayLabels {
       return { x: ((at.x + 1) / 2) * size.width, y: ((1 - at.y) / 2) * size.height };
     };
     const { min } = snapshot.picture.boundsM;
-    const top = 2 * boundingSphere(snapshot.picture, view.explode).centre[2] - min[2];
-    const outline = [min[2], top].flatMap((z) => this.plan.map(({ x, y }) => toScreen(x, y, z)));
+    const { centre, halfHeightM } = bodyOf(snapshot.picture, view.explode);
+    const outline = [min[2], centre[2] + halfHeightM].flatMap((z) => this.plan.map(({ x, y }) => toScreen(x, y, z)));
     const boxes = wanted.map((label): LabelBox => {
       const [x, y, slabZ] = label.at;
       const lies = view.map !== null && view.mapOn === 'slab' ? null : this.tops[this.labels.indexOf(label)];

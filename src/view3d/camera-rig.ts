@@ -3,7 +3,7 @@
 import { Matrix4, type PerspectiveCamera, Vector3 } from 'three';
 import type { Picture } from '../model/picture.ts';
 import type { CameraWish } from '../store/view-store.ts';
-import { boundingSphere, depthRangeM, FIELD_OF_VIEW_DEG, poseLimits, type Sphere, wishedPose } from './camera-fit.ts';
+import { type Body, bodyOf, depthRangeM, FIELD_OF_VIEW_DEG, poseLimits, wishedPose } from './camera-fit.ts';
 import { between, type CameraPose, cameraAxes, cameraPlace, eased, limited, orbited, panned, type Xyz, zoomed } from './camera-pose.ts';
 
 const FLIGHT_MS = 600;
@@ -19,7 +19,7 @@ export class CameraRig {
   private pose: CameraPose | null = null;
   private flight: Flight | null = null;
   private picture: Picture | null = null;
-  private sphere: Sphere = { centre: [0, 0, 0], radiusM: 1 };
+  private body: Body = { centre: [0, 0, 0], halfM: [1, 1, 1], radiusM: 1, halfHeightM: 1 };
   private aspect = 1;
   private heightPx = 1;
   /** The standard view still shown; it goes along when the model or the window changes its size. */
@@ -28,7 +28,7 @@ export class CameraRig {
   /** What is drawn now, and how far it is exploded. */
   setModel(picture: Picture, explode: number): void {
     this.picture = picture;
-    this.sphere = boundingSphere(picture, explode);
+    this.body = bodyOf(picture, explode);
     this.settle();
   }
 
@@ -41,7 +41,7 @@ export class CameraRig {
   private settle(): void {
     if (this.picture === null) return;
     if (this.standing === null && this.pose !== null) return;
-    const goal = wishedPose(this.standing ?? 'home', this.sphere, this.aspect, null);
+    const goal = wishedPose(this.standing ?? 'home', this.body, this.aspect, null);
     if (this.flight === null) this.pose = goal;
     else this.flight = { ...this.flight, to: goal };
   }
@@ -54,7 +54,7 @@ export class CameraRig {
   go(to: CameraWish['to'], nowMs: number | null): void {
     this.standing = typeof to === 'string' ? to : null;
     if (this.picture === null) return;
-    const goal = limited(wishedPose(to, this.sphere, this.aspect, this.pose), this.limits(this.picture));
+    const goal = limited(wishedPose(to, this.body, this.aspect, this.pose), this.limits(this.picture));
     this.flight = nowMs === null || this.pose === null ? null : { from: this.pose, to: goal, startMs: nowMs };
     if (this.flight === null) this.pose = goal;
   }
@@ -102,7 +102,7 @@ export class CameraRig {
   }
 
   private limits(picture: Picture) {
-    return poseLimits(picture, this.sphere, this.aspect);
+    return poseLimits(picture, this.body, this.aspect);
   }
 
   /** Point on the level of the target under a point of the picture; on the plane across the view where that is too far off. */
@@ -128,7 +128,7 @@ export class CameraRig {
     camera.position.set(...place);
     const axes = new Matrix4().makeBasis(new Vector3(...right), new Vector3(...up), new Vector3(...forward).negate());
     camera.quaternion.setFromRotationMatrix(axes);
-    const [near, far] = depthRangeM(place, this.sphere);
+    const [near, far] = depthRangeM(place, this.body);
     camera.near = near;
     camera.far = far;
     camera.fov = FIELD_OF_VIEW_DEG;

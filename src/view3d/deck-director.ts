@@ -127,6 +127,7 @@ export class DeckDirector {
     this.rig.apply(easel.camera);
     const { uniforms } = this.model;
     uniforms.pixelPerDepth.value = (2 * Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360)) / this.height;
+    uniforms.targetPixelM.value = this.rig.pixelM();
     uniforms.dotsPerPixel.value = easel.gl.getPixelRatio();
     uniforms.pictureSize.value.set(this.width, this.height);
     const view = this.view.getState();

@@ -31,7 +31,7 @@ export function faceMaterial(uniforms: DeckUniforms, look: FaceLook): RawShaderM
     side: FrontSide,
     // Pushes faces back a little, so that the lines on their edges are whole.
     polygonOffset: true,
-    polygonOffsetFactor: 1,
+    polygonOffsetFactor: 0.4,
     polygonOffsetUnits: 1,
   });
 }
@@ -50,17 +50,26 @@ export function pickMaterial(uniforms: DeckUniforms, ofCut: boolean): RawShaderM
 
 export interface LineLook {
   readonly widthPx: number;
-  /** Colour and opacity; null for the ink of its part, fainter where lines crowd. */
+  /** Colour and opacity; null for the ink of its part. */
   readonly tone: Vector4 | null;
+  /** Fainter where lines crowd on the screen. */
+  readonly crowds?: boolean;
   /** Lines in the cut plane, and marks, are never cut. */
-  readonly uncut: boolean;
+  readonly uncut?: boolean;
   /** Drawn over everything. */
-  readonly inFront: boolean;
+  readonly inFront?: boolean;
+  /** Drawn on a level face, not standing up to the eye. */
+  readonly lying?: boolean;
 }
 
 /** Drawn lines. */
 export function lineMaterial(uniforms: DeckUniforms, look: LineLook): RawShaderMaterial {
-  const own = { widthPx: { value: look.widthPx }, tone: { value: look.tone ?? new Vector4(0, 0, 0, 0) } };
+  const own = {
+    widthPx: { value: look.widthPx },
+    tone: { value: look.tone ?? new Vector4(0, 0, 0, 0) },
+    crowds: { value: look.crowds === true },
+    lying: { value: look.lying === true },
+  };
   return new RawShaderMaterial({
     ...SHARED,
     uniforms: look.uncut ? { ...uniforms, ...UNCUT, ...own } : { ...uniforms, ...own },
@@ -70,6 +79,6 @@ export function lineMaterial(uniforms: DeckUniforms, look: LineLook): RawShaderM
     transparent: true,
     blending: NormalBlending,
     depthWrite: false,
-    depthTest: !look.inFront,
+    depthTest: look.inFront !== true,
   });
 }

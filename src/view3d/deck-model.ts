@@ -33,9 +33,9 @@ export class DeckModel {
     pickMaterial(this.uniforms, true),
     0,
   );
-  private readonly edges = lines(this.uniforms, 1, { widthPx: 1, tone: null, uncut: false, inFront: false });
-  private readonly bays = lines(this.uniforms, 2, { widthPx: 1.2, tone: tone(INK, 0.75), uncut: false, inFront: false });
-  private readonly cutEdges = lines(this.uniforms, 3, { widthPx: 1.5, tone: tone(INK, 0.9), uncut: true, inFront: false });
+  private readonly edges = lines(this.uniforms, 1, { widthPx: 1, tone: null, crowds: true });
+  private readonly bays = lines(this.uniforms, 2, { widthPx: 1.7, tone: tone(INK, 0.75), lying: true });
+  private readonly cutEdges = lines(this.uniforms, 3, { widthPx: 1.5, tone: tone(INK, 0.9), crowds: true, uncut: true });
   private readonly markHalo = lines(this.uniforms, 4, { widthPx: 5, tone: tone(PAPER, 0.9), uncut: true, inFront: true });
   private readonly mark = lines(this.uniforms, 5, { widthPx: 2.2, tone: tone(ACCENT, 1), uncut: true, inFront: true });
   private readonly plainFaces = this.solids.mesh.material;

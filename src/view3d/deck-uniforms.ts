@@ -82,6 +82,7 @@ export function deckUniforms() {
     cutPlane: { value: new Vector3(0, 1, 0) },
     pickBounds: { value: new Vector4(0, 0, 1, 1) },
     pixelPerDepth: { value: 0.001 },
+    targetPixelM: { value: 0.1 },
     dotsPerPixel: { value: 1 },
     pictureSize: { value: new Vector2(1, 1) },
     fills: {

@@ -32,6 +32,7 @@ const numbers = PATTERNS.map((name) => CELL_PX[name].toFixed(1)).join(', ');
 
 export const HATCH_GLSL = /* glsl */ `
 uniform mediump sampler2DArray hatchFields;
+uniform float targetPixelM;
 const float CELL_PX[${PATTERNS.length}] = float[](${numbers});
 
 float strokeWidth() {
@@ -46,13 +47,20 @@ float inkAt(int pattern, vec2 p, float cellM, vec2 foot) {
   return mix(drawn, ${TONE}, smoothstep(0.16, 0.42, max(cells.x, cells.y)));
 }
 
-// Share of ink at a point of a face; pixelM is the size of a CSS pixel there.
+// A whole number, with a short soft change to the next.
+float stepped(float octave) {
+  float whole = floor(octave);
+  return whole + smoothstep(0.88, 1.0, octave - whole);
+}
+
+// Share of ink at a point of a face; pixelM is the size of a CSS pixel there. One spacing all over the picture, as on a
+// drawing, except where a face is much nearer or farther than what is looked at.
 float hatch(int pattern, vec2 p, float pixelM, vec2 foot) {
   if (pattern == ${PATTERNS.indexOf('plain')}) return 0.0;
-  float octave = log2(pixelM * CELL_PX[pattern]) + 0.35;
+  float octave = stepped(log2(targetPixelM * CELL_PX[pattern]) + 0.35) + stepped(log2(pixelM / targetPixelM) + 0.5);
   float whole = floor(octave);
   float now = inkAt(pattern, p, exp2(whole), foot);
   float next = inkAt(pattern, p, exp2(whole + 1.0), foot);
-  return mix(now, next, smoothstep(0.72, 1.0, octave - whole));
+  return mix(now, next, octave - whole);
 }
 `;

@@ -14,6 +14,8 @@ uniform vec2 pictureSize;
 uniform float widthPx;
 uniform float pixelPerDepth;
 uniform vec4 tone;
+uniform bool crowds;
+uniform bool lying;
 in vec3 position;
 in vec3 other;
 in float part;
@@ -53,14 +55,21 @@ void main() {
   vAcross = sign(side) * (halfPx + 0.75);
   vec2 offset = vec2(-direction.y, direction.x) * vAcross * 2.0 / pictureSize;
   gl_Position = from;
-  gl_Position.xy += offset * from.w;
-  gl_Position.z -= 2e-5 * from.w;
+  if (lying) {
+    // A ribbon in the plane it lies on: what covers that plane covers all of it.
+    vec2 along = (other.xy - position.xy) * (abs(side) > 1.5 ? -1.0 : 1.0);
+    vec2 across = vec2(-along.y, along.x) / max(1e-6, length(along)) * vAcross * pixelPerDepth * max(here.w, 0.0);
+    gl_Position = here + projectionMatrix * modelViewMatrix * vec4(across, 0.0, 0.0);
+  } else {
+    gl_Position.xy += offset * from.w;
+    gl_Position.z -= 2e-5 * from.w;
+  }
   vPlace = position.xy;
   float own = max(p.heightM + explode * (p.extraTop - p.extraBottom), 0.0);
   float open = upper * max((p.bits & ${PART_TOP}) != 0 ? 1.0 : 0.0, smoothstep(0.02, 0.12, explode));
   float news = p.arriving > 0.5 ? 1.0 : 0.0;
   vec4 ofPart = vec4(mix(mix(inks[p.style], ink, 0.35), accent, news), max(max(open, news), roomFor(own, from.w)));
-  vColour = tone.a > 0.0 ? tone : ofPart;
+  vColour = tone.a > 0.0 ? vec4(tone.rgb, tone.a * (crowds ? max(0.3, ofPart.a) : 1.0)) : ofPart;
   if (!isDrawn(p) || isOverhead(p)) gl_Position = NOWHERE;
 }
 `;

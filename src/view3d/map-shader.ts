@@ -11,14 +11,14 @@ uniform int pickedBay;
 uniform vec3 unconfirmedInk;
 uniform bool bayLinesOn;
 
-// Straight hatch at 45°: spacing in CSS pixels, give or take the doubling; rises to the right for 1, falls for -1.
-float diagonals(vec2 at, float pixelM, vec2 foot, vec3 look) {
-  float cellM = exp2(floor(log2(pixelM * look.x) + 0.5));
-  vec2 direction = vec2(0.70710678, -0.70710678 * look.y);
-  float pixel = max(1e-6, length(direction * foot) / cellM);
-  float off = abs(fract(dot(at, direction) / cellM + 0.5) - 0.5);
-  float drawn = clamp(0.5 * look.z * dotsPerPixel + 0.5 - off / pixel, 0.0, 1.0);
-  return mix(drawn, 0.2, smoothstep(0.2, 0.45, pixel));
+// Two straight hatches at 45°, rising and falling, of a stroke width; spacing in CSS pixels, give or take the doubling.
+vec2 diagonals(vec2 at, float pixelM, vec2 foot, float widthPx) {
+  float spacingM = exp2(floor(log2(pixelM * 8.0) + 0.5));
+  float pixel = max(1e-6, 0.70710678 * length(foot) / spacingM);
+  vec2 across = vec2(at.x - at.y, at.x + at.y) * (0.70710678 / spacingM);
+  vec2 off = abs(fract(across + 0.5) - 0.5);
+  vec2 drawn = clamp(0.5 * widthPx * dotsPerPixel + 0.5 - off / pixel, 0.0, 1.0);
+  return mix(drawn, vec2(0.2), smoothstep(0.2, 0.45, pixel));
 }
 
 bool inGrid(ivec2 cell) {
@@ -38,12 +38,13 @@ bool cellColour(vec2 cellAt, vec2 cellFoot, vec2 at, float pixelM, vec2 foot, ou
   if (pattern == ${OFF_DECK}) return false;
   result = texel.rgb;
   vec2 inCell = fract(cellAt);
+  vec2 lines = diagonals(at, pixelM, foot, pattern == ${CELL_PATTERN.unconfirmed} ? 2.2 : 1.2);
   if (pattern == ${CELL_PATTERN.over}) {
-    result = mix(result, ink, 0.75 * diagonals(at, pixelM, foot, vec3(9.0, 1.0, 1.2)));
+    result = mix(result, ink, 0.75 * lines.x);
   } else if (pattern == ${CELL_PATTERN.farOver}) {
-    result = mix(result, paper, 0.6 * max(diagonals(at, pixelM, foot, vec3(7.0, 1.0, 1.2)), diagonals(at, pixelM, foot, vec3(7.0, -1.0, 1.2))));
+    result = mix(result, paper, 0.6 * max(lines.x, lines.y));
   } else if (pattern == ${CELL_PATTERN.unconfirmed}) {
-    result = mix(result, unconfirmedInk, diagonals(at, pixelM, foot, vec3(7.0, -1.0, 2.2)));
+    result = mix(result, unconfirmedInk, lines.y);
   } else if (pattern == ${CELL_PATTERN.noData}) {
     vec2 off = (inCell - 0.5) / cellFoot;
     float room = 1.0 - smoothstep(0.15, 0.3, max(cellFoot.x, cellFoot.y));
@@ -73,9 +74,12 @@ vec3 bayMark(vec2 cellAt, vec2 cellFoot, vec3 under, bool onMap) {
     result = mix(result, ink, 0.9 * clamp(1.2 - px, 0.0, 1.0));
   }
   if (own == pickedBay && own >= 0) {
-    // Wider than a cell, where cells are small: the band then fills the cells along the border.
+    // Cells narrower than the border: it then takes in as many of them as it needs.
+    ivec2 reach = ivec2(clamp(ceil(3.0 * cellFoot * dotsPerPixel), 1.0, 8.0)) - 1;
+    bool border = bayOf(cell + ivec2(reach.x, 0)) != own || bayOf(cell - ivec2(reach.x, 0)) != own
+      || bayOf(cell + ivec2(0, reach.y)) != own || bayOf(cell - ivec2(0, reach.y)) != own;
     float px = min(besideX == own ? 99.0 : away.x, besideY == own ? 99.0 : away.y);
-    result = mix(result, accent, clamp(3.6 - px, 0.0, 1.0));
+    result = mix(result, accent, border ? 1.0 : clamp(3.6 - px, 0.0, 1.0));
   }
   return result;
 }
