@@ -51,14 +51,17 @@ function judgement(on: Evaluation, cell: number, stage: number | null) {
   const patchKNm2 = patchAt(on, cell, stage);
   if (b < 0) return { patchKNm2, bay: null, bayConfirmed: false, permittedKNm2: null, permittedBasis: '', utilisation: null };
   const bay = on.input.bays[b];
-  const permittedKNm2 = stage === null ? bay.permanentKNm2 : stageLimitKNm2(bay);
+  const inAll = stage === null && bay.permanentKNm2 === null;
+  const permittedKNm2 = stage !== null ? stageLimitKNm2(bay) : (bay.permanentKNm2 ?? bay.totalKNm2);
+  const judgedKNm2 = inAll && on.totalPatchKNm2 && patchKNm2 !== null ? on.totalPatchKNm2[cell] : patchKNm2;
   return {
-    patchKNm2,
+    // Where only a total is permitted, the imposed load counts too.
+    patchKNm2: judgedKNm2,
     bay: bay.id,
     bayConfirmed: bay.confirmed,
     permittedKNm2,
-    permittedBasis: stage === null ? 'permanent' : bay.stageKNm2 !== null ? 'stage' : bay.permanentKNm2 !== null ? 'permanent' : 'total',
-    utilisation: permittedKNm2 === null || patchKNm2 === null ? null : patchKNm2 / permittedKNm2,
+    permittedBasis: stage !== null && bay.stageKNm2 !== null ? 'stage' : bay.permanentKNm2 !== null ? 'permanent' : 'total',
+    utilisation: permittedKNm2 === null || judgedKNm2 === null ? null : judgedKNm2 / permittedKNm2,
   };
 }
 

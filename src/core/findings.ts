@@ -3,14 +3,12 @@
 import type { FindingFact, Rule, Severity, Where } from '../model/finding.ts';
 import type { Evaluation } from './evaluation.ts';
 import { cellCentreM } from './geometry/grid.ts';
-import { stageLimitKNm2 } from './judge.ts';
+import { SLIVER_M2, stageLimitKNm2 } from './judge.ts';
 
 /** At exactly 100 % a bay is at its limit, not over it; this much is rounding [-]. */
 const ROUNDING = 1e-9;
 /** From here on someone should look [-]; contract.md, section 2, Bay result. */
 const NEAR_LIMIT = 0.9;
-/** Gaps and overlaps below this are slivers of the drawing, told as notes [m²]; users.md, section 4, case 7. */
-export const SLIVER_M2 = 0.05;
 /** Areas below this are not told [m²]. */
 const NO_AREA_M2 = 1e-6;
 
@@ -50,8 +48,7 @@ function bayFacts(on: Evaluation): FindingFact[] {
       found.push(loadFact('load.permanent', permanent, where, result.patch.kNm2, bay.permanentKNm2!, { meanKNm2: result.meanKNm2 }));
     }
     const imposed = result.imposedUtilisation === null ? null : severityOf(result.imposedUtilisation);
-    // Use exactly as permitted is the normal case for imposed loads, so only more than that is told.
-    if (imposed === 'stop') found.push(loadFact('load.imposed', imposed, { bay: bay.id }, result.imposedKNm2, bay.imposedKNm2!, {}));
+    if (imposed) found.push(loadFact('load.imposed', imposed, { bay: bay.id }, result.imposedKNm2, bay.imposedKNm2!, {}));
     const total = result.total ? severityOf(result.total.utilisation) : null;
     if (total && result.total) {
       const where = { bay: bay.id, ...at(on, result.total.patch.cell) };
@@ -131,6 +128,7 @@ function coverFacts(on: Evaluation): FindingFact[] {
   const { zoneTiling, bayTiling, zones, objects } = on.prepared;
   const area = (rule: Rule, where: Where, areaM2: number, facts: FindingFact['facts'], sliver: Severity = 'note'): void => {
     if (areaM2 <= NO_AREA_M2) return;
+    // Slivers of the drawing are told as notes (users.md, section 4, case 7).
     const severity = areaM2 < SLIVER_M2 ? sliver : 'check';
     found.push({ rule, severity, where, value: areaM2, limit: 0, unit: 'm²', facts });
   };

@@ -28,8 +28,8 @@ export interface JudgeInput {
   readonly before: Judged | undefined;
 }
 
-/** Zones that touch a bay with less than this do not bring their imposed load to it [m²]. */
-const SLIVER_M2 = 1e-6;
+/** Zones that touch a bay with less than this, by the rounding of a drawing, do not bring their imposed load to it [m²]. */
+export const SLIVER_M2 = 0.05;
 
 /**
  * Limit of a bay while building.
@@ -50,12 +50,18 @@ export function stageLimitKNm2(bay: BayInput): number | null {
 export function judgeBays(on: JudgeInput): Judged {
   const { input, prepared, before } = on;
   const whole = on.changed === null || !before;
-  const fields = whole ? emptyFields(on) : before;
-  const block = whole ? wholeGrid(prepared) : widened(changedBlock(on), prepared);
-  const touched = new Set(whole ? input.bays.keys() : baysIn(block, prepared));
-  if (block.row0 < block.row1) fillFields(on, fields, block);
-  const bays = input.bays.map((bay, b) => (touched.has(b) || !before ? bayResult(on, fields, bay, b) : before.bays[b]));
+  const fields = whole ? emptyFields(on) : fieldsOf(before);
+  const blocks = whole ? [wholeGrid(prepared)] : changedBlocks(on);
+  const touched = new Set(blocks.flatMap((block) => baysIn(block, prepared)));
+  for (const block of blocks) fillFields(on, fields, block);
+  const bays = input.bays.map((bay, b) => (touched.has(b) || whole || !before ? bayResult(on, fields, bay, b) : before.bays[b]));
   return { ...fields, bays };
+}
+
+/** The fields alone: `before` is a whole evaluation, and nothing else of it may pass for the new one's. */
+function fieldsOf(before: Judged): JudgedFields {
+  const { loadKNm2, patchKNm2, totalPatchKNm2, stagePatchKNm2, worstUtilisation, worstStage, bayAt } = before;
+  return { loadKNm2, patchKNm2, totalPatchKNm2, stagePatchKNm2, worstUtilisation, worstStage, bayAt };
 }
 
 function emptyFields(on: JudgeInput): JudgedFields {
@@ -235,10 +241,14 @@ function widened(block: CellBlock, prepared: PreparedDeck): CellBlock {
   };
 }
 
-/** All cells of the changed zones. */
-function changedBlock(on: JudgeInput): CellBlock {
-  const zones = [...(on.changed ?? [])].map((z) => on.prepared.zones[z].cells);
-  return blockOfCells(zones, on.prepared.ground.grid.columns);
+/** Per changed zone, all cells whose window it can reach; the whole grid at once where that is less work. */
+function changedBlocks(on: JudgeInput): CellBlock[] {
+  const { columns, rows } = on.prepared.ground.grid;
+  const blocks = [...(on.changed ?? [])]
+    .map((z) => widened(blockOfCells([on.prepared.zones[z].cells], columns), on.prepared))
+    .filter((block) => block.row0 < block.row1);
+  const cells = blocks.reduce((sum, block) => sum + (block.column1 - block.column0) * (block.row1 - block.row0), 0);
+  return cells < columns * rows ? blocks : [wholeGrid(on.prepared)];
 }
 
 /** Bays with a judged cell, or any part, in a block. */

@@ -9,8 +9,8 @@ import { coefficientArrays, zoneLoads } from './loads/field.ts';
 
 const UNITS: Readonly<Record<MapKind, string>> = {
   load: 'kN/m²',
-  utilisation: '%',
-  'worst-stage': '%',
+  utilisation: '-',
+  'worst-stage': '-',
   depth: 'mm',
   'make-up': 'mm',
   finished: 'm',
@@ -21,7 +21,7 @@ const UNITS: Readonly<Record<MapKind, string>> = {
  * @param on - evaluation [kN/m²]
  * @param kind - quantity; utilisations are of the 1 m × 1 m patch centred on the cell, as bays are judged [-]
  * @param stage - index of the stage, null for the finished garden [-]
- * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [%], [mm] or [m]
+ * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm] or [m]
  * @throws RangeError for a stage that does not exist
  * @source contract.md, section 2
  */

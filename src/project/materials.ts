@@ -19,12 +19,18 @@ export const KNOWN_IDS: KnownIds = { materials: materialById, vehicles: new Set(
 /** Look-up of materials for one scene; ids were checked when the file was read. */
 export function materialLookup(scene: SceneFile): MaterialOf {
   const own = new Map((scene.materials ?? []).map((material) => [material.id, material]));
-  return (id) => {
+  const looked = new Map<string, ResolvedMaterial>();
+  const look = (id: string): ResolvedMaterial => {
     const fromScene = own.get(id);
     if (fromScene) return { ...fromScene, sourceText: fromScene.source ?? 'scene file, no source given', fromScene: true };
     const material = materialById.get(id);
     if (!material) throw new RangeError(`materialLookup: no material "${id}" in catalogue or scene`);
     const source = material.sources.density ?? material.sources.areal;
     return { ...material, sourceText: source ? sourceLine(source) : 'no source', fromScene: false };
+  };
+  return (id) => {
+    const material = looked.get(id) ?? look(id);
+    looked.set(id, material);
+    return material;
   };
 }

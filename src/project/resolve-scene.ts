@@ -1,6 +1,6 @@
 /** From a checked scene file to the core's numbers; the only place where scene and catalogue meet the calculation. */
 
-import type { BayInput, DeckInput, FinishInput, StageInput, ZoneInput } from '../model/deck-input.ts';
+import type { BayInput, BuildUpInput, DeckInput, FinishInput, StageInput, ZoneInput } from '../model/deck-input.ts';
 import type { PointM, SceneBay, SceneBuildUp, SceneFile, SceneFinish, SceneStage, SceneZone } from '../model/scene-file.ts';
 import { GRAVITY_MS2, weightKN } from '../model/units.ts';
 import { ContentMemo } from './content-memo.ts';
@@ -34,6 +34,7 @@ export function resolveScene(
   const objects = scene.objects ?? [];
   const zoneIndex = new Map(scene.zones.map((zone, i) => [zone.id, i]));
   const objectIndex = new Map(objects.map((object, i) => [object.id, i]));
+  const buildUps = new Map(scene.buildups.map((buildUp) => [buildUp.id, knownBuildUp(buildUp, memo, materialOf)]));
   const input: DeckInput = {
     originM,
     cellM: options.cellM ?? scene.grid?.cellM ?? DEFAULT_CELL_M,
@@ -42,7 +43,7 @@ export function resolveScene(
       ? memo.get('levels', [originM, deck.levels], () => localNet(deck.levels as NonNullable<typeof deck.levels>, originM))
       : null,
     bays: deck.bays.map((bay) => resolveBay(bay, originM, memo)),
-    zones: scene.zones.map((zone) => resolveZone(zone, scene.buildups, { originM, memo, materialOf })),
+    zones: scene.zones.map((zone) => resolveZone(zone, buildUps, { originM, memo, materialOf })),
     objects: objects.map((object) => memo.get('object', [originM, object], () => objectInput(object, originM))),
     stages: scene.stages ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex })) : null,
   };
@@ -73,17 +74,26 @@ interface ResolveContext {
   readonly materialOf: MaterialOf;
 }
 
-function resolveZone(zone: SceneZone, buildUps: readonly SceneBuildUp[], { originM, memo, materialOf }: ResolveContext): ZoneInput {
-  const sceneBuildUp = buildUps.find((buildUp) => buildUp.id === zone.buildup);
-  if (!sceneBuildUp) throw new RangeError(`resolveZone: no build-up "${zone.buildup}"`);
-  const materials = sceneBuildUp.layers.map((layer) => materialOf(layer.material));
-  const buildUp = memo.get('build-up', [sceneBuildUp, materials], () => resolveBuildUp(sceneBuildUp, materialOf));
+interface KnownBuildUp {
+  readonly input: BuildUpInput;
+  /** Everything it depends on. */
+  readonly content: readonly unknown[];
+}
+
+function knownBuildUp(buildUp: SceneBuildUp, memo: ContentMemo, materialOf: MaterialOf): KnownBuildUp {
+  const content = [buildUp, ...buildUp.layers.map((layer) => materialOf(layer.material))];
+  return { input: memo.get('build-up', content, () => resolveBuildUp(buildUp, materialOf)), content };
+}
+
+function resolveZone(zone: SceneZone, buildUps: ReadonlyMap<string, KnownBuildUp>, { originM, memo }: ResolveContext): ZoneInput {
+  const buildUp = buildUps.get(zone.buildup);
+  if (!buildUp) throw new RangeError(`resolveZone: no build-up "${zone.buildup}"`);
   const region = memo.get('zone region', [originM, zone.outline, zone.holes], () => localRegion(zone.outline, zone.holes, originM));
   const finish = memo.get('finish', [originM, zone.finish], () => resolveFinish(zone.finish ?? { kind: 'build-up' }, originM));
-  return memo.get('zone', [originM, zone, sceneBuildUp, materials], () => ({
+  return memo.get('zone', [originM, zone, ...buildUp.content], () => ({
     id: zone.id,
     region,
-    buildUp,
+    buildUp: buildUp.input,
     imposedKNm2: zone.imposedKNm2 ?? 0,
     finish,
   }));

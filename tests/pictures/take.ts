@@ -7,7 +7,7 @@ import { untilIdle, untilMapped, untilReady } from '../e2e/app-state.ts';
 import { openPage } from '../e2e/open-page.ts';
 import { launchOptions } from '../tools/chromium.ts';
 
-const OUT = 'public/pictures';
+const OUT = 'tests/pictures';
 
 interface Shot {
   readonly name: string;

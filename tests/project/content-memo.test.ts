@@ -13,9 +13,9 @@ it('makes an object once per content and kind', () => {
 
 it('keeps what the state before made, and forgets what one state did not ask for', () => {
   const first = new ContentMemo();
-  const a = first.get('ring', 'a', () => ({}));
+  const a = first.get('ring', ['a'], () => ({}));
   const second = new ContentMemo(first);
-  expect(second.get('ring', 'a', () => ({}))).toBe(a);
+  expect(second.get('ring', ['a'], () => ({}))).toBe(a);
   const third = new ContentMemo(new ContentMemo(first));
-  expect(third.get('ring', 'a', () => ({}))).not.toBe(a);
+  expect(third.get('ring', ['a'], () => ({}))).not.toBe(a);
 });
