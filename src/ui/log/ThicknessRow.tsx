@@ -9,8 +9,9 @@ import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene } from '../use-stores.ts';
 
+/** The buttons go to the next full step. */
 const STEP_MM = 10;
-const LEAST_MM = 10;
+const LEAST_MM = 1;
 /** Where the slider ends at the least; a thicker layer doubles its own. The field takes more. */
 const SLIDER_MM = 600;
 const GREATEST_MM = 5000;
@@ -52,7 +53,7 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
           className="icon-button"
           aria-label={t.number.less(label)}
           disabled={shownMm <= minMm}
-          onClick={() => set(shownMm - STEP_MM)}
+          onClick={() => set((Math.ceil(shownMm / STEP_MM) - 1) * STEP_MM)}
         >
           <Icon name="minus" />
         </button>
@@ -71,7 +72,7 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
           className="icon-button"
           aria-label={t.number.more(label)}
           disabled={shownMm >= maxMm}
-          onClick={() => set(shownMm + STEP_MM)}
+          onClick={() => set((Math.floor(shownMm / STEP_MM) + 1) * STEP_MM)}
         >
           <Icon name="plus" />
         </button>
