@@ -98,6 +98,13 @@ function reportSecondRange(buildup: SceneBuildUp, first: string, path: Path, iss
 function checkLayer(layerCase: LayerCase): void {
   const { layer, material, path, issues } = layerCase;
   checkThickness(layer.thicknessMm, [...path, 'thicknessMm'], issues);
+  if (layer.thicknessMm === 0 && layer.infill !== true) {
+    issues.error('OUT_OF_RANGE', [...path, 'thicknessMm'], () => ({
+      got: '0',
+      expected: 'a thickness over 0 mm; only an infill may lie flush with its element',
+      mend: 'Give the layer its thickness, or take it out of the build-up.',
+    }));
+  }
   if (material === null) return;
   if (material.areal !== undefined) checkAreal(layerCase, material);
   else if (layer.infill !== true && layer.thicknessMm === undefined && material.thicknessMm === undefined) {

@@ -91,14 +91,16 @@ export const vehicleSchema = z
 
 const thicknessSchema = z
   .union([
-    positive('Thickness', 'mm'),
+    quantity('Thickness', 'mm', { min: 0 }),
     z.strictObject({
       min: quantity('Least thickness', 'mm', { min: 0 }),
       max: positive('Greatest thickness', 'mm'),
       nominal: quantity('Usual thickness', 'mm', { min: 0 }),
     }),
   ])
-  .describe('Thickness: a number above 0 [mm], or { "min", "max", "nominal" } [mm] for the make-up layer');
+  .describe(
+    'Thickness: a number above 0 [mm] (0 for an infill flush with its element), or { "min", "max", "nominal" } [mm] for the make-up layer',
+  );
 
 const layerSchema = z
   .strictObject({

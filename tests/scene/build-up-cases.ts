@@ -43,6 +43,15 @@ export const BUILD_UP_CASES: readonly SceneCase[] = [
     },
   },
   {
+    fault: 'a layer of no thickness that is no infill',
+    code: 'OUT_OF_RANGE',
+    path: 'buildups[0].layers[4].thicknessMm',
+    says: ['over 0 mm', 'infill'],
+    put: (s) => {
+      layersOf(s)[4].thicknessMm = 0;
+    },
+  },
+  {
     fault: 'substrate without thickness',
     code: 'LAYER_NO_THICKNESS',
     path: 'buildups[0].layers[4]',

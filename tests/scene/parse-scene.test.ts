@@ -18,6 +18,13 @@ describe('scenes that open', () => {
     expect(reading.scene).toEqual(fullScene());
   });
 
+  it('with an infill said to lie flush by a thickness of 0', () => {
+    const scene = fullScene();
+    scene.buildups[0].layers[2].thicknessMm = 0;
+    expect(scene.buildups[0].layers[2].infill).toBe(true);
+    expect(parseScene(JSON.stringify(scene), KNOWN).issues.map(issueLine)).toEqual([]);
+  });
+
   it('with a byte-order mark and Windows line ends', () => {
     const text = `\uFEFF${JSON.stringify(minimalScene(), null, 2).replaceAll('\n', '\r\n')}`;
     expect(parseScene(text, KNOWN).scene).toEqual(minimalScene());
