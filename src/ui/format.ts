@@ -26,7 +26,7 @@ function signedText(value: number, decimals: number): string {
 }
 
 /** Decimals shown for a unit. */
-export function decimalsOf(unit: string): number {
+function decimalsOf(unit: string): number {
   switch (unit) {
     case 'mm':
     case '-':

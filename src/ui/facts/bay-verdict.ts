@@ -29,7 +29,7 @@ export interface BayVerdict {
 }
 
 /** Every comparison of a bay. */
-export function bayCases(bay: ReportBay): BayCase[] {
+function bayCases(bay: ReportBay): BayCase[] {
   const { permanent, imposed, total } = bay;
   const cases: BayCase[] = [
     {

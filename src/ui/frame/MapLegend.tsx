@@ -16,7 +16,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   const map = found?.kind === kind ? found : null;
   return (
     <>
-      <p className="legend-basis">
+      <p>
         <strong>{stage}.</strong> {t.map.basis(kind)}.
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : <MapFacts map={map} cellM={cellM} />}

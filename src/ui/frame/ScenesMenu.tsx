@@ -57,7 +57,7 @@ export function SceneChoice({ demos, opening, onDone }: ChoiceProps) {
   return (
     <>
       <h2 className="sheet-title">{t.scenes.demos}</h2>
-      <ul className="demo-list">
+      <ul>
         {demos.map((demo) => (
           <li key={demo.id}>
             <button

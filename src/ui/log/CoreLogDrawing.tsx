@@ -118,7 +118,7 @@ function DepthRule({ layers, height }: ColumnProps) {
       <text x={RULE_X - 8} y={height + 3}>
         {numberText(totalMm, 0)}
       </text>
-      <text className="core-rule-unit" x={RULE_X} y={height + 15}>
+      <text x={RULE_X} y={height + 15}>
         mm
       </text>
     </g>

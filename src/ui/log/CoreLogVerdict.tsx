@@ -11,7 +11,7 @@ import { useScene } from '../use-stores.ts';
 
 /** Utilisation in number, bar and words. */
 export function CoreLogVerdict({ log }: { readonly log: CoreLog }) {
-  if (log.bay === null) return <p className="verdict-none">{t.core.noBay}</p>;
+  if (log.bay === null) return <p>{t.core.noBay}</p>;
   return log.utilisation === null ? <p>{t.core.noPermitted}</p> : <Utilisation utilisation={log.utilisation} log={log} />;
 }
 

@@ -36,7 +36,7 @@ function CorePlace({ log }: { readonly log: CoreLog }) {
     <section aria-label={t.core.title} data-testid="core-log">
       <CoreHead log={log} />
       <CoreLogVerdict log={log} />
-      {log.layers.length === 0 ? <p className="core-bare">{t.core.noZone}</p> : <CoreLogDrawing log={log} />}
+      {log.layers.length === 0 ? <p>{t.core.noZone}</p> : <CoreLogDrawing log={log} />}
       <CoreLogFacts log={log} />
       <CoreLogSums log={log} />
     </section>

@@ -97,12 +97,10 @@ export const en = {
     finished: (m: number) => `Finished ${levelText(m)}`,
     membrane: (m: number) => `Membrane ${levelText(m)}`,
     drawing: (names: string) => `Column of layers from top to bottom: ${names}. The table below has every number.`,
-    depthUnit: 'mm deep',
     layerLine: ({ thicknessMm, dryKNm2, saturatedKNm2, makeUp }: CoreLogLayer) =>
       `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'make-up ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
     labelsSay: 'Labels: thickness · dry / saturated, kN/m².',
     notYet: 'not laid yet',
-    makeUp: 'make-up',
     thin: 'Marked layers are drawn thicker than they are.',
     sumTitle: 'Weight line by line',
     layer: 'Layer',
@@ -122,7 +120,6 @@ export const en = {
     limitOf: 'Limit for',
     limitName: (kind: string) => LIMITS[kind] ?? kind,
     basis: 'Basis',
-    utilisation: 'Utilisation',
     left: margin,
     close: 'Clear the picked place',
   },
@@ -257,7 +254,6 @@ export const en = {
     at: (x: number, y: number) => `x ${coordinateText(x)}, y ${coordinateText(y)} m`,
     rule: (rule: string, source: string) => (source === '' ? `Rule ${rule}` : `Rule ${rule} · ${source}`),
     more: (count: number) => `Show ${many(count, 'more', 'more')}`,
-    go: 'Go there',
     whole: 'The scene as a whole',
   },
   zones: {
@@ -267,7 +263,6 @@ export const en = {
     depth: 'Depth, mm',
     load: 'Saturated, kN/m²',
     range: (min: string, max: string) => `${min} to ${max}`,
-    mean: (mean: string) => `mean ${mean}`,
     short: (areaM2: number) => `${areaText(areaM2)} too deep for the finished level`,
     over: (areaM2: number) => `${areaText(areaM2)} not filled up to the finished level`,
     pick: (name: string) => `Go to zone ${name}`,
@@ -300,7 +295,6 @@ export const en = {
     previous: 'Previous stage',
     next: 'Next stage',
     finished: 'Finished garden',
-    finishedShort: 'Garden',
     number: (number: number, all: number) => `Stage ${number} of ${all}`,
     worst: (ratio: number, bay: string, judgement: Judgement) => `Highest ${percentText(ratio)} in bay ${bay}, ${JUDGEMENTS[judgement]}`,
     worstUnconfirmed: (ratio: number, bay: string) => `Highest ${percentText(ratio)} in bay ${bay}, not confirmed`,
@@ -334,7 +328,6 @@ export const en = {
   },
   live: {
     opened: (name: string, headline: string) => `${name} is open. ${headline}.`,
-    stage: (text: string) => text,
     place: (bay: string, stage: string, load: number, permitted: number) =>
       `Bay ${bay}, ${stage}: ${numberText(load, 2)} of ${numberText(permitted, 2)} kN/m²`,
     verdict: (place: string, ratio: number, judgement: Judgement, confirmed: boolean) => {
