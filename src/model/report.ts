@@ -52,6 +52,64 @@ export interface ReportBay {
   /** Id of the stage with the greatest patch / permitted. */
   readonly worstStage: string | null;
   readonly confirmed: boolean;
+  /** How high loose material may be heaped, by stage and material; where the bay is already over, 0 and by how much. */
+  readonly heapM?: readonly { readonly stage: string; readonly material: string; readonly heightM: number; readonly overKNm2: number }[];
+  /** Utilisation of the finished garden with all tolerances against and for it [-]. */
+  readonly band?: { readonly low: number; readonly high: number };
+}
+
+export interface ReportColumn {
+  readonly id: string;
+  readonly shareM2: number;
+  readonly permanentKN: number;
+}
+
+export interface ReportEdge {
+  readonly id: string;
+  /** Least height of the membrane above the finished level along the edge; null where nothing adjoins it [mm]. */
+  readonly leastUpstandMm: number | null;
+  readonly at: readonly [number, number] | null;
+  readonly requiredMm: number;
+}
+
+export interface ReportTakeOff {
+  readonly material: string;
+  readonly areaM2: number;
+  readonly placedM3: number;
+  /** Loose volume to order; sheets and elements have `orderM2` instead, laps included. */
+  readonly orderM3?: number;
+  readonly orderM2?: number;
+  /** Delivered moist or as supplied. */
+  readonly massKg: number;
+  readonly dryKg: number;
+  readonly deliveries: number | null;
+  /** What fills a delivery first. */
+  readonly deliveryBy: 'volume' | 'weight' | null;
+  readonly price: number | null;
+  readonly zones: readonly TakeOffShare[];
+  readonly stages: readonly TakeOffShare[];
+}
+
+export interface TakeOffShare {
+  readonly id: string;
+  readonly areaM2: number;
+  readonly placedM3: number;
+}
+
+export interface ReportProbe {
+  readonly id: string;
+  readonly at: readonly [number, number];
+  readonly zone: string | null;
+  readonly bay: string | null;
+  readonly layer: string | null;
+  readonly plannedMm: number | null;
+  readonly measuredMm: number;
+  readonly differenceMm: number | null;
+  /** Saturated. */
+  readonly differenceKNm2: number | null;
+  /** Patch there if the whole window is so. */
+  readonly patchKNm2: number | null;
+  readonly utilisation: number | null;
 }
 
 export interface Report {
@@ -82,5 +140,9 @@ export interface Report {
     readonly worstBay: string | null;
     readonly utilisation: number | null;
   }[];
+  readonly columns?: readonly ReportColumn[];
+  readonly edges?: readonly ReportEdge[];
+  readonly takeoff?: readonly ReportTakeOff[];
+  readonly probes?: readonly ReportProbe[];
   readonly findings: readonly Finding[];
 }

@@ -30,6 +30,50 @@ export interface SceneFile {
   readonly stages?: readonly SceneStage[];
   readonly accessPoints?: readonly SceneAccessPoint[];
   readonly views?: readonly SceneView[];
+  /** Rule values that replace the defaults. */
+  readonly limits?: SceneLimits;
+  /** What thicknesses and densities may be off by, unless a material says otherwise. */
+  readonly tolerance?: SceneTolerance;
+  /** Depths measured on site. */
+  readonly probes?: readonly SceneProbe[];
+}
+
+export interface SceneLimits {
+  /** Least depth of substrate by form of vegetation [mm]. */
+  readonly substrateMm?: Readonly<Record<string, number>>;
+  /** Soil of a tree: least volume and depth. */
+  readonly treeSoilM3?: number;
+  readonly treeSoilMm?: number;
+  /** Substrate deeper than this needs a mineral subsoil below [mm]. */
+  readonly subsoilBelowMm?: number;
+  /** Least base course under vehicles [mm]. */
+  readonly baseCourseMm?: number;
+  /** Greatest placed thickness of one lift [mm]. */
+  readonly liftMm?: number;
+  /** Least height of the membrane above the finish: at upstands, and at sills with a drained channel [mm]. */
+  readonly upstandMm?: number;
+  readonly sillMm?: number;
+  /** Width of the strip without plants along edges and round outlets [m]. */
+  readonly stripM?: number;
+  /** Least fall of surfaces that bear water [%]. */
+  readonly fallPercent?: number;
+  /** Where these values come from. */
+  readonly source?: string;
+}
+
+export interface SceneTolerance {
+  readonly thicknessMm?: number;
+  readonly densityPercent?: number;
+}
+
+export interface SceneProbe {
+  readonly id: string;
+  readonly at: PointM;
+  /** Material of the layer probed; without it the whole build-up was measured. */
+  readonly layer?: string;
+  readonly measuredMm: number;
+  readonly on?: string;
+  readonly by?: string;
 }
 
 export interface SceneDeck {
@@ -104,6 +148,7 @@ export interface SceneMaterial {
   /** Widening of a wheel's patch on every side per metre of depth [-]. */
   readonly dispersal?: number;
   readonly flowLsm?: number;
+  readonly tolerance?: SceneTolerance;
   readonly price?: { readonly per: 'm3' | 'm2' | 't'; readonly amount: number };
   readonly delivery?: { readonly unit: string; readonly m3?: number; readonly kg?: number };
   readonly source?: string;

@@ -27,6 +27,7 @@ export function checkDuplicateIds(scene: SceneFile, issues: IssueList): void {
     [['stages'], scene.stages],
     [['accessPoints'], scene.accessPoints],
     [['views'], scene.views],
+    [['probes'], scene.probes],
   ];
   for (const [path, list] of lists) checkList(entriesOf(path, list), issues);
   const stages = scene.stages ?? [];
@@ -78,6 +79,9 @@ export function checkReferences(scene: SceneFile, known: KnownIds, issues: Issue
   }
   for (const [i, bay] of scene.deck.bays.entries()) {
     for (const [j, id] of (bay.vehicles ?? []).entries()) check(['deck', 'bays', i, 'vehicles', j], id, known.vehicles, 'vehicle');
+  }
+  for (const [i, probe] of (scene.probes ?? []).entries()) {
+    if (probe.layer !== undefined) check(['probes', i, 'layer'], probe.layer, materials, 'material');
   }
   for (const [i, traffic] of (scene.traffic ?? []).entries()) check(['traffic', i, 'vehicle'], traffic.vehicle, known.vehicles, 'vehicle');
   for (const [i, stage] of (scene.stages ?? []).entries()) {

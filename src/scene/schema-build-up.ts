@@ -18,6 +18,7 @@ import {
   reference,
   text,
 } from './schema-numbers.ts';
+import { toleranceSchema } from './schema-rules.ts';
 
 export const roleSchema = choice(ROLES, 'Role of the layer');
 
@@ -47,6 +48,7 @@ export const materialSchema = z
     bearingKPa: positive('Permitted pressure on its top', 'kPa').exactOptional(),
     dispersal: quantity("Widening of a wheel's patch on every side per depth", '-', { min: 0, max: 10 }).exactOptional(),
     flowLsm: quantity('Flow in its plane per metre of width', 'l/(s·m)', { min: 0 }).exactOptional(),
+    tolerance: toleranceSchema.exactOptional(),
     price: z
       .strictObject({
         per: choice(['m3', 'm2', 't'], 'Unit of the price'),

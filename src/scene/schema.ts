@@ -5,6 +5,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { buildUpSchema, materialSchema, objectSchema, vehicleSchema, zoneSchema } from './schema-build-up.ts';
 import { deckSchema } from './schema-deck.ts';
 import { list, positive, quantity, text } from './schema-numbers.ts';
+import { limitsSchema, probeSchema, toleranceSchema } from './schema-rules.ts';
 import { accessPointSchema, stageSchema, trafficSchema, viewSchema } from './schema-site.ts';
 
 export const SCENE_FORMAT = 'loamdeck-scene';
@@ -40,5 +41,8 @@ export const sceneFileSchema = z
     stages: list(stageSchema, 'Stages in order').exactOptional(),
     accessPoints: list(accessPointSchema, 'Access points').exactOptional(),
     views: list(viewSchema, 'Saved views').exactOptional(),
+    limits: limitsSchema.exactOptional(),
+    tolerance: toleranceSchema.exactOptional(),
+    probes: list(probeSchema, 'Depths measured on site').exactOptional(),
   })
   .describe('Scene: a podium deck with its build-ups, zones, loads and stages') satisfies z.ZodType<SceneFile>;

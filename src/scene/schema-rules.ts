@@ -1,0 +1,41 @@
+/** Schema of rule values, tolerances and probed depths. */
+
+import { z } from 'zod';
+import { idSchema, pointSchema, positive, quantity, reference, text } from './schema-numbers.ts';
+
+export const toleranceSchema = z
+  .strictObject({
+    thicknessMm: quantity('Thickness may be more or less by this', 'mm', { min: 0 }).exactOptional(),
+    densityPercent: quantity('Density may be more or less by this', '%', { min: 0, max: 100 }).exactOptional(),
+  })
+  .describe('Tolerance');
+
+export const limitsSchema = z
+  .strictObject({
+    substrateMm: z
+      .record(z.string(), positive('Least depth of substrate', 'mm'))
+      .describe('Least depth of substrate by form of vegetation [mm]')
+      .exactOptional(),
+    treeSoilM3: positive('Least soil volume of a tree', 'm³').exactOptional(),
+    treeSoilMm: positive('Least soil depth of a tree', 'mm').exactOptional(),
+    subsoilBelowMm: positive('Substrate deeper than this needs mineral subsoil below', 'mm').exactOptional(),
+    baseCourseMm: positive('Least base course under vehicles', 'mm').exactOptional(),
+    liftMm: positive('Greatest placed thickness of one lift', 'mm').exactOptional(),
+    upstandMm: positive('Least height of the membrane above the finish at upstands', 'mm').exactOptional(),
+    sillMm: positive('Least height of the membrane above the finish at sills with a drained channel', 'mm').exactOptional(),
+    stripM: quantity('Width of the strip without plants along edges and round outlets', 'm', { min: 0 }).exactOptional(),
+    fallPercent: quantity('Least fall of surfaces that bear water', '%', { min: 0, max: 100 }).exactOptional(),
+    source: text('Where these values come from').exactOptional(),
+  })
+  .describe('Rule values that replace the defaults');
+
+export const probeSchema = z
+  .strictObject({
+    id: idSchema,
+    at: pointSchema,
+    layer: reference('Material of the layer probed; without it the whole build-up').exactOptional(),
+    measuredMm: quantity('Depth measured', 'mm', { min: 0 }),
+    on: text('Date of the measurement').exactOptional(),
+    by: text('Who measured').exactOptional(),
+  })
+  .describe('Depth measured on site');
