@@ -176,6 +176,15 @@ it('level.outside: deck beyond the surveyed levels is a check with its area', ()
   expect(find({ levels: net(4) }, 'level.outside')).toEqual([]);
 });
 
+it('level.outside: a zone beyond its own net of finish levels is a check too', () => {
+  // Finish spots round x 0 … 3 of a zone of 4 m × 2 m: 2 m²
+  const spots = Float64Array.of(0, 0, 0.1, 3, 0, 0.1, 3, 2, 0.1, 0, 2, 0.1);
+  const zones = [zone('Z', HERE, loaded(5), { finish: { kind: 'net', net: { spots, breaklines: [] } } })];
+  expect(find({ zones }, 'level.outside')).toEqual([
+    expect.objectContaining({ severity: 'check', value: expect.closeTo(2, 9), where: { zone: 'Z' } }),
+  ]);
+});
+
 describe('coverage', () => {
   it('zone.gap: gaps with number, sum and largest', () => {
     // x 1 … 1.5 and 3 … 4 over 2 m: 1 m² and 2 m²
