@@ -1,12 +1,13 @@
 /** Hangs the deck into the canvas: one model, one director, frames on demand. */
 
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { BayLabels, type BayNote } from './bay-labels.ts';
 import type { DeckDirector } from './deck-director.ts';
 import { type LastFrame, probeSource } from './deck-probe.ts';
 import { viewProbe } from './probe.ts';
+import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
 
 export interface DeckSceneProps {
   readonly director: DeckDirector;
@@ -20,6 +21,7 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
   const sheet = useThree((state) => state.scene);
   const size = useThree((state) => state.size);
   const invalidate = useThree((state) => state.invalidate);
+  const sharpness = useSharpness();
   const [labels, setLabels] = useState<BayLabels | null>(null);
 
   useEffect(() => {
@@ -35,7 +37,11 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
 
   useEffect(() => {
     if (labels === null) return;
-    const easel = { gl, camera, sheet, invalidate: () => invalidate() };
+    const ask = () => {
+      sharpness.asked();
+      invalidate();
+    };
+    const easel = { gl, camera, sheet, invalidate: ask };
     const last: LastFrame = { calls: 0, triangles: 0 };
     const source = probeSource(director, easel, last);
     viewProbe.source = source;
@@ -48,14 +54,40 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
       stop();
       if (viewProbe.source === source) viewProbe.source = null;
     };
-  }, [director, labels, gl, camera, sheet, invalidate]);
+  }, [director, labels, gl, camera, sheet, invalidate, sharpness]);
 
   useEffect(() => director.resize(size.width, size.height), [director, size.width, size.height]);
 
   useFrame(() => {
-    director.frame(performance.now());
+    const nowMs = performance.now();
+    // First: what the director asks for is the next frame already.
+    sharpness.drawn(nowMs);
+    director.frame(nowMs);
     viewProbe.frames++;
   });
 
   return <primitive object={director.model.root} />;
+}
+
+/** Lets a slow machine keep up with the hands. */
+function useSharpness(): { readonly asked: () => void; readonly drawn: (nowMs: number) => void } {
+  const setDpr = useThree((state) => state.setDpr);
+  const [sharpness] = useState(() => new Sharpness(dotsPerPixel()));
+  const ratio = useRef(dotsPerPixel());
+  const resting = useRef<ReturnType<typeof setTimeout>>(undefined);
+  useEffect(() => () => clearTimeout(resting.current), []);
+  return useMemo(() => {
+    const change = (to: number) => {
+      if (to !== ratio.current) setDpr(to);
+      ratio.current = to;
+    };
+    return {
+      asked: () => sharpness.asked(performance.now()),
+      drawn: (nowMs) => {
+        change(sharpness.frame(nowMs));
+        clearTimeout(resting.current);
+        if (ratio.current < dotsPerPixel()) resting.current = setTimeout(() => change(sharpness.rest()), REST_MS);
+      },
+    };
+  }, [sharpness, setDpr]);
 }

@@ -10,10 +10,8 @@ import type { BayNote } from './bay-labels.ts';
 import { canDraw, watchContext } from './context-watch.ts';
 import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
+import { dotsPerPixel } from './sharpness.ts';
 import './deck-view.css';
-
-/** More device pixels per CSS pixel cost time and show nothing more. */
-const MOST_DOTS_PER_PIXEL = 2;
 
 export interface DeckViewProps {
   readonly scene: SceneStore;
@@ -69,7 +67,7 @@ function DeckCanvas({ scene, view, label, bayNote }: DeckViewProps) {
       <Canvas
         frameloop="demand"
         flat
-        dpr={Math.min(window.devicePixelRatio, MOST_DOTS_PER_PIXEL)}
+        dpr={dotsPerPixel()}
         gl={{ antialias: true, powerPreference: 'default' }}
         onCreated={({ gl }) => setCanvas(gl.domElement)}
       >

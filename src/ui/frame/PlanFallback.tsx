@@ -5,18 +5,25 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { CellMap } from '../../model/maps.ts';
 import type { PolygonM } from '../../model/scene-file.ts';
 import { classStyle } from '../facts/map-classes.ts';
-import { boxOf, cellAt, cellCentre, toLocal } from '../facts/place.ts';
+import { boxOf, boxSizeM, cellAt, cellCentre, toLocal } from '../facts/place.ts';
 import { planRuns, type Run } from '../facts/plan-runs.ts';
 import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
 
-/** Plan units: local metres times this, y down, so that hatches made in pixels keep a fair size. */
-const SCALE = 20;
-const MARGIN_M = 1;
+/** Longer side of the plan in its own units: about the pixels it gets, so that hatches, lines and letters keep their size on any deck. */
+const PLAN_SIZE = 420;
+const MARGIN = 12;
+const BAY_LETTERS = 14;
 
-function ringPath(ring: PolygonM, origin: readonly [number, number]): string {
-  const points = ring.map((point) => toLocal(point, origin)).map(([x, y]) => `${x * SCALE} ${-y * SCALE}`);
+/** Snapshot and plan units per metre; y runs down. */
+interface PlanProps {
+  readonly snapshot: Snapshot;
+  readonly scale: number;
+}
+
+function ringPath(ring: PolygonM, { snapshot, scale }: PlanProps): string {
+  const points = ring.map((point) => toLocal(point, snapshot.originM)).map(([x, y]) => `${x * scale} ${-y * scale}`);
   return `M${points.join('L')}Z`;
 }
 
@@ -35,13 +42,14 @@ function Plan({ snapshot }: { readonly snapshot: Snapshot }) {
   const { scene, grid, originM, bayAt } = snapshot;
   const pickBay = useView((state) => state.pickBay);
   const box = boxOf(scene.deck.outline.map((point) => toLocal(point, originM)));
-  const [x, y] = [(box.min[0] - MARGIN_M) * SCALE, -(box.max[1] + MARGIN_M) * SCALE];
-  const [width, height] = [0, 1].map((axis) => ((box.max[axis] ?? 0) - (box.min[axis] ?? 0) + 2 * MARGIN_M) * SCALE);
+  const scale = PLAN_SIZE / boxSizeM(box);
+  const [x, y] = [box.min[0] * scale - MARGIN, -box.max[1] * scale - MARGIN];
+  const [width, height] = [(box.max[0] - box.min[0]) * scale + 2 * MARGIN, (box.max[1] - box.min[1]) * scale + 2 * MARGIN];
   const onClick = (event: MouseEvent<SVGSVGElement>) => {
     const matrix = event.currentTarget.getScreenCTM();
     if (matrix === null) return;
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
-    const cell = cellAt(grid, [at.x / SCALE, -at.y / SCALE]);
+    const cell = cellAt(grid, [at.x / scale, -at.y / scale]);
     if (cell === null) return;
     pickCell(cell);
     pickBay(snapshot.report.bays[bayAt[cell] ?? -1]?.id ?? null);
@@ -49,28 +57,29 @@ function Plan({ snapshot }: { readonly snapshot: Snapshot }) {
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: every place can be picked by keyboard in the tables, as the label says
     <svg className="plan-drawing" role="img" aria-label={t.plan.label} viewBox={`${x} ${y} ${width} ${height}`} onClick={onClick}>
-      <PlanGround snapshot={snapshot} />
-      <PlanMap snapshot={snapshot} />
-      <PlanLines snapshot={snapshot} />
-      <PickedCell snapshot={snapshot} />
+      <PlanGround snapshot={snapshot} scale={scale} />
+      <PlanMap snapshot={snapshot} scale={scale} />
+      <PlanLines snapshot={snapshot} scale={scale} />
+      <PickedCell snapshot={snapshot} scale={scale} />
     </svg>
   );
 }
 
-function PlanGround({ snapshot: { scene, originM } }: { readonly snapshot: Snapshot }) {
+function PlanGround(props: PlanProps) {
+  const { scene } = props.snapshot;
   return (
     <>
-      <path className="plan-deck" d={ringPath(scene.deck.outline, originM)} />
+      <path className="plan-deck" d={ringPath(scene.deck.outline, props)} />
       {scene.zones.map((zone) => (
         <path
           key={zone.id}
           className="plan-zone"
           fillRule="evenodd"
-          d={[zone.outline, ...(zone.holes ?? [])].map((ring) => ringPath(ring, originM)).join('')}
+          d={[zone.outline, ...(zone.holes ?? [])].map((ring) => ringPath(ring, props)).join('')}
         />
       ))}
       {scene.deck.openings?.map((ring) => (
-        <path key={ring.join(' ')} className="plan-opening" d={ringPath(ring, originM)} />
+        <path key={ring.join(' ')} className="plan-opening" d={ringPath(ring, props)} />
       ))}
     </>
   );
@@ -83,18 +92,18 @@ function runFill(of: Run['of'], map: CellMap): string {
   return hatched ? classFill(of, colour) : colour;
 }
 
-function PlanMap({ snapshot: { grid } }: { readonly snapshot: Snapshot }) {
+function PlanMap({ snapshot: { grid }, scale }: PlanProps) {
   const map = useScene((state) => state.cellMap);
   const runs = useMemo(() => (map === null ? [] : planRuns(map, grid)), [map, grid]);
   if (map === null) return null;
-  const side = grid.cellM * SCALE;
+  const side = grid.cellM * scale;
   return (
     <g className="plan-map">
       {runs.map(({ row, firstColumn, columns, of }) => (
         <rect
           key={`${row} ${firstColumn}`}
-          x={grid.x0M * SCALE + firstColumn * side}
-          y={-(grid.y0M * SCALE + (row + 1) * side)}
+          x={grid.x0M * scale + firstColumn * side}
+          y={-(grid.y0M * scale + (row + 1) * side)}
           width={columns * side}
           height={side}
           fill={runFill(of, map)}
@@ -104,7 +113,9 @@ function PlanMap({ snapshot: { grid } }: { readonly snapshot: Snapshot }) {
   );
 }
 
-function PlanLines({ snapshot: { scene, originM } }: { readonly snapshot: Snapshot }) {
+function PlanLines(props: PlanProps) {
+  const { snapshot, scale } = props;
+  const { scene, originM } = snapshot;
   const bay = useView((state) => state.bay);
   return (
     <>
@@ -112,8 +123,12 @@ function PlanLines({ snapshot: { scene, originM } }: { readonly snapshot: Snapsh
         const { min, max } = boxOf(outline.map((point) => toLocal(point, originM)));
         return (
           <g key={id} className="plan-bay" data-picked={id === bay}>
-            <path d={ringPath(outline, originM)} />
-            <text x={((min[0] + max[0]) / 2) * SCALE} y={(-(min[1] + max[1]) / 2) * SCALE}>
+            <path d={ringPath(outline, props)} />
+            <text
+              x={((min[0] + max[0]) / 2) * scale}
+              y={(-(min[1] + max[1]) / 2) * scale}
+              fontSize={Math.min(BAY_LETTERS, (1.8 * (max[0] - min[0]) * scale) / id.length)}
+            >
               {id}
             </text>
           </g>
@@ -121,15 +136,15 @@ function PlanLines({ snapshot: { scene, originM } }: { readonly snapshot: Snapsh
       })}
       {scene.deck.outlets?.map(({ id, at }) => {
         const [x, y] = toLocal(at, originM);
-        return <circle key={id} className="plan-outlet" cx={x * SCALE} cy={-y * SCALE} r={0.3 * SCALE} />;
+        return <circle key={id} className="plan-outlet" cx={x * scale} cy={-y * scale} r={4} />;
       })}
     </>
   );
 }
 
-function PickedCell({ snapshot: { grid } }: { readonly snapshot: Snapshot }) {
+function PickedCell({ snapshot: { grid }, scale }: PlanProps) {
   const cell = useView((state) => state.cell);
   if (cell === null) return null;
   const [x, y] = cellCentre(grid, cell);
-  return <path className="plan-picked" d={`M${x * SCALE} ${-y * SCALE}m-10 0h20m-10-10v20`} />;
+  return <path className="plan-picked" d={`M${x * scale} ${-y * scale}m-8 0h16m-8-8v16`} />;
 }

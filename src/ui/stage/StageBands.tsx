@@ -90,17 +90,10 @@ function Band({ index, stage, selected, onChoose }: BandProps) {
   const name = stage?.name ?? t.stage.finished;
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it takes the keys
-    <div
-      id={`stage-${index}`}
-      className="band"
-      role="option"
-      tabIndex={-1}
-      aria-selected={selected}
-      aria-label={stage === null ? name : t.stage.option(index + 1, name, worst === null ? '' : worstText(worst))}
-      onClick={() => onChoose(index)}
-    >
+    <div id={`stage-${index}`} className="band" role="option" tabIndex={-1} aria-selected={selected} onClick={() => onChoose(index)}>
       <span className="band-number">{stage === null ? <Icon name="garden" /> : index + 1}</span>
       <span className="band-name">{name}</span>
+      {worst && <span className="unseen">{worstText(worst)}</span>}
       {worst && <BandStrip worst={worst} />}
     </div>
   );
@@ -116,7 +109,11 @@ function BandStrip({ worst: { utilisation, confirmed } }: { readonly worst: Stag
       <svg className="band-strip" width="100%" height="6" aria-hidden="true" focusable="false">
         <rect width="100%" height="6" fill={fill} />
       </svg>
-      {over && <span className="band-over">!</span>}
+      {over && (
+        <span className="band-over" aria-hidden="true">
+          !
+        </span>
+      )}
     </>
   );
 }

@@ -298,7 +298,6 @@ export const en = {
     number: (number: number, all: number) => `Stage ${number} of ${all}`,
     worst: (ratio: number, bay: string, judgement: Judgement) => `Highest ${percentText(ratio)} in bay ${bay}, ${JUDGEMENTS[judgement]}`,
     worstUnconfirmed: (ratio: number, bay: string) => `Highest ${percentText(ratio)} in bay ${bay}, not confirmed`,
-    option: (number: number, name: string, worst: string) => `Stage ${number}, ${name}${worst === '' ? '' : `. ${worst}`}`,
     sheetOpen: 'Stage sheet',
     sheetClose: 'Close the sheet',
     lays: 'Laid',
