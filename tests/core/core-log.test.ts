@@ -137,6 +137,23 @@ describe('the finished garden', () => {
   });
 });
 
+it('with only a limit in all, the imposed load counts in what is judged, not in the column', () => {
+  const on = evaluate(
+    deck({
+      bays: [bay('T', box(0, 0, 4, 2), { permanentKNm2: null, totalKNm2: 8 })],
+      zones: [zone('P', box(0, 0, 4, 2), PAVING, { imposedKNm2: 4 })],
+    }),
+  );
+  // 0.3 + 2.4 permanent, 4 imposed, 8 permitted
+  expect(coreLog(on, 0, null)).toMatchObject({
+    saturatedKNm2: expect.closeTo(2.7, 12),
+    patchKNm2: expect.closeTo(6.7, 12),
+    permittedKNm2: 8,
+    permittedBasis: 'total',
+    utilisation: expect.closeTo(6.7 / 8, 12),
+  });
+});
+
 describe('a stage', () => {
   it('counts what is placed, and shows what is not yet', () => {
     const made = log(0, 0);

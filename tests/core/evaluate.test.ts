@@ -46,6 +46,9 @@ const ZONES: readonly ZoneInput[] = [
   }),
   zone('B', region([3.3, 0], [9, 0], [9, 3.7], [3.7, 3.5]), garden(3, 0.4), { imposedKNm2: 4 }),
   zone('C', region([3.7, 3.5], [9, 3.7], [9, 7], [4.1, 7]), loaded(6), { imposedKNm2: 2 }),
+  // Small ones on top of the others in two far corners: both build-ups count there.
+  zone('D', box(0.3, 0.3, 0.9, 0.9), loaded(1)),
+  zone('E', box(8.1, 6.2, 8.7, 6.8), loaded(1)),
 ];
 
 const BASE: DeckInput = deck({
@@ -99,8 +102,12 @@ const EDITS: readonly (readonly [string, DeckInput])[] = [
   ['no finish', change(0, { finish: { kind: 'build-up' } })],
   [
     'two zones',
-    { ...BASE, zones: [change(0, { buildUp: garden(4, 0.3) }).zones[0], BASE.zones[1], change(2, { buildUp: loaded(7) }).zones[2]] },
+    {
+      ...BASE,
+      zones: BASE.zones.map((of, z) => (z === 0 ? { ...of, buildUp: garden(4, 0.3) } : z === 2 ? { ...of, buildUp: loaded(7) } : of)),
+    },
   ],
+  ['two small zones far apart', { ...BASE, zones: BASE.zones.map((of, z) => (z < 3 ? of : { ...of, buildUp: loaded(9) })) }],
   ['a limit', { ...BASE, bays: BASE.bays.map((of, b) => (b === 0 ? { ...of, stageKNm2: 5 } : of)) }],
   ['a limit in all for another bay', { ...BASE, bays: BASE.bays.map((of, b) => (b === 2 ? { ...of, totalKNm2: 15 } : of)) }],
   ['no limit in all', { ...BASE, bays: BASE.bays.map((of) => ({ ...of, totalKNm2: null, permanentKNm2: 9 })) }],
