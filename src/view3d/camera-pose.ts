@@ -57,10 +57,17 @@ export function orbited(pose: CameraPose, byAzimuthDeg: number, byTiltDeg: numbe
   return { ...pose, azimuthDeg, tiltDeg: clamped(pose.tiltDeg + byTiltDeg, LOWEST_TILT_DEG, STEEPEST_TILT_DEG) };
 }
 
-/** Moved across the picture: what is looked at moves by so many metres to the right and up. */
+/** Below this tilt the ground runs away from the eye: the view then moves up and down, not along it [°]. */
+const GROUND_TILT_DEG = 20;
+
+/** Moved across the picture by so many metres to the right and up, along the ground as one moves a drawing on a table. */
 export function panned(pose: CameraPose, rightM: number, upM: number): CameraPose {
-  const { right, up } = cameraAxes(pose);
-  return { ...pose, target: sum(sum(pose.target, right, rightM), up, upM) };
+  const { right } = cameraAxes(pose);
+  const a = (pose.azimuthDeg * Math.PI) / 180;
+  const t = (pose.tiltDeg * Math.PI) / 180;
+  const onGround = pose.tiltDeg >= GROUND_TILT_DEG;
+  const away: Xyz = onGround ? [Math.sin(a) / Math.sin(t), Math.cos(a) / Math.sin(t), 0] : [0, 0, 1 / Math.cos(t)];
+  return { ...pose, target: sum(sum(pose.target, right, rightM), away, upM) };
 }
 
 /** Nearer (factor below 1) or farther, with one point staying where it is on the screen. */

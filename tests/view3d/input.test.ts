@@ -1,0 +1,175 @@
+/** Keys, pointers and picking: what hands do to the view. */
+
+import { describe, expect, it } from 'vitest';
+import { nearestHit } from '../../src/view3d/deck-picker.ts';
+import { type KeyPress, keyAction } from '../../src/view3d/key-action.ts';
+import { listenToPointers, type PointerTarget } from '../../src/view3d/pointer-input.ts';
+import { Sharpness } from '../../src/view3d/sharpness.ts';
+
+const press = (key: string, change: Partial<KeyPress> = {}): KeyPress => ({
+  key,
+  shiftKey: false,
+  ctrlKey: false,
+  altKey: false,
+  metaKey: false,
+  ...change,
+});
+
+describe('keys', () => {
+  it('orbit with arrows, move with shift and arrows', () => {
+    // The eye goes up: the view gets steeper. The eye goes right: it then looks more to the left, against the clock.
+    expect(keyAction(press('ArrowUp'))).toMatchObject({ kind: 'orbit', tiltDeg: 7.5 });
+    expect(keyAction(press('ArrowRight'))).toMatchObject({ kind: 'orbit', azimuthDeg: -7.5 });
+    expect(keyAction(press('ArrowRight', { shiftKey: true }))).toMatchObject({ kind: 'drag', rightPx: -48 });
+  });
+
+  it('zoom in and out by factors that undo each other', () => {
+    const [nearer, farther] = ['+', '-'].map((key) => keyAction(press(key)));
+    if (nearer?.kind !== 'zoom' || farther?.kind !== 'zoom') throw new Error('no zoom');
+    expect(nearer.factor).toBeLessThan(1);
+    expect(nearer.factor * farther.factor).toBeCloseTo(1, 12);
+  });
+
+  it('go to the standard views, and drop the selection', () => {
+    expect(keyAction(press('Home'))).toEqual({ kind: 'go', to: 'home' });
+    expect(keyAction(press('p'))).toEqual({ kind: 'go', to: 'plan' });
+    expect(keyAction(press('Escape'))).toEqual({ kind: 'drop' });
+  });
+
+  it('leave the browser its own', () => {
+    expect(keyAction(press('p', { ctrlKey: true }))).toBeNull();
+    expect(keyAction(press('Tab'))).toBeNull();
+    expect(keyAction(press('ArrowLeft', { altKey: true }))).toBeNull();
+  });
+});
+
+/** An element of 400 × 200 px that takes listeners and hands them events. */
+function board() {
+  const listeners = new Map<string, (event: unknown) => void>();
+  const element = {
+    addEventListener: (type: string, listener: (event: unknown) => void) => listeners.set(type, listener),
+    removeEventListener: (type: string) => listeners.delete(type),
+    setPointerCapture: () => undefined,
+    getBoundingClientRect: () => ({ left: 10, top: 20, width: 400, height: 200 }),
+  };
+  const done: [string, ...(number | boolean)[]][] = [];
+  const target: PointerTarget = {
+    orbit: (...args) => done.push(['orbit', ...args]),
+    drag: (...args) => done.push(['drag', ...args]),
+    zoom: (...args) => done.push(['zoom', ...args]),
+    tap: (...args) => done.push(['tap', ...args]),
+  };
+  const stop = listenToPointers(element as unknown as HTMLElement, target);
+  const fire = (type: string, clientX: number, clientY: number, more: object = {}) =>
+    listeners.get(type)?.({
+      type,
+      clientX,
+      clientY,
+      pointerId: 1,
+      button: 0,
+      pointerType: 'mouse',
+      preventDefault: () => undefined,
+      ...more,
+    });
+  return { done, fire, stop, listeners };
+}
+
+describe('pointers', () => {
+  it('pick with a tap, even of a hand that shakes a little', () => {
+    const { done, fire } = board();
+    fire('pointerdown', 110, 70);
+    fire('pointermove', 112, 71);
+    fire('pointerup', 112, 71, { pointerType: 'touch' });
+    expect(done).toEqual([['tap', 102, 51, true]]);
+  });
+
+  it('orbit with one finger, and do not pick after it', () => {
+    const { done, fire } = board();
+    fire('pointerdown', 100, 100);
+    fire('pointermove', 120, 90);
+    fire('pointerup', 120, 90);
+    expect(done).toEqual([['orbit', 6, -3]]);
+  });
+
+  it('move with the right button or shift', () => {
+    for (const how of [{ button: 2 }, { shiftKey: true }]) {
+      const { done, fire } = board();
+      fire('pointerdown', 100, 100, how);
+      fire('pointermove', 120, 90, how);
+      expect(done).toEqual([['drag', 20, -10]]);
+    }
+  });
+
+  it('zoom with two fingers about their middle', () => {
+    const { done, fire } = board();
+    fire('pointerdown', 160, 120, { pointerId: 1 });
+    fire('pointerdown', 260, 120, { pointerId: 2 });
+    fire('pointermove', 360, 120, { pointerId: 2 });
+    // 100 px apart, then 200: twice as near. Middle at x = 260: (260 - 10) / 400 × 2 - 1 = 0.25; y in the middle.
+    expect(done).toEqual([
+      ['drag', 50, 0],
+      ['zoom', 0.5, 0.25, 0],
+    ]);
+    fire('pointerup', 360, 120, { pointerId: 2 });
+    fire('pointerup', 160, 120, { pointerId: 1 });
+    expect(done.map(([what]) => what)).not.toContain('tap');
+  });
+
+  it('stop listening', () => {
+    const { stop, listeners } = board();
+    expect(listeners.size).toBeGreaterThan(0);
+    stop();
+    expect(listeners.size).toBe(0);
+  });
+});
+
+describe('picking', () => {
+  /** A square of pixels with nothing in it but the given hits. */
+  function square(side: number, hits: readonly (readonly [number, number, number, number])[]): Uint8Array {
+    const pixels = new Uint8Array(side * side * 4).fill(255);
+    for (const [column, row, a, b] of hits) pixels.set([a >> 8, a & 255, b >> 8, b & 255], (row * side + column) * 4);
+    return pixels;
+  }
+
+  it('reads two 16-bit numbers', () => {
+    expect(nearestHit(square(1, [[0, 0, 40000, 123]]), 1)).toEqual([40000, 123]);
+    expect(nearestHit(square(1, []), 1)).toBeNull();
+  });
+
+  it('takes the hit nearest to the middle, within a round reach', () => {
+    // 5 × 5: (3, 2) is 1 from the middle, (0, 2) is 2; the corner (0, 0) is √8 away, out of reach.
+    expect(
+      nearestHit(
+        square(5, [
+          [0, 2, 1, 1],
+          [3, 2, 2, 2],
+        ]),
+        5,
+      ),
+    ).toEqual([2, 2]);
+    expect(nearestHit(square(5, [[0, 0, 1, 1]]), 5)).toBeNull();
+  });
+});
+
+describe('sharpness', () => {
+  it('gives way after three late frames, step by step, and comes back at rest', () => {
+    const sharpness = new Sharpness(2);
+    let nowMs = 0;
+    const frame = (lateMs: number) => {
+      sharpness.asked(nowMs);
+      nowMs += lateMs;
+      return sharpness.frame(nowMs);
+    };
+    expect([50, 50, 50, 50, 50, 50, 50].map(frame)).toEqual([2, 2, 1.5, 1.5, 1.5, 1, 1]);
+    expect(sharpness.rest()).toBe(2);
+    expect([50, 50, 16, 50, 50].map(frame)).toEqual([2, 2, 2, 2, 2]);
+  });
+
+  it('has nothing to give on a coarse screen', () => {
+    const sharpness = new Sharpness(1);
+    for (let i = 0; i < 6; i++) {
+      sharpness.asked(i * 100);
+      expect(sharpness.frame(i * 100 + 90)).toBe(1);
+    }
+  });
+});
