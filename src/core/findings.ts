@@ -2,8 +2,10 @@
 
 import type { FindingFact, Rule, Severity, Where } from '../model/finding.ts';
 import type { Evaluation } from './evaluation.ts';
+import { layBays, splitAmongBays } from './geometry/bay-split.ts';
 import { cellCentreM } from './geometry/grid.ts';
 import { SLIVER_M2, stageLimitKNm2 } from './judge.ts';
+import { zoneBayShare } from './loads/bays.ts';
 
 /** At exactly 100 % a bay is at its limit, not over it; this much is rounding [-]. */
 const ROUNDING = 1e-9;
@@ -63,26 +65,17 @@ function bayFacts(on: Evaluation): FindingFact[] {
   return found;
 }
 
-/** Every stage that is over, by bay; where none is, the bay's worst stage if it comes near its limit. */
+/** Every stage that is over or near the bay's limit. */
 function stageFacts(on: Evaluation): FindingFact[] {
   const found: FindingFact[] = [];
   on.input.bays.forEach((bay, b) => {
-    const result = on.bays[b];
     const limit = stageLimitKNm2(bay);
-    if (limit === null) return;
-    const own = bay.stageKNm2 === null ? 0 : 1;
-    const tell = (s: number, severity: Severity) => {
-      const { patch } = result.stages[s];
-      found.push(
-        loadFact('load.stage', severity, { bay: bay.id, stage: on.plan.stages[s].id, ...at(on, patch.cell) }, patch.kNm2, limit, {
-          ownLimit: own,
-        }),
-      );
-    };
-    const over = [...result.stages.keys()].filter((s) => severityOf(result.stages[s].utilisation ?? 0) === 'stop');
-    for (const s of over) tell(s, 'stop');
-    const worst = result.worstStage;
-    if (over.length === 0 && worst >= 0 && severityOf(result.stages[worst].utilisation ?? 0)) tell(worst, 'check');
+    on.bays[b].stages.forEach(({ patch, utilisation }, s) => {
+      const severity = utilisation === null ? null : severityOf(utilisation);
+      if (limit === null || severity === null) return;
+      const where = { bay: bay.id, stage: on.plan.stages[s].id, ...at(on, patch.cell) };
+      found.push(loadFact('load.stage', severity, where, patch.kNm2, limit, { ownLimit: bay.stageKNm2 === null ? 0 : 1 }));
+    });
   });
   return found;
 }
@@ -116,11 +109,28 @@ function depthFacts(on: Evaluation): FindingFact[] {
       });
     }
   });
+  on.input.zones.forEach((zone, z) => {
+    const outsideM2 = outsideFinishM2(on, z);
+    if (outsideM2 <= NO_AREA_M2) return;
+    const facts = { zoneM2: on.prepared.zones[z].areaM2 };
+    found.push({ rule: 'level.outside', severity: 'check', where: { zone: zone.id }, value: outsideM2, limit: 0, unit: 'm²', facts });
+  });
   if (on.prepared.outsideLevelsM2 > NO_AREA_M2) {
     const facts = { deckM2: on.prepared.ground.areaM2 };
     found.push({ rule: 'level.outside', severity: 'check', where: {}, value: on.prepared.outsideLevelsM2, limit: 0, unit: 'm²', facts });
   }
   return found;
+}
+
+/** Part of a zone beyond its own net of finished levels [m²]. */
+function outsideFinishM2(on: Evaluation, z: number): number {
+  const surface = on.finishSurfaces[z];
+  const { ground, zones } = on.prepared;
+  if (on.input.zones[z].finish.kind !== 'net' || !surface) return 0;
+  if (surface.kind === 'plane' || surface.boundary.length < 6) return zones[z].areaM2;
+  const net = layBays(ground, [{ outer: surface.boundary, holes: [] }]);
+  const pieces = splitAmongBays(ground, net, on.input.zones[z].region, zones[z]);
+  return zones[z].areaM2 - zoneBayShare(zones[z], pieces, net, Float64Array.of(0), ground.grid.cellM).areaM2[0];
 }
 
 function coverFacts(on: Evaluation): FindingFact[] {
@@ -154,6 +164,10 @@ function coverFacts(on: Evaluation): FindingFact[] {
     });
   });
   gap('bay.gap', bayTiling);
+  on.input.bays.forEach((bay, b) => {
+    if (on.bays[b].areaM2 > 0) return;
+    found.push({ rule: 'bay.gap', severity: 'check', where: { bay: bay.id }, value: 0, limit: 0, unit: 'm²', facts: { beyond: 1 } });
+  });
   for (const { a, b, areaM2, cell } of bayTiling.overlaps) {
     area('bay.overlap', { bay: on.input.bays[a].id, ...at(on, cell) }, areaM2, { other: on.input.bays[b].id });
   }

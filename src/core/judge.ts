@@ -1,7 +1,7 @@
 /** Holds the loads of the finished garden and of every stage against what each bay is permitted. */
 
 import type { BayInput, DeckInput } from '../model/deck-input.ts';
-import type { BayResult, JudgedFields } from './evaluation.ts';
+import type { BayResult, JudgedFields, Patch } from './evaluation.ts';
 import { blockOfCells, type CellBlock } from './geometry/grid.ts';
 import type { StackCoefficients } from './layers/coefficients.ts';
 import { type ZoneBayShare, zonesInBayKN } from './loads/bays.ts';
@@ -185,7 +185,7 @@ function bayResult(on: JudgeInput, fields: JudgedFields, bay: BayInput, b: numbe
   const limit = stageLimitKNm2(bay);
   const stages = fields.stagePatchKNm2.map((patches) => {
     const worst = greatestPatch(patches, cells);
-    return { patch: worst, utilisation: limit === null ? null : worst.kNm2 / limit };
+    return { patch: worst, utilisation: used(worst, limit) };
   });
   let worstStage = plan.stages.length > 0 ? 0 : -1;
   stages.forEach((stage, s) => {
@@ -196,17 +196,22 @@ function bayResult(on: JudgeInput, fields: JudgedFields, bay: BayInput, b: numbe
     meanKNm2: areaM2 > 0 ? weightKN / areaM2 : 0,
     peakKNm2: greatestPatch(fields.loadKNm2, cells).kNm2,
     patch,
-    permanentUtilisation: bay.permanentKNm2 === null ? null : patch.kNm2 / bay.permanentKNm2,
+    permanentUtilisation: used(patch, bay.permanentKNm2),
     imposedKNm2,
-    imposedUtilisation: bay.imposedKNm2 === null ? null : imposedKNm2 / bay.imposedKNm2,
+    imposedUtilisation: bay.imposedKNm2 === null || cells.length === 0 ? null : imposedKNm2 / bay.imposedKNm2,
     total: totalResult(fields, bay, cells),
     stages,
     worstStage,
   };
 }
 
+/** Null where nothing is permitted or nothing is there to judge. */
+function used(patch: Patch, limitKNm2: number | null): number | null {
+  return limitKNm2 === null || patch.cell < 0 ? null : patch.kNm2 / limitKNm2;
+}
+
 function totalResult(fields: JudgedFields, bay: BayInput, cells: Int32Array): BayResult['total'] {
-  if (bay.totalKNm2 === null || !fields.totalPatchKNm2) return null;
+  if (bay.totalKNm2 === null || !fields.totalPatchKNm2 || cells.length === 0) return null;
   const patch = greatestPatch(fields.totalPatchKNm2, cells);
   return { patch, utilisation: patch.kNm2 / bay.totalKNm2 };
 }

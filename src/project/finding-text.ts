@@ -78,7 +78,9 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   'level.outside': {
     says: (f) =>
-      `${areaM2(f.value)} of ${areaM2(Number(f.facts.deckM2))} deck lie outside the surveyed levels; the level of the nearest surveyed edge is used there. Survey the missing part.`,
+      f.where.zone
+        ? `Zone ${f.where.zone}: ${areaM2(f.value)} of ${areaM2(Number(f.facts.zoneM2))} lie outside its finish levels; the level of the nearest finish spot or edge between spots is used there. Give levels for the missing part.`
+        : `${areaM2(f.value)} of ${areaM2(Number(f.facts.deckM2))} deck lie outside the surveyed levels; the level of the nearest surveyed edge is used there. Survey the missing part.`,
     source: () => DRAWING,
   },
   'zone.gap': {
@@ -102,7 +104,9 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   'bay.gap': {
     says: (f) =>
-      `${areaM2(f.value)} of deck belong to no bay (${f.facts.count === 1 ? 'one place' : `${f.facts.count} places`}): nothing is known of what they carry, and nothing there is judged. Complete the load plan.`,
+      f.facts.beyond
+        ? `Bay ${f.where.bay} has no deck at all, so nothing is judged with it. Check its outline against the deck's.`
+        : `${areaM2(f.value)} of deck belong to no bay (${f.facts.count === 1 ? 'one place' : `${f.facts.count} places`}): nothing is known of what they carry, and nothing there is judged. Complete the load plan.`,
     source: () => DRAWING,
   },
   'bay.overlap': {

@@ -3,6 +3,7 @@
 import type { BayResult, Evaluation, Patch } from '../core/evaluation.ts';
 import { findFacts } from '../core/findings.ts';
 import { cellCentreM } from '../core/geometry/grid.ts';
+import { boundsOf } from '../core/geometry/ring.ts';
 import { stageLimitKNm2 } from '../core/judge.ts';
 import type { Finding, Severity } from '../model/finding.ts';
 import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
@@ -62,8 +63,10 @@ function zoneReport(on: Evaluation, z: number): ReportZone {
   };
 }
 
-function patchReport(on: Evaluation, patch: Patch): { patchKNm2: number; patchAt: [number, number] } {
-  const [x, y] = cellCentreM(on.prepared.ground.grid, Math.max(0, patch.cell));
+/** A bay without any deck has no patch; its own middle is given as the place. */
+function patchReport(on: Evaluation, b: number, patch: Patch): { patchKNm2: number; patchAt: [number, number] } {
+  const box = boundsOf(on.input.bays[b].region.outer);
+  const [x, y] = patch.cell < 0 ? [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] : cellCentreM(on.prepared.ground.grid, patch.cell);
   return { patchKNm2: patch.kNm2, patchAt: [x + on.input.originM[0], y + on.input.originM[1]] };
 }
 
@@ -76,15 +79,15 @@ function bayReport(on: Evaluation, b: number): ReportBay {
     permanent: {
       meanKNm2: result.meanKNm2,
       peakKNm2: result.peakKNm2,
-      ...patchReport(on, result.patch),
+      ...patchReport(on, b, result.patch),
       permittedKNm2: bay.permanentKNm2,
       utilisation: result.permanentUtilisation,
     },
     imposed: { maxKNm2: result.imposedKNm2, permittedKNm2: bay.imposedKNm2, utilisation: result.imposedUtilisation },
-    ...totalReport(on, bay.totalKNm2, result),
+    ...totalReport(on, b, result),
     stages: result.stages.map((stage, s) => ({
       stage: on.plan.stages[s].id,
-      ...patchReport(on, stage.patch),
+      ...patchReport(on, b, stage.patch),
       permittedKNm2: stageLimitKNm2(bay),
       utilisation: stage.utilisation,
     })),
@@ -93,9 +96,10 @@ function bayReport(on: Evaluation, b: number): ReportBay {
   };
 }
 
-function totalReport(on: Evaluation, permittedKNm2: number | null, result: BayResult): Pick<ReportBay, 'total'> {
+function totalReport(on: Evaluation, b: number, result: BayResult): Pick<ReportBay, 'total'> {
+  const permittedKNm2 = on.input.bays[b].totalKNm2;
   if (permittedKNm2 === null || !result.total) return {};
-  return { total: { ...patchReport(on, result.total.patch), permittedKNm2, utilisation: result.total.utilisation } };
+  return { total: { ...patchReport(on, b, result.total.patch), permittedKNm2, utilisation: result.total.utilisation } };
 }
 
 function stageReports(on: Evaluation): Report['stages'] {

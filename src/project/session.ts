@@ -69,6 +69,9 @@ function withoutLine({ line: _, ...issue }: Issue): Issue {
 }
 
 function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile {
+  if (!scene.buildups.some((buildUp) => buildUp.id === buildUpId && index in buildUp.layers)) {
+    throw new RangeError(`setThickness: no layer ${index} in a build-up "${buildUpId}"`);
+  }
   const buildups = scene.buildups.map((buildUp) => {
     if (buildUp.id !== buildUpId) return buildUp;
     const layers = buildUp.layers.map((layer, i) => {

@@ -45,8 +45,10 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     cellMap: null,
     coreLog: null,
     async openText(fileName, text) {
+      // An edit that still waits was meant for the scene before.
+      edits.drop();
       set({ status: 'working' });
-      const answer = await engine.open(text);
+      const answer = await answered(engine.open(text));
       if (!answer.ok) {
         set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues } }));
         return;
@@ -55,7 +57,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
       set({ status: 'ready', fileName, snapshot: answer.snapshot, warnings: answer.warnings, refused: null, cellMap: null, coreLog: null });
       await Promise.all([refreshMap(), refreshLog()]);
     },
-    setThickness: (buildUp, layer, thicknessMm) => edits.push(() => engine.setThickness(buildUp, layer, thicknessMm)),
+    setThickness: (buildUp, layer, thicknessMm) => edits.push(() => answered(engine.setThickness(buildUp, layer, thicknessMm))),
     dismissRefusal: () => set({ refused: null }),
   }));
 
@@ -91,8 +93,19 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
   return store;
 }
 
+/** A fault of the program itself is told like any other, so that nothing waits for ever. */
+async function answered(work: Promise<OpenAnswer>): Promise<OpenAnswer> {
+  try {
+    return await work;
+  } catch (error) {
+    const got = error instanceof Error ? error.message : String(error);
+    const mend = 'This is a fault of Loamdeck, not of the file. Save the file, reload the page, and report what you did.';
+    return { ok: false, issues: [{ code: 'PROGRAM_FAULT', level: 'error', path: '', got, expected: 'a finished calculation', mend }] };
+  }
+}
+
 /** Runs one job at a time and, of those that come meanwhile, only the latest: a dragged slider never queues up. */
-function latestOnly<T>(done: (answer: T) => Promise<void>): { push(job: () => Promise<T>): void } {
+function latestOnly<T>(done: (answer: T) => Promise<void>): { push(job: () => Promise<T>): void; drop(): void } {
   let running = false;
   let waiting: (() => Promise<T>) | null = null;
   async function run(job: () => Promise<T>): Promise<void> {
@@ -110,6 +123,9 @@ function latestOnly<T>(done: (answer: T) => Promise<void>): { push(job: () => Pr
     push(job) {
       if (running) waiting = job;
       else void run(job);
+    },
+    drop() {
+      waiting = null;
     },
   };
 }

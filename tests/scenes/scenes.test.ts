@@ -251,6 +251,7 @@ describe('problem deck', () => {
       'stop stage.order wrong-order S2',
       'check load.basis unconfirmed',
       'check depth.over depth-over',
+      'check level.outside spots-outside',
       'check level.outside',
       'check zone.gap',
       'check zone.overlap overlap-west',
@@ -267,7 +268,10 @@ describe('problem deck', () => {
     // 0.3 · 2.8 each; the gap 2.5 · 0.3; the corner without levels 2.2 · 2.5/2
     for (const rule of ['zone.overlap', 'zone.outside', 'bay.gap', 'bay.overlap']) expect(value(rule), rule).toBeCloseTo(0.84, 9);
     expect(value('zone.gap')).toBeCloseTo(0.75, 9);
-    expect(value('level.outside')).toBeCloseTo(2.75, 6);
+    const outside = report.findings.filter((finding) => finding.rule === 'level.outside');
+    expect(outside.find((finding) => !finding.where.zone)?.value).toBeCloseTo(2.75, 6);
+    // A field of 2.5 · 2.8 with finish spots on 2 · 2
+    expect(outside.find((finding) => finding.where.zone)?.value).toBeCloseTo(3, 9);
     expect(value('load.imposed')).toBe(4);
     // 0.9 m of base course, loose: 0.9 · 2150/1.25 = 1548 kg/m², on sheets, element and filter 5.884
     expect(value('load.stage')).toBeCloseTo(kN(1553.884), 9);

@@ -31,6 +31,7 @@ export interface Tiling {
   readonly gapM2: number;
   /** Connected gaps, largest first. */
   readonly gaps: readonly Gap[];
+  /** Area counted too often: all regions together less what they cover [m²]. */
   readonly overlapM2: number;
   /** Pairs that overlap, largest first. */
   readonly overlaps: readonly Overlap[];
@@ -48,8 +49,10 @@ export function checkTiling(deck: DeckGround, regions: readonly Region[], cells:
   const cellAreaM2 = deck.grid.cellM ** 2;
   const gapShare = new Float64Array(deck.deckShare.length);
   const pairs = new Map<string, { a: number; b: number; area: number; cell: number; most: number }>();
+  let counted = cells.entryShare.reduce((sum, share) => sum + share, 0);
   for (let cell = 0; cell < gapShare.length; cell++) {
     if (cells.owner[cell] === -1) gapShare[cell] = deck.deckShare[cell];
+    else if (cells.owner[cell] >= 0) counted += 1;
   }
   for (let i = 0; i < cells.mixed.length; i++) {
     const cell = cells.mixed[i];
@@ -87,7 +90,7 @@ export function checkTiling(deck: DeckGround, regions: readonly Region[], cells:
     coveredM2: deck.areaM2 - gapM2,
     gapM2,
     gaps: gaps.filter((gap) => gap.areaM2 > NO_AREA_M2),
-    overlapM2: overlaps.reduce((total, overlap) => total + overlap.areaM2, 0),
+    overlapM2: overlaps.length === 0 ? 0 : counted * cellAreaM2 - (deck.areaM2 - gapM2),
     overlaps,
   };
 }

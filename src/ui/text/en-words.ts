@@ -39,7 +39,7 @@ export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
 export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   load: 'Saturated; build-ups, vegetation and objects, per area of deck in the cell',
   utilisation: 'Saturated; mean over 1.0 m × 1.0 m around the cell, against the permitted load of its bay',
-  'worst-stage': 'Saturated, with stockpiles and flood tests; highest of all stages and the finished garden',
+  'worst-stage': 'Saturated, with stockpiles and flood tests; highest of all stages',
   depth: 'All layers together, at the centre of the cell',
   'make-up': 'As calculated from deck level, finished level and the other layers',
   finished: 'Top of the build-up, height system of the file',
