@@ -7,7 +7,7 @@ export const DRAWN_SHEET_M = 0.02;
 
 /** Least gap between floors [m], and as a share of the deck's size [-]. */
 const LEAST_GAP_M = 0.25;
-const GAP_SHARE = 0.015;
+const GAP_SHARE = 0.03;
 
 export interface StackLayer {
   readonly role: Role;
@@ -88,7 +88,7 @@ export function floorLifts(ranges: readonly FloorRange[], gapM: number): Float64
  * Gap between floors that can be read at the size of a deck.
  * @param deckSizeM - longer side of the deck's bounds [m]
  * @returns gap [m]
- * @source none: arithmetic; own choice of 0.25 m or 1.5 % of the size, whichever is larger
+ * @source none: arithmetic; own choice of 0.25 m or 3 % of the size, whichever is larger
  */
 export function floorGapM(deckSizeM: number): number {
   return Math.max(LEAST_GAP_M, GAP_SHARE * deckSizeM);

@@ -68,9 +68,9 @@ describe('lifts', () => {
     expect([...floorLifts(ranges, 0.25)]).toEqual([0, 0, 6.25]);
   });
 
-  it('gap: 0.25 m on small decks, 1.5 % of the size on large ones', () => {
-    expect(floorGapM(10)).toBe(0.25);
-    expect(floorGapM(100)).toBe(1.5);
+  it('gap: 0.25 m on small decks, 3 % of the size on large ones', () => {
+    expect(floorGapM(5)).toBe(0.25);
+    expect(floorGapM(100)).toBe(3);
   });
 
   it('any stacks: floors strictly apart, order kept (seed 3)', () => {
