@@ -2,6 +2,8 @@
 
 import type { Report, ReportBay } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import { heapLines } from './summary-heaps.ts';
+import { fixed, orDash, table, use } from './text-table.ts';
 
 /**
  * Summary for a terminal.
@@ -50,6 +52,7 @@ export function summary(scene: SceneFile, report: Report): string {
       'rlrlr',
     ),
     '',
+    ...heapLines(report),
     ...findingLines(report),
   ];
   return `${lines.join('\n')}\n`;
@@ -76,7 +79,7 @@ function worstUse(bay: ReportBay): number {
 function bayRow(bay: ReportBay, scene: SceneFile): string[] {
   const worst = bay.stages.find((stage) => stage.stage === bay.worstStage);
   const permitted =
-    bay.permanent.permittedKNm2 === null && bay.total ? `${fixed(bay.total.permittedKNm2)} in all` : limit(bay.permanent.permittedKNm2);
+    bay.permanent.permittedKNm2 === null && bay.total ? `${fixed(bay.total.permittedKNm2)} in all` : orDash(bay.permanent.permittedKNm2);
   const basis = scene.deck.bays.find((entry) => entry.id === bay.id)?.basis;
   return [
     bay.id,
@@ -85,7 +88,7 @@ function bayRow(bay: ReportBay, scene: SceneFile): string[] {
     use(bay.permanent.utilisation ?? bay.total?.utilisation ?? null),
     worst?.stage ?? '-',
     worst ? fixed(worst.patchKNm2) : '-',
-    limit(worst?.permittedKNm2 ?? null),
+    orDash(worst?.permittedKNm2 ?? null),
     use(worst?.utilisation ?? null),
     bay.confirmed ? `${basis?.document}, rev ${basis?.revision}, ${basis?.date}` : 'NOT CONFIRMED',
   ];
@@ -103,20 +106,6 @@ function findingLines(report: Report): string[] {
   ];
 }
 
-const fixed = (value: number, digits = 2) => value.toFixed(digits);
-const limit = (value: number | null) => (value === null ? '-' : fixed(value));
-const use = (value: number | null) => (value === null ? '-' : `${fixed(100 * value, 1)} %`);
-
 function range(low: number, high: number): string {
   return fixed(low, 0) === fixed(high, 0) ? fixed(low, 0) : `${fixed(low, 0)}–${fixed(high, 0)}`;
-}
-
-/** Columns padded to their widest cell; `align` has l or r per column. */
-function table(head: readonly string[], rows: readonly (readonly string[])[], align: string): string[] {
-  const width = head.map((title, c) => Math.max(title.length, ...rows.map((row) => row[c].length)));
-  const line = (cells: readonly string[]) => {
-    const padded = cells.map((cell, c) => (align[c] === 'r' ? cell.padStart(width[c]) : cell.padEnd(width[c])));
-    return `  ${padded.join('  ')}`.trimEnd();
-  };
-  return [line(head), ...rows.map(line)];
 }

@@ -3,6 +3,7 @@
 import { materialById, vehicleById } from '../catalogue/catalogue.ts';
 import type { SceneFile, SceneMaterial } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
+import { weightKN } from '../model/units.ts';
 import type { KnownIds } from '../scene/known-ids.ts';
 
 export interface ResolvedMaterial extends Omit<SceneMaterial, 'source'> {
@@ -33,4 +34,9 @@ export function materialLookup(scene: SceneFile): MaterialOf {
     looked.set(id, material);
     return material;
   };
+}
+
+/** Saturated weight of a material lying loose [kN/m³]; contract, section 2, Stages. */
+export function looseKNm3({ density, compactionFactor }: ResolvedMaterial): number {
+  return weightKN(density?.saturated ?? 0) / (compactionFactor ?? 1);
 }

@@ -9,12 +9,16 @@ import type { Finding, Severity } from '../model/finding.ts';
 import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { wordFinding } from './finding-text.ts';
+import { bayHeaps, heapMaterials } from './heaps.ts';
+import { materialLookup } from './materials.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
 
 /** Report of a scene. */
 export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const { prepared, totals } = on;
+  const materialOf = materialLookup(scene);
+  const heaped = heapMaterials(scene, materialOf);
   return {
     format: 'loamdeck-report',
     version: 1,
@@ -31,7 +35,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
       objectsKN: totals.objectsKN,
     },
     zones: on.input.zones.map((_, z) => zoneReport(on, z)),
-    bays: on.input.bays.map((_, b) => bayReport(on, b)),
+    bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped) })),
     stages: stageReports(on),
     findings: sortedFindings(on, scene),
   };

@@ -2,9 +2,9 @@
 
 import type { BayInput, BuildUpInput, DeckInput, FinishInput, StageInput, ZoneInput } from '../model/deck-input.ts';
 import type { PointM, SceneBay, SceneBuildUp, SceneFile, SceneFinish, SceneStage, SceneZone } from '../model/scene-file.ts';
-import { GRAVITY_MS2, weightKN } from '../model/units.ts';
+import { GRAVITY_MS2 } from '../model/units.ts';
 import { ContentMemo } from './content-memo.ts';
-import { type MaterialOf, materialLookup } from './materials.ts';
+import { looseKNm3, type MaterialOf, materialLookup } from './materials.ts';
 import { resolveBuildUp } from './resolve-layers.ts';
 import { localNet, localOrigin, localRegion, localRing, objectInput } from './resolve-shapes.ts';
 
@@ -146,7 +146,7 @@ function resolveStage(stage: SceneStage, { originM, memo, materialOf, zoneIndex,
         id: pile.id,
         ring: localRing(pile.outline, originM),
         heightM: pile.heightM,
-        kNm2: (pile.heightM * weightKN(materials[i].density?.saturated ?? 0)) / (materials[i].compactionFactor ?? 1),
+        kNm2: pile.heightM * looseKNm3(materials[i]),
       })),
     ),
     floodKNm2: ((stage.floodTestMm ?? 0) * GRAVITY_MS2) / 1000,

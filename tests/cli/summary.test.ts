@@ -52,7 +52,8 @@ describe('several bays', () => {
 
   it('stand worst first', () => {
     // over 147 %; open 59 %; all (1.4715 + 2)/8 = 43 %; light: imposed 2/5 = 40 %
-    const rows = text.filter((line) => /^(light|over|open|all) /.test(line)).map((line) => line.split(' ')[0]);
+    const bays = text.slice(0, text.indexOf('Zones (saturated, kN/m²)'));
+    const rows = bays.filter((line) => /^(light|over|open|all) /.test(line)).map((line) => line.split(' ')[0]);
     expect(rows).toEqual(['over', 'open', 'all', 'light']);
   });
 
@@ -90,4 +91,23 @@ it('depths and make-up as ranges where they vary', () => {
     zones: [zone('Z1', rect(0, 0, 4, 3), 'make-up', { finish: { kind: 'level', levelM: 0.6 } })],
   });
   expect(lines(scene).find((line) => line.startsWith('Z1'))).toContain('Z1 12.0 406–594 296–484 ');
+});
+
+describe('the heap board', () => {
+  const rows = (deck: Partial<SceneFile['deck']>) => {
+    const text = lines(sceneOf({ deck }));
+    return text.slice(text.findIndex((line) => line.startsWith('Heap heights')));
+  };
+
+  it('has a row per bay: (12 − 1.4715)/12.2625 = 0.858', () => {
+    expect(rows({})).toEqual(expect.arrayContaining(['bay tightest stage soil', 'A1 substrate 0.85']));
+  });
+
+  it('gives no height where the bay is over, and says what is not confirmed: 1.4715 of 1', () => {
+    const over = bay('over', rect(0, 0, 2, 3), { permanentKNm2: 1 });
+    const open = { ...bay('open', rect(2, 0, 4, 3)), basis: {} };
+    const text = rows({ bays: [over, open] });
+    expect(text).toContain('over substrate 0.00 already over by 0.47 kN/m²');
+    expect(text).toContain('open substrate 0.85 NOT CONFIRMED');
+  });
 });

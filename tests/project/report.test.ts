@@ -61,6 +61,8 @@ describe('a plain deck', () => {
           ],
           worstStage: 'substrate',
           confirmed: true,
+          // (12 − 1.4715)/(1500/1.2 · 9.81/1000) = 10.5285/12.2625 = 0.858
+          heapM: [{ stage: 'substrate', material: 'soil', heightM: 0.85, overKNm2: 0 }],
         },
       ],
       stages: [{ id: 'substrate', name: 'Substrate', placedKN: close(17.658), worstBay: 'A1', utilisation: close(0.122625) }],
