@@ -79,6 +79,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     id: 'substrate-subsoil',
     name: 'Mineral subsoil without organic matter',
     role: 'substrate',
+    mineral: true,
     density: { dry: 1350, saturated: 1650 },
     waterCapacityPercent: 30,
     compactionFactor: 1.15,

@@ -16,6 +16,7 @@ export type Rule =
   | 'depth.over'
   | 'depth.vegetation'
   | 'depth.lift'
+  | 'depth.base'
   | 'level.outside'
   | 'level.fall'
   | 'edge.upstand'

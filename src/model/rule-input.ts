@@ -1,30 +1,47 @@
-/** What the build-up rules look at: layers as facts, and limits with their sources. No catalogue, no scene. */
+/** What the build-up rules look at: layers as facts, trees, and limits with their sources. No catalogue, no scene. */
 
 import type { Role } from './roles.ts';
 import type { Source } from './source.ts';
 
 export interface LayerFacts {
-  readonly materialId: string;
   readonly name: string;
   readonly role: Role;
   readonly orientation: 'retention' | 'drained' | null;
   readonly infill: boolean;
   /** Voids of an element that an infill could take [l/m²]. */
   readonly voidLm2: number;
-  /** Nominal [m]. */
-  readonly thicknessM: number;
-  readonly rangeM: { readonly min: number; readonly max: number } | null;
+  /** Water an element holds if it is laid for retention [l/m²]. */
+  readonly retentionLm2: number;
+  /** Free of organic matter, so that it may lie deep. */
+  readonly mineral: boolean;
+  /** Least and greatest thickness over the zone, a make-up layer as it comes out; the same where it is fixed [m]. */
+  readonly leastM: number;
+  readonly greatestM: number;
 }
 
 export interface ZoneFacts {
   readonly id: string;
-  readonly use: string | null;
   /** Form of vegetation of its build-up; null where none is given. */
   readonly vegetationForm: string | null;
   /** A vehicle's route, with its width, crosses the zone. */
   readonly trafficked: boolean;
   /** Bottom to top. */
   readonly layers: readonly LayerFacts[];
+}
+
+/** The soil a tree stands in. */
+export interface TreeFacts {
+  readonly id: string;
+  /** File coordinates [m]. */
+  readonly at: readonly [number, number];
+  /** Zone it stands in; null for none. */
+  readonly zone: string | null;
+  /** Substrate at its place [m]. */
+  readonly soilM: number;
+  /** Substrate of its zone, divided by the trees that stand in it [m³]. */
+  readonly shareM3: number;
+  /** Trees that share the zone, this one included. */
+  readonly sharedBy: number;
 }
 
 /** A rule value and where it comes from. */
@@ -45,4 +62,11 @@ export interface RuleLimits {
   readonly sillMm: Limit;
   readonly stripM: Limit;
   readonly fallPercent: Limit;
+}
+
+/** What holds for the whole deck. */
+export interface RuleSite {
+  readonly limits: RuleLimits;
+  /** Null where the scene does not say. */
+  readonly rootResistant: boolean | null;
 }

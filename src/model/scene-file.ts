@@ -148,6 +148,8 @@ export interface SceneMaterial {
   /** Widening of a wheel's patch on every side per metre of depth [-]. */
   readonly dispersal?: number;
   readonly flowLsm?: number;
+  /** A substrate without organic matter, which may lie deep. */
+  readonly mineral?: boolean;
   readonly tolerance?: SceneTolerance;
   readonly price?: { readonly per: 'm3' | 'm2' | 't'; readonly amount: number };
   readonly delivery?: { readonly unit: string; readonly m3?: number; readonly kg?: number };

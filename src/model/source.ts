@@ -3,9 +3,9 @@
 /**
  * read: the number was seen at the address given · secondary: seen in a text or code that repeats the source ·
  * common practice: a fact of the trade without a published source · from memory: not confirmed ·
- * assumed: our own starting value · none: pure arithmetic or geometry.
+ * assumed: our own starting value · entered: written into the scene by its author · none: pure arithmetic or geometry.
  */
-export type SourceGrade = 'read' | 'secondary' | 'common practice' | 'from memory' | 'assumed' | 'none';
+export type SourceGrade = 'read' | 'secondary' | 'common practice' | 'from memory' | 'assumed' | 'entered' | 'none';
 
 export interface Source {
   /** Document with edition, or what the number rests on. */

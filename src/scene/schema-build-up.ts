@@ -48,6 +48,7 @@ export const materialSchema = z
     bearingKPa: positive('Permitted pressure on its top', 'kPa').exactOptional(),
     dispersal: quantity("Widening of a wheel's patch on every side per depth", '-', { min: 0, max: 10 }).exactOptional(),
     flowLsm: quantity('Flow in its plane per metre of width', 'l/(s·m)', { min: 0 }).exactOptional(),
+    mineral: flag('Substrate without organic matter, which may lie deep').exactOptional(),
     tolerance: toleranceSchema.exactOptional(),
     price: z
       .strictObject({

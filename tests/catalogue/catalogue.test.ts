@@ -11,6 +11,7 @@ const GRADES: Record<SourceGrade, true> = {
   'common practice': true,
   'from memory': true,
   assumed: true,
+  entered: true,
   none: true,
 };
 
