@@ -4,15 +4,22 @@ import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
 import type { ReportBay } from '../model/report.ts';
 import type { ViewState } from '../store/view-store.ts';
-import { bodyOf } from './camera-fit.ts';
+import { bodyOf, type Covered } from './camera-fit.ts';
 import { convexHull, type LabelBox, type LabelPlace, labelPlaces, type Point } from './label-layout.ts';
 import { liftM } from './lift.ts';
 import type { PartState } from './part-states.ts';
 import { type TopAt, topAt } from './top-at.ts';
 
-/** More would hide what they name. */
-const MOST_LABELS = 40;
+/** More would hide what they name; the worst come first. */
+const MOST_LABELS = 24;
 const SVG = 'http://www.w3.org/2000/svg';
+
+/** The picture [CSS px]. */
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+  readonly covered: Covered;
+}
 
 /** What the labels name. */
 export interface ShownDeck {
@@ -25,6 +32,8 @@ export type BayNote = (bay: ReportBay) => string;
 
 interface Label {
   readonly id: string;
+  /** Place among the bays, worst first. */
+  readonly rank: number;
   readonly at: readonly [number, number, number];
   readonly element: HTMLElement;
   readonly leader: SVGLineElement;
@@ -64,10 +73,13 @@ export class BayLabels {
     const corners: Point[] = [];
     for (let i = 0; i < bayLines.length; i += 3) corners.push({ x: bayLines[i], y: bayLines[i + 1] });
     this.plan = convexHull(corners);
-    this.labels = bays.map((bay, i) => this.label(bay, snapshot.report.bays[i]));
+    const ranks = bayRanks(snapshot.report.bays);
+    this.labels = bays.map((bay) => this.label(bay, ranks));
   }
 
-  private label(bay: Snapshot['picture']['bays'][number], report: ReportBay | undefined): Label {
+  private label(bay: Snapshot['picture']['bays'][number], ranks: readonly ReportBay[]): Label {
+    const rank = ranks.findIndex(({ id }) => id === bay.id);
+    const report = ranks[rank];
     const element = document.createElement('div');
     element.className = bay.confirmed ? 'deck-label' : 'deck-label deck-label-unconfirmed';
     const id = document.createElement('strong');
@@ -80,14 +92,14 @@ export class BayLabels {
     dot.setAttribute('r', '2.5');
     this.drawing.append(leader, dot);
     this.overlay.append(element);
-    return { id: bay.id, at: bay.at, element, leader, dot, width: element.offsetWidth, height: element.offsetHeight };
+    return { id: bay.id, rank, at: bay.at, element, leader, dot, width: element.offsetWidth, height: element.offsetHeight };
   }
 
   /** Places all labels for the camera as it stands: of all bays while a map is shown, else of the picked one. */
-  update(shown: ShownDeck, view: ViewState, camera: PerspectiveCamera, size: { readonly width: number; readonly height: number }): void {
+  update(shown: ShownDeck, view: ViewState, camera: PerspectiveCamera, size: PictureSize): void {
     const { snapshot } = shown;
     if (snapshot !== this.snapshot) this.build(snapshot);
-    const wanted = this.labels.filter((label, i) => label.id === view.bay || (view.map !== null && i < MOST_LABELS));
+    const wanted = this.labels.filter((label) => label.id === view.bay || (view.map !== null && label.rank < MOST_LABELS));
     if (wanted.length > 0 && shown.states !== this.states) {
       this.states = shown.states;
       this.tops = this.labels.map(({ at }) => topAt(snapshot.picture, shown.states, at[0], at[1]));
@@ -116,6 +128,12 @@ export class BayLabels {
     this.overlay.replaceChildren();
     this.labels = [];
   }
+}
+
+/** Bays that nobody confirmed first, then by how much of what they may carry they carry. */
+export function bayRanks(bays: readonly ReportBay[]): readonly ReportBay[] {
+  const weight = (bay: ReportBay) => (bay.confirmed ? (bay.permanent.utilisation ?? 0) : Number.MAX_VALUE);
+  return [...bays].sort((a, b) => weight(b) - weight(a));
 }
 
 function put(label: Label, place: LabelPlace | null, box: LabelBox | undefined, picked: boolean): void {

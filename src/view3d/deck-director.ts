@@ -3,8 +3,8 @@
 import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
-import type { BayLabels } from './bay-labels.ts';
-import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
+import type { BayLabels, PictureSize } from './bay-labels.ts';
+import { type Covered, FIELD_OF_VIEW_DEG } from './camera-fit.ts';
 import { CameraRig } from './camera-rig.ts';
 import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
@@ -37,6 +37,7 @@ export class DeckDirector {
   private wishCount = -1;
   private width = 1;
   private height = 1;
+  private covered: Covered = { left: 0, right: 0, top: 0, bottom: 0 };
 
   constructor(scene: SceneStore, view: ViewStore) {
     this.scene = scene;
@@ -83,10 +84,12 @@ export class DeckDirector {
     this.easel?.invalidate();
   }
 
-  resize(width: number, height: number): void {
+  /** Size of the picture, and what of it lies under something else [CSS px]. */
+  resize(width: number, height: number, covered: Covered): void {
     this.width = width;
     this.height = height;
-    this.rig.setSize(width, height);
+    this.covered = covered;
+    this.rig.setSize(width, height, covered);
     this.easel?.invalidate();
   }
 
@@ -137,8 +140,8 @@ export class DeckDirector {
     if (more) easel.invalidate();
   }
 
-  get size(): { readonly width: number; readonly height: number } {
-    return { width: this.width, height: this.height };
+  get size(): PictureSize {
+    return { width: this.width, height: this.height, covered: this.covered };
   }
 
   dispose(): void {

@@ -71,7 +71,13 @@ vec3 bayMark(vec2 cellAt, vec2 cellFoot, vec3 under, bool onMap) {
   vec3 result = under;
   if (onMap && bayLinesOn) {
     float px = min(besideX == own ? 99.0 : away.x, besideY == own ? 99.0 : away.y);
-    result = mix(result, ink, 0.9 * clamp(1.2 - px, 0.0, 1.0));
+    float line = clamp(1.2 - px, 0.0, 1.0);
+    // Cells too narrow to hold the line: the bay beside is then looked for across the width of the line.
+    vec2 wide = 0.55 * cellFoot * dotsPerPixel;
+    bool crosses = bayOf(ivec2(floor(cellAt + vec2(wide.x, 0.0)))) != own || bayOf(ivec2(floor(cellAt + vec2(0.0, wide.y)))) != own
+      || bayOf(ivec2(floor(cellAt - vec2(wide.x, 0.0)))) != own || bayOf(ivec2(floor(cellAt - vec2(0.0, wide.y)))) != own;
+    if (max(wide.x, wide.y) > 0.25) line = crosses ? 0.85 : 0.0;
+    result = mix(result, ink, 0.9 * line);
   }
   if (own == pickedBay && own >= 0) {
     // Cells narrower than the border: it then takes in as many of them as it needs.
