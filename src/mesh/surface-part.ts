@@ -1,7 +1,7 @@
 /** The part of a surface over a box, and the plan lines along which it changes direction there. */
 
 import type { Bounds } from '../core/geometry/ring.ts';
-import type { NetSurface, Surface } from '../core/levels/surface.ts';
+import { type NetSurface, type Surface, triangleSlopes } from '../core/levels/surface.ts';
 
 export interface SurfacePart {
   readonly surface: Surface;
@@ -80,19 +80,8 @@ function samePlane(net: NetSurface, s: number, t: number): boolean {
   return Math.abs(sx - tx) <= SAME_SLOPE && Math.abs(sy - ty) <= SAME_SLOPE;
 }
 
-function slopes(net: NetSurface, t: number): [number, number] {
-  const { points, triangles } = net;
-  const a = 3 * triangles[t];
-  const b = 3 * triangles[t + 1];
-  const c = 3 * triangles[t + 2];
-  const ux = points[b] - points[a];
-  const uy = points[b + 1] - points[a + 1];
-  const uz = points[b + 2] - points[a + 2];
-  const vx = points[c] - points[a];
-  const vy = points[c + 1] - points[a + 1];
-  const vz = points[c + 2] - points[a + 2];
-  const det = ux * vy - uy * vx;
-  return [(uz * vy - vz * uy) / det, (vz * ux - uz * vx) / det];
+function slopes({ points, triangles }: NetSurface, t: number): [number, number] {
+  return triangleSlopes(points, 3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]);
 }
 
 /**

@@ -76,7 +76,7 @@ function sampleTriangle(net: NetSurface, t: number, grid: GridShape, block: Cell
   const row0 = Math.max(block.row0, Math.ceil((lowY - grid.y0M) / grid.cellM - 0.5 - 1e-9));
   const row1 = Math.min(block.row1 - 1, Math.floor((highY - grid.y0M) / grid.cellM - 0.5 + 1e-9));
   if (row0 > row1) return;
-  const [slopeX, slopeY] = slopes(points, a, b, c);
+  const [slopeX, slopeY] = triangleSlopes(points, a, b, c);
   const corners = [a, b, c];
   for (let row = row0; row <= row1; row++) {
     const y = grid.y0M + (row + 0.5) * grid.cellM;
@@ -109,7 +109,16 @@ function sampleTriangle(net: NetSurface, t: number, grid: GridShape, block: Cell
   }
 }
 
-function slopes(points: Float64Array, a: number, b: number, c: number): [number, number] {
+/**
+ * Rise of a triangle.
+ * @param points - x y z per point [m]
+ * @param a - index of the first corner's x [-]
+ * @param b - index of the second corner's x [-]
+ * @param c - index of the third corner's x [-]
+ * @returns rise per metre along x and along y [-]
+ * @source none: geometry
+ */
+export function triangleSlopes(points: Float64Array, a: number, b: number, c: number): [number, number] {
   const ux = points[b] - points[a];
   const uy = points[b + 1] - points[a + 1];
   const uz = points[b + 2] - points[a + 2];
@@ -145,7 +154,7 @@ export function surfaceLevelM(surface: Surface, x: number, y: number): number {
     const least = Math.min(wa, wb, wc);
     if (least <= best) continue;
     best = least;
-    const [slopeX, slopeY] = slopes(points, a, b, c);
+    const [slopeX, slopeY] = triangleSlopes(points, a, b, c);
     level = points[a + 2] + slopeX * (x - points[a]) + slopeY * (y - points[a + 1]);
     if (least >= 0) break;
   }
