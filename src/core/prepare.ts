@@ -9,6 +9,7 @@ import { checkTiling, type Tiling } from './geometry/tiling.ts';
 import { ownCells, type ZoneCells } from './geometry/zone-cells.ts';
 import { netSurface } from './levels/net.ts';
 import { levelSurface, type Surface, sampleSurface } from './levels/surface.ts';
+import { type ColumnCells, layColumns } from './loads/columns.ts';
 import { type WindowReach, windowReach, windowSums } from './loads/patch.ts';
 import { layStanding, type StandingLoad } from './loads/standing.ts';
 
@@ -23,6 +24,8 @@ export interface PreparedDeck {
   readonly objects: readonly StandingLoad[];
   /** Per stage: its stockpiles. */
   readonly stockpiles: readonly (readonly StandingLoad[])[];
+  /** Null where no columns are drawn. */
+  readonly columns: ColumnCells | null;
   readonly deckSurface: Surface;
   /** Level of the membrane at each cell's centre [m]. */
   readonly deckLevelsM: Float64Array;
@@ -70,6 +73,7 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
     bayTiling: checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
     objects: input.objects.map((object) => layStanding(ground, bays, object.pieces)),
     stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => layStanding(ground, bays, [pile]))),
+    columns: input.columns?.length ? layColumns(ground, input.columns, laidZones(input, zones), input.objects) : null,
     deckSurface,
     deckLevelsM,
     outsideLevelsM2: input.levels ? outsideNetM2(ground, deckSurface) : 0,
@@ -77,6 +81,10 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
     deckSums: windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size)),
     scratch: { loads: new Float64Array(size), sums: new Float64Array(size) },
   };
+}
+
+function laidZones(input: DeckInput, laid: readonly RegionCells[]) {
+  return input.zones.map(({ region }, z) => ({ region, laid: laid[z] }));
 }
 
 /**
@@ -98,6 +106,7 @@ export function sameShapes(before: DeckInput, now: DeckInput): boolean {
     same(before.bays, now.bays, (bay) => bay.region) &&
     same(before.zones, now.zones, (zone) => zone.region) &&
     same(before.objects, now.objects, (object) => object) &&
+    before.columns === now.columns &&
     same(before.stages ?? [], now.stages ?? [], (stage) => stage.stockpiles)
   );
 }

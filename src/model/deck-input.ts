@@ -74,6 +74,13 @@ export interface BayInput {
   readonly confirmed: boolean;
 }
 
+/** Middle of a column, local metres. */
+export interface ColumnInput {
+  readonly id: string;
+  readonly x: number;
+  readonly y: number;
+}
+
 /** An object's load as pieces of even pressure; pieces may overlap and then add. */
 export interface ObjectInput {
   readonly id: string;
@@ -115,6 +122,8 @@ export interface DeckInput {
   readonly bays: readonly BayInput[];
   readonly zones: readonly ZoneInput[];
   readonly objects: readonly ObjectInput[];
+  /** Columns under the deck, for their shares of the load. */
+  readonly columns?: readonly ColumnInput[];
   /** Null: derived from the build-ups, one stage per role in stacking order. */
   readonly stages: readonly StageInput[] | null;
 }

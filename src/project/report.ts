@@ -8,6 +8,7 @@ import { stageLimitKNm2 } from '../core/judge.ts';
 import type { Finding, Severity } from '../model/finding.ts';
 import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
@@ -37,6 +38,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     zones: on.input.zones.map((_, z) => zoneReport(on, z)),
     bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped) })),
     stages: stageReports(on),
+    ...columnReport(on),
     findings: sortedFindings(on, scene),
   };
 }

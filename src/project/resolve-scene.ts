@@ -44,6 +44,9 @@ export function resolveScene(
       : null,
     bays: deck.bays.map((bay) => resolveBay(bay, originM, memo)),
     zones: scene.zones.map((zone) => resolveZone(zone, buildUps, { originM, memo, materialOf })),
+    columns: memo.get('columns', [originM, deck.columns], () =>
+      (deck.columns ?? []).map(({ id, at: [x, y] }) => ({ id, x: x - originM[0], y: y - originM[1] })),
+    ),
     objects: objects.map((object) => memo.get('object', [originM, object], () => objectInput(object, originM))),
     stages: scene.stages ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex })) : null,
   };

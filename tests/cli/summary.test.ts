@@ -111,3 +111,16 @@ describe('the heap board', () => {
     expect(text).toContain('open substrate 0.85 NOT CONFIRMED');
   });
 });
+
+it('columns in kN and tonnes, heaviest first: 6.75 and 5.25 m² of 1.4715, over 9.81', () => {
+  // Border half way between x = 1 and x = 2.5, at 1.75
+  const columns = [
+    { id: 'C1', at: [1, 1], sizeM: [0.4, 0.4] },
+    { id: 'C2', at: [2.5, 1], sizeM: [0.4, 0.4] },
+  ] as const;
+  const text = lines(sceneOf({ deck: { columns } }));
+  const from = text.findIndex((line) => line.startsWith('Columns:'));
+  expect(text[from + 1]).toContain('structural engineer');
+  // 9.933 kN = 1.0125 t; 7.725 kN = 0.7875 t
+  expect(text.slice(from + 2, from + 5)).toEqual(['column share m² kN t', 'C2 6.8 10 1.0', 'C1 5.3 8 0.8']);
+});
