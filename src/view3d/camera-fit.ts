@@ -86,7 +86,7 @@ export function paperOf(width: number, height: number, covered: Covered): Paper 
 /** A little paper round the model. */
 const MARGIN = 1.05;
 /** A drawing seen straight on has labels at its sides. */
-const LABEL_ROOM = 1.3;
+const LABEL_ROOM = 1.12;
 
 /** Distance from which a sphere just fits the narrower side of the paper [m]. */
 export function fitDistanceM(radiusM: number, paper: Paper): number {

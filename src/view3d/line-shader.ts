@@ -50,7 +50,9 @@ void main() {
   float long_ = length(direction);
   // Both ends offset to the same side: the far end (2) looks the other way along the line.
   direction = (long_ > 1e-6 ? direction / long_ : vec2(1.0, 0.0)) * (abs(side) > 1.5 ? -1.0 : 1.0);
-  float halfPx = 0.5 * widthPx + (p.arriving > 0.5 && tone.a == 0.0 ? 0.35 : 0.0);
+  // On a map the cells come first.
+  float thin = mapMode == 1 && tone.a == 0.0 ? 0.75 : 1.0;
+  float halfPx = 0.5 * widthPx * thin + (p.arriving > 0.5 && tone.a == 0.0 ? 0.35 : 0.0);
   vHalfPx = halfPx;
   vAcross = sign(side) * (halfPx + 0.75);
   vec2 offset = vec2(-direction.y, direction.x) * vAcross * 2.0 / pictureSize;
