@@ -45,7 +45,12 @@ export const BUILDUPS = [
     id: 'mound',
     name: 'Trees on polystyrene blocks',
     vegetation: { form: 'small trees to 10 m', kNm2: 0.6 },
-    layers: [...hold, ...fill('eps-block', 50, 700), { material: 'substrate-tree-light', thicknessMm: 600 }],
+    layers: [
+      ...hold,
+      ...fill('eps-block', 50, 700),
+      { material: 'subsoil-light', thicknessMm: 250 },
+      { material: 'substrate-tree-light', thicknessMm: 350 },
+    ],
   },
   {
     id: 'paving',
