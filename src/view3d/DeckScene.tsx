@@ -4,7 +4,6 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { BayLabels, type BayNote } from './bay-labels.ts';
-import type { Covered } from './camera-fit.ts';
 import type { DeckDirector } from './deck-director.ts';
 import { type LastFrame, probeSource } from './deck-probe.ts';
 import { viewProbe } from './probe.ts';
@@ -57,9 +56,7 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
     };
   }, [director, labels, gl, camera, sheet, invalidate, sharpness]);
 
-  useEffect(() => {
-    director.resize(size.width, size.height, coveredAt(overlay));
-  }, [director, overlay, size.width, size.height]);
+  useEffect(() => director.resize(size.width, size.height), [director, size.width, size.height]);
 
   useFrame(() => {
     const nowMs = performance.now();
@@ -70,13 +67,6 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
   });
 
   return <primitive object={director.model.root} />;
-}
-
-/** What the page lays over the view, as its style sheet says: `--deck-covered-left` and so on [CSS px]. */
-function coveredAt(element: HTMLElement): Covered {
-  const style = getComputedStyle(element);
-  const px = (side: keyof Covered) => Number.parseFloat(style.getPropertyValue(`--deck-covered-${side}`)) || 0;
-  return { left: px('left'), right: px('right'), top: px('top'), bottom: px('bottom') };
 }
 
 /** Lets a slow machine keep up with the hands. */

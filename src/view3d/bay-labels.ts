@@ -4,7 +4,7 @@ import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
 import type { ReportBay } from '../model/report.ts';
 import type { ViewState } from '../store/view-store.ts';
-import { bodyOf, type Covered } from './camera-fit.ts';
+import { bodyOf } from './camera-fit.ts';
 import { convexHull, type LabelBox, type LabelPlace, labelPlaces, type Point } from './label-layout.ts';
 import { liftM } from './lift.ts';
 import type { PartState } from './part-states.ts';
@@ -18,7 +18,6 @@ const SVG = 'http://www.w3.org/2000/svg';
 export interface PictureSize {
   readonly width: number;
   readonly height: number;
-  readonly covered: Covered;
 }
 
 /** What the labels name. */

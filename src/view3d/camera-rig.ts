@@ -3,30 +3,8 @@
 import { Matrix4, type PerspectiveCamera, Vector3 } from 'three';
 import type { Picture } from '../model/picture.ts';
 import type { CameraWish } from '../store/view-store.ts';
-import {
-  type Body,
-  bodyOf,
-  type Covered,
-  depthRangeM,
-  FIELD_OF_VIEW_DEG,
-  type Paper,
-  paperOf,
-  poseLimits,
-  wishedPose,
-} from './camera-fit.ts';
-import {
-  between,
-  type CameraPose,
-  cameraAxes,
-  cameraPlace,
-  eased,
-  limited,
-  orbited,
-  type PoseLimits,
-  panned,
-  type Xyz,
-  zoomed,
-} from './camera-pose.ts';
+import { type Body, bodyOf, depthRangeM, FIELD_OF_VIEW_DEG, poseLimits, wishedPose } from './camera-fit.ts';
+import { between, type CameraPose, cameraAxes, cameraPlace, eased, limited, orbited, panned, type Xyz, zoomed } from './camera-pose.ts';
 
 const FLIGHT_MS = 600;
 const HALF_VIEW = Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360);
@@ -44,7 +22,6 @@ export class CameraRig {
   private body: Body = { centre: [0, 0, 0], halfM: [1, 1, 1], radiusM: 1, halfHeightM: 1 };
   private aspect = 1;
   private heightPx = 1;
-  private paper: Paper = paperOf(1, 1, { left: 0, right: 0, top: 0, bottom: 0 });
   /** The standard view still shown; it goes along when the model or the window changes its size. */
   private standing: 'home' | 'plan' | 'side' | null = 'home';
 
@@ -55,18 +32,16 @@ export class CameraRig {
     this.settle();
   }
 
-  /** Size of the picture, and what of it lies under something else [CSS px]. */
-  setSize(widthPx: number, heightPx: number, covered: Covered): void {
+  setSize(widthPx: number, heightPx: number): void {
     this.aspect = widthPx / Math.max(1, heightPx);
     this.heightPx = Math.max(1, heightPx);
-    this.paper = paperOf(Math.max(1, widthPx), this.heightPx, covered);
     this.settle();
   }
 
   private settle(): void {
     if (this.picture === null) return;
     if (this.standing === null && this.pose !== null) return;
-    const goal = wishedPose(this.standing ?? 'home', this.body, this.paper, null);
+    const goal = wishedPose(this.standing ?? 'home', this.body, this.aspect, null);
     if (this.flight === null) this.pose = goal;
     else this.flight = { ...this.flight, to: goal };
   }
@@ -79,7 +54,7 @@ export class CameraRig {
   go(to: CameraWish['to'], nowMs: number | null): void {
     this.standing = typeof to === 'string' ? to : null;
     if (this.picture === null) return;
-    const goal = limited(wishedPose(to, this.body, this.paper, this.pose), this.limits());
+    const goal = limited(wishedPose(to, this.body, this.aspect, this.pose), this.limits(this.picture));
     this.flight = nowMs === null || this.pose === null ? null : { from: this.pose, to: goal, startMs: nowMs };
     if (this.flight === null) this.pose = goal;
   }
@@ -112,7 +87,7 @@ export class CameraRig {
   zoom(factor: number, x: number, y: number): void {
     const { picture, pose } = this;
     if (picture === null || pose === null) return;
-    const { nearestM, farthestM } = this.limits();
+    const { nearestM, farthestM } = this.limits(picture);
     // What the limit does not let through must not move the target either.
     const allowed = Math.min(farthestM / pose.distanceM, Math.max(nearestM / pose.distanceM, factor));
     const about = this.placeUnder(pose, x, y);
@@ -123,11 +98,11 @@ export class CameraRig {
     if (this.pose === null || this.picture === null) return;
     this.flight = null;
     this.standing = null;
-    this.pose = limited(change(this.pose), this.limits());
+    this.pose = limited(change(this.pose), this.limits(this.picture));
   }
 
-  private limits(): PoseLimits {
-    return poseLimits(this.body, this.paper);
+  private limits(picture: Picture) {
+    return poseLimits(picture, this.body, this.aspect);
   }
 
   /** Point on the level of the target under a point of the picture; on the plane across the view where that is too far off. */

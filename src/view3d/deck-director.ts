@@ -4,7 +4,7 @@ import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import type { BayLabels, PictureSize } from './bay-labels.ts';
-import { type Covered, FIELD_OF_VIEW_DEG } from './camera-fit.ts';
+import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
 import { CameraRig } from './camera-rig.ts';
 import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
@@ -37,7 +37,6 @@ export class DeckDirector {
   private wishCount = -1;
   private width = 1;
   private height = 1;
-  private covered: Covered = { left: 0, right: 0, top: 0, bottom: 0 };
 
   constructor(scene: SceneStore, view: ViewStore) {
     this.scene = scene;
@@ -84,12 +83,10 @@ export class DeckDirector {
     this.easel?.invalidate();
   }
 
-  /** Size of the picture, and what of it lies under something else [CSS px]. */
-  resize(width: number, height: number, covered: Covered): void {
+  resize(width: number, height: number): void {
     this.width = width;
     this.height = height;
-    this.covered = covered;
-    this.rig.setSize(width, height, covered);
+    this.rig.setSize(width, height);
     this.easel?.invalidate();
   }
 
@@ -141,7 +138,7 @@ export class DeckDirector {
   }
 
   get size(): PictureSize {
-    return { width: this.width, height: this.height, covered: this.covered };
+    return { width: this.width, height: this.height };
   }
 
   dispose(): void {

@@ -1,7 +1,5 @@
 /** Places labels beside the model, each with a leader to what it names: none on the model, none on another. */
 
-import type { Covered } from './camera-fit.ts';
-
 export interface Point {
   readonly x: number;
   readonly y: number;
@@ -26,8 +24,6 @@ export interface LabelRoom {
   readonly height: number;
   /** Points round the model on the screen; labels keep clear of the shape they span. */
   readonly outline: readonly Point[];
-  /** Parts under something else, where no label goes. */
-  readonly covered: Covered;
 }
 
 const GAP_PX = 3;
@@ -106,14 +102,11 @@ export function labelPlaces(labels: readonly LabelBox[], room: LabelRoom): (Labe
 function freeRows(hull: readonly Point[], room: LabelRoom, label: { side: 'left' | 'right'; width: number; height: number }): Row[] {
   const rows: Row[] = [];
   if (label.height === 0) return rows;
-  const { covered } = room;
-  const [left, right] = [covered.left + MARGIN_PX, room.width - covered.right - MARGIN_PX];
-  const bottom = room.height - covered.bottom - MARGIN_PX;
-  for (let top = covered.top + MARGIN_PX; top + label.height <= bottom; top += label.height + GAP_PX) {
+  for (let top = MARGIN_PX; top + label.height <= room.height - MARGIN_PX; top += label.height + GAP_PX) {
     const span = extent(hull, top - GAP_PX, top + label.height + GAP_PX);
     if (span === null) continue;
     const x = label.side === 'left' ? span[0] - CLEAR_PX - label.width : span[1] + CLEAR_PX;
-    if (x >= left && x + label.width <= right) rows.push({ top, x });
+    if (x >= MARGIN_PX && x + label.width <= room.width - MARGIN_PX) rows.push({ top, x });
   }
   return rows;
 }

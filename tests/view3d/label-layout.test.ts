@@ -11,7 +11,7 @@ const diamond = [
   { x: 300, y: 300 },
   { x: 150, y: 200 },
 ];
-const room = { width: 600, height: 400, outline: diamond, covered: { left: 0, right: 0, top: 0, bottom: 0 } };
+const room = { width: 600, height: 400, outline: diamond };
 
 describe('outline', () => {
   it('drops points inside', () => {
@@ -52,12 +52,6 @@ describe('labels', () => {
     const wide = { ...room, outline: [0, 600].flatMap((x) => [0, 400].map((y) => ({ x, y }))) };
     expect(labelPlaces([label(200, 200)], wide)).toEqual([null]);
     expect(labelPlaces([label(-5, 200)], room)).toEqual([null]);
-  });
-
-  it('keep clear of what lies over the picture', () => {
-    // Between x = 150 - 14 - 60 = 76 at the diamond's widest and more beside its slopes: nothing fits left of x = 400.
-    const covered = { left: 340, right: 0, top: 0, bottom: 0 };
-    expect(labelPlaces([label(200, 200)], { ...room, covered })).toEqual([null]);
   });
 
   it('never touch the model, the edge, or each other', () => {
