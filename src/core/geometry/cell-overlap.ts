@@ -5,6 +5,7 @@
 
 import type { Region, Ring } from '../../model/deck-input.ts';
 import type { GridShape } from '../../model/maps.ts';
+import { clipConvex, clipSide, polygonAreaM2 } from './convex-clip.ts';
 import { ringsOf } from './ring.ts';
 
 /** Signed triangles (fan around the cell's centre) whose sum is the region's indicator within the cell; 6 numbers and a sign each. */
@@ -31,8 +32,8 @@ export function sharedInCell(grid: GridShape, cell: number, regions: readonly Re
   return Math.min(1, Math.max(0, area));
 }
 
-function fanProduct(fans: readonly Fan[], depth: number, clip: number[] | null, sign: number): number {
-  if (depth === fans.length) return sign * Math.abs(polygonArea(clip as number[]));
+function fanProduct(fans: readonly Fan[], depth: number, clip: readonly number[] | null, sign: number): number {
+  if (depth === fans.length) return sign * Math.abs(polygonAreaM2(clip as readonly number[]));
   const fan = fans[depth];
   let sum = 0;
   for (let i = 0; i < fan.signs.length; i++) {
@@ -74,40 +75,4 @@ function clipRingToCell(ring: Ring, left: number, bottom: number, cellM: number)
   points = clipSide(points, -1, 0, 0.5);
   points = clipSide(points, 0, 1, 0.5);
   return clipSide(points, 0, -1, 0.5);
-}
-
-/** Keeps the part with a·x + b·y ≤ limit. */
-function clipSide(points: readonly number[], a: number, b: number, limit: number): number[] {
-  const out: number[] = [];
-  const n = points.length;
-  for (let i = 0, j = n - 2; i < n; j = i, i += 2) {
-    const dj = a * points[j] + b * points[j + 1] - limit;
-    const di = a * points[i] + b * points[i + 1] - limit;
-    if (dj <= 0 !== di <= 0) {
-      const t = dj / (dj - di);
-      out.push(points[j] + t * (points[i] - points[j]), points[j + 1] + t * (points[i + 1] - points[j + 1]));
-    }
-    if (di <= 0) out.push(points[i], points[i + 1]);
-  }
-  return out;
-}
-
-/** Common part of two convex polygons, the second counter-clockwise. */
-function clipConvex(subject: readonly number[], clip: readonly number[]): number[] {
-  let points = subject as number[];
-  const n = clip.length;
-  for (let i = 0, j = n - 2; i < n && points.length > 0; j = i, i += 2) {
-    const ex = clip[i] - clip[j];
-    const ey = clip[i + 1] - clip[j + 1];
-    points = clipSide(points, ey, -ex, ey * clip[j] - ex * clip[j + 1]);
-  }
-  return points;
-}
-
-function polygonArea(points: readonly number[]): number {
-  let twice = 0;
-  for (let i = 2; i + 3 < points.length; i += 2) {
-    twice += (points[i] - points[0]) * (points[i + 3] - points[1]) - (points[i + 2] - points[0]) * (points[i + 1] - points[1]);
-  }
-  return twice / 2;
 }
