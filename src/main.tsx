@@ -12,6 +12,7 @@ import type { Engine } from './model/engine.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
+import { en } from './ui/text/en.ts';
 import { viewProbe } from './view3d/probe.ts';
 
 const files = import.meta.glob<string>('/scenes/*.scene.json', { query: '?raw', import: 'default' });
@@ -45,7 +46,7 @@ createRoot(root).render(
       demos={demos}
       canvas={
         <Suspense fallback={null}>
-          <DeckView scene={scene} view={view} />
+          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} />
         </Suspense>
       }
     />

@@ -45,6 +45,11 @@ export function quantityText(value: number, unit: string): string {
   return withUnit(numberText(value, decimalsOf(unit)), unit);
 }
 
+/** A number with its unit and as many decimals as asked for. */
+export function quantityOf(value: number, decimals: number, unit: string): string {
+  return withUnit(numberText(value, decimals), unit);
+}
+
 /** The value alone as it stands in the column of a table headed by its unit; ratios in percent. */
 export function cellText(value: number, unit: string): string {
   return unit === '-' ? percentText(value) : numberText(value, decimalsOf(unit));

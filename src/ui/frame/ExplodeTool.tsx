@@ -1,4 +1,4 @@
-/** Pulls the layers apart, 0 to 100 %: upright slider, two buttons, a number. */
+/** Pulls the layers apart, 0 to 100 %: slider, two buttons, a number. */
 
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
@@ -7,19 +7,27 @@ import { useView } from '../use-stores.ts';
 
 const STEP = 0.1;
 
-export function ExplodeTool() {
+/** `lying`: from left to right below the model instead of upright beside it. */
+export function ExplodeTool({ lying }: { readonly lying: boolean }) {
   const explode = useView((state) => state.explode);
   const setExplode = useView((state) => state.setExplode);
   const percent = Math.round(explode * 100);
+  const more = (
+    <button type="button" className="icon-button" aria-label={t.number.more(t.tools.explode)} onClick={() => setExplode(explode + STEP)}>
+      <Icon name="plus" />
+    </button>
+  );
+  const less = (
+    <button type="button" className="icon-button" aria-label={t.number.less(t.tools.explode)} onClick={() => setExplode(explode - STEP)}>
+      <Icon name="minus" />
+    </button>
+  );
   return (
-    <fieldset className="tool-group explode sheet">
+    <fieldset className={lying ? 'explode explode-lying' : 'explode explode-upright tool-group sheet'}>
       <legend>{t.tools.explode}</legend>
-      <button type="button" className="icon-button" aria-label={t.number.more(t.tools.explode)} onClick={() => setExplode(explode + STEP)}>
-        <Icon name="plus" />
-      </button>
+      {lying ? less : more}
       <input
         type="range"
-        className="upright"
         aria-label={t.tools.explode}
         aria-valuetext={t.tools.percent(explode)}
         min="0"
@@ -28,9 +36,7 @@ export function ExplodeTool() {
         value={percent}
         onChange={(event) => setExplode(Number(event.target.value) / 100)}
       />
-      <button type="button" className="icon-button" aria-label={t.number.less(t.tools.explode)} onClick={() => setExplode(explode - STEP)}>
-        <Icon name="minus" />
-      </button>
+      {lying ? more : less}
       <NumberField
         label={t.tools.explodeField}
         value={percent}

@@ -12,9 +12,9 @@ const nameOf = (kind: MapKind | null) => (kind === null ? t.map.none : t.map.nam
 export function MapBar({ layout }: { readonly layout: Layout }) {
   const map = useView((state) => state.map);
   return (
-    <div className="map-bar sheet">
+    <div className="map-bar">
       {layout === 'phone' ? <MapSelect /> : <MapRow />}
-      {map !== null && <MapPlace />}
+      {map !== null && layout !== 'phone' && <MapPlace />}
     </div>
   );
 }
@@ -24,11 +24,11 @@ function MapSelect() {
   const showMap = useView((state) => state.showMap);
   return (
     <label className="map-select">
-      {t.map.label}
+      <span>{t.map.label}</span>
       <select value={map ?? ''} onChange={(event) => showMap(CHOICES.find((kind) => kind === event.target.value) ?? null)}>
         {CHOICES.map((kind) => (
           <option key={kind ?? ''} value={kind ?? ''}>
-            {nameOf(kind)}
+            {kind === null ? t.map.noMap : nameOf(kind)}
           </option>
         ))}
       </select>
@@ -52,14 +52,14 @@ function MapRow() {
   );
 }
 
-function MapPlace() {
+export function MapPlace() {
   const flat = useView((state) => state.canvas === 'unavailable');
   const mapOn = useView((state) => state.mapOn);
   const setMapOn = useView((state) => state.setMapOn);
   if (flat) return null;
   return (
-    <fieldset className="segments">
-      <legend className="unseen">{t.map.place}</legend>
+    <fieldset className="segments map-place">
+      <legend>{t.map.place}</legend>
       {(['top', 'slab'] as const).map((place) => (
         <label key={place} className="segment">
           <input type="radio" name="map-on" checked={mapOn === place} onChange={() => setMapOn(place)} />

@@ -8,63 +8,96 @@ import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
 import { useStageName } from '../use-stage-name.ts';
 import { useScene } from '../use-stores.ts';
+import { ExplodedRemark } from './RoleLegend.tsx';
 
 export function MapLegend({ kind }: { readonly kind: MapKind }) {
   const found = useScene((state) => state.cellMap);
-  const cellM = useScene((state) => state.snapshot?.grid.cellM ?? 0);
   const stage = useStageName(kind);
   const map = found?.kind === kind ? found : null;
   return (
-    <>
+    <div className="map-legend">
       <p>
-        <strong>{stage}.</strong> {t.map.basis(kind)}.
+        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.
       </p>
-      {map === null ? <p>{t.legend.waiting}</p> : <MapFacts map={map} cellM={cellM} />}
-      <p className="small legend-statement">{t.app.statementShort}</p>
-    </>
+      {map === null ? <p>{t.legend.waiting}</p> : <Scale map={map} />}
+      <p>
+        {map !== null && <Spread map={map} />} <ExplodedRemark /> <strong>{t.app.statementShort}</strong>
+      </p>
+    </div>
   );
 }
 
-function MapFacts({ map, cellM }: { readonly map: CellMap; readonly cellM: number }) {
+/** The classes side by side with their limits below, then what is no class. */
+function Scale({ map }: { readonly map: CellMap }) {
   const classes = mapClasses(map);
-  const { min, mean, max, noDataCells, noDataM2, dataCells } = map;
-  const unit = unitOf(map);
+  const { noDataCells, noDataM2 } = map;
   const hasUnconfirmed = map.classLimits !== null && map.flags.some((flags) => (flags & CELL_UNCONFIRMED) !== 0);
   return (
-    <>
-      <p>
-        {t.legend.unit(t.map.unit(unit))} · {t.legend.cells(dataCells, cellM)}
-      </p>
-      <ul className="legend-classes">
+    <div className="legend-scale">
+      <ul className="class-bar">
         {classes.map((one, i) => (
-          <li key={one.colour}>
-            <Swatch wide fill={map.classLimits === null ? one.colour : classFill(i, one.colour)} />
-            <span>{classText(one, map)}</span>
-          </li>
+          <ClassField key={one.colour} of={one} index={i} map={map} />
         ))}
+      </ul>
+      <ul className="legend-others">
         {hasUnconfirmed && (
           <li>
-            <Swatch wide fill={UNCONFIRMED_FILL} />
-            <span>{t.legend.unconfirmed}</span>
+            <Swatch fill={UNCONFIRMED_FILL} /> {t.legend.unconfirmed}
           </li>
         )}
         <li>
-          <Swatch wide fill={NO_DATA_FILL} />
-          <span>{t.legend.noData(noDataCells, noDataM2)}</span>
+          <Swatch fill={NO_DATA_FILL} /> {t.legend.noData(noDataCells, noDataM2)}
         </li>
       </ul>
-      <p>{dataCells === 0 ? t.legend.empty : t.legend.spread(cellText(min, unit), cellText(mean, unit), cellText(max, unit))}</p>
+    </div>
+  );
+}
+
+interface ClassFieldProps {
+  readonly of: MapClass;
+  readonly index: number;
+  readonly map: CellMap;
+}
+
+function ClassField({ of, index, map }: ClassFieldProps) {
+  const { from, to, colour, hatched } = of;
+  return (
+    <li>
+      <svg width="100%" height="14" aria-hidden="true" focusable="false">
+        <rect width="100%" height="14" fill={map.classLimits === null ? colour : classFill(index, colour)} />
+      </svg>
+      <span className="unseen">{classText(of, map)}</span>
+      <span className="class-limits" aria-hidden="true">
+        {index === 0 && from !== null && <span className="class-from">{limitText(from, map)}</span>}
+        {hatched && <span className="class-over">{t.legend.overShort}</span>}
+        {to !== null && <span className="class-to">{limitText(to, map)}</span>}
+      </span>
+    </li>
+  );
+}
+
+function Spread({ map }: { readonly map: CellMap }) {
+  const cellM = useScene((state) => state.snapshot?.grid.cellM ?? 0);
+  const { min, mean, max, dataCells } = map;
+  const unit = unitOf(map);
+  const values = dataCells === 0 ? t.legend.empty : t.legend.spread(cellText(min, unit), cellText(mean, unit), cellText(max, unit));
+  return (
+    <>
+      {t.legend.unit(t.map.unit(unit))} · {values} · {t.legend.cells(dataCells, cellM)} ·
     </>
   );
 }
 
-function classText({ from, to, hatched }: MapClass, map: CellMap): string {
+/** Limits of fixed classes are round numbers: 50 %, not 50.0 %. */
+function limitText(value: number, map: CellMap): string {
   const unit = unitOf(map);
-  // Limits are round numbers: 50 %, not 50.0 %.
-  const limit = (value: number) => (unit === '-' ? wholePercentText(value) : cellText(value, unit));
-  if (map.classLimits === null) return from === null || to === null ? '' : t.legend.range(limit(from), limit(to));
+  return unit === '-' ? wholePercentText(value) : cellText(value, unit);
+}
+
+function classText({ from, to, hatched }: MapClass, map: CellMap): string {
+  if (map.classLimits === null) return from === null || to === null ? '' : t.legend.range(limitText(from, map), limitText(to, map));
   const over = hatched ? `: ${t.legend.overWord}` : '';
-  if (to === null) return `${t.legend.above(limit(from ?? 0))}${over}`;
-  if (from === null || from === 0) return t.legend.upTo(limit(to));
-  return `${t.legend.range(limit(from), limit(to))}${over}`;
+  if (to === null) return `${t.legend.above(limitText(from ?? 0, map))}${over}`;
+  if (from === null || from === 0) return t.legend.upTo(limitText(to, map));
+  return `${t.legend.range(limitText(from, map), limitText(to, map))}${over}`;
 }

@@ -23,24 +23,35 @@ export function RoleLegend() {
   const kinds = useKinds();
   const hidden = useView((state) => state.hiddenKinds);
   const only = useView((state) => state.onlyKind);
-  const exploded = useView((state) => state.explode > 0);
+  return (
+    <ul className="legend-roles">
+      {kinds.map((kind) => (
+        <RoleLine key={kind} kind={kind} shown={only === null ? !hidden.has(kind) : only === kind} only={only === kind} />
+      ))}
+    </ul>
+  );
+}
+
+/** What to know of the picture, also while the list is folded: that something is hidden, that sheets are drawn thicker. */
+export function RoleRemarks() {
+  const hidden = useView((state) => state.hiddenKinds.size > 0 || state.onlyKind !== null);
   const anyZone = useView((state) => state.hiddenZones.size > 0 || state.onlyZone !== null);
   const showAll = useView((state) => state.showAll);
   return (
     <>
-      <ul className="legend-roles">
-        {kinds.map((kind) => (
-          <RoleLine key={kind} kind={kind} shown={only === null ? !hidden.has(kind) : only === kind} only={only === kind} />
-        ))}
-      </ul>
-      {exploded && <p className="small">{t.legend.exploded}</p>}
-      {(hidden.size > 0 || only !== null || anyZone) && (
+      <ExplodedRemark />
+      {(hidden || anyZone) && (
         <button type="button" className="button" onClick={showAll}>
           {t.legend.showAll}
         </button>
       )}
     </>
   );
+}
+
+export function ExplodedRemark() {
+  const exploded = useView((state) => state.explode > 0);
+  return exploded ? <span className="legend-remark">{t.legend.exploded}</span> : null;
 }
 
 function RoleLine({ kind, shown, only }: { readonly kind: PartKind; readonly shown: boolean; readonly only: boolean }) {

@@ -1,11 +1,13 @@
-/** The model with everything that lies over it, or what stands there instead: the choice of scenes, or the plan. */
+/** The model, free of anything over it, with its map bar, cut, tools and legend around it; or the choice of scenes, or the plan. */
 
 import type { ReactNode } from 'react';
 import { en as t } from '../text/en.ts';
 import type { Layout } from '../use-media.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';
+import { CutStrip } from './CutStrip.tsx';
 import { EmptyState } from './EmptyState.tsx';
+import { ExplodeTool } from './ExplodeTool.tsx';
 import { Legend } from './Legend.tsx';
 import { MapBar } from './MapBar.tsx';
 import { PlanFallback } from './PlanFallback.tsx';
@@ -22,20 +24,25 @@ interface Props {
 export function ViewArea({ layout, canvas, demos, opening }: Props) {
   const hasScene = useScene((state) => state.snapshot !== null);
   const state = useView((view) => view.canvas);
+  const flat = state === 'unavailable';
   return (
-    <main className="area-view view" aria-label={t.tools.region}>
+    <main className={hasScene ? 'area-view view' : 'area-view'} aria-label={t.tools.region}>
       {hasScene ? (
         <>
-          {state === 'unavailable' ? <PlanFallback /> : <div className="view-canvas">{canvas}</div>}
-          {state === 'starting' && <p className="view-note">{t.tools.starting}</p>}
-          {state === 'lost' && (
-            <p className="view-note" role="alert">
-              {t.tools.lost}
-            </p>
-          )}
           <MapBar layout={layout} />
+          {!flat && <CutStrip />}
+          <div className="view-canvas">
+            {flat ? <PlanFallback /> : canvas}
+            {state === 'starting' && <p className="view-note">{t.tools.starting}</p>}
+            {state === 'lost' && (
+              <p className="view-note" role="alert">
+                {t.tools.lost}
+              </p>
+            )}
+          </div>
+          <ViewTools flat={flat} explode={layout !== 'phone'} />
+          {layout === 'phone' && !flat && <ExplodeTool lying />}
           <Legend layout={layout} />
-          <ViewTools flat={state === 'unavailable'} />
         </>
       ) : (
         <EmptyState demos={demos} opening={opening} />

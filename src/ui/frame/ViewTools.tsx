@@ -1,10 +1,9 @@
-/** Explode, cut away, set points of view, help: a narrow column at the right of the model. */
+/** Explode, cut away, set points of view, help: a narrow column beside the model. */
 
 import { useState } from 'react';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { en as t } from '../text/en.ts';
 import { useView } from '../use-stores.ts';
-import { CutTool } from './CutTool.tsx';
 import { ExplodeTool } from './ExplodeTool.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
 
@@ -14,9 +13,17 @@ const LOOKS: readonly { readonly to: 'home' | 'plan' | 'side'; readonly icon: Ic
   { to: 'side', icon: 'side' },
 ];
 
-/** `flat`: there is only the plan, so nothing to explode, cut or turn. */
-export function ViewTools({ flat }: { readonly flat: boolean }) {
+interface Props {
+  /** There is only the plan, so nothing to explode, cut or turn. */
+  readonly flat: boolean;
+  /** The explode slider stands here too. */
+  readonly explode: boolean;
+}
+
+export function ViewTools({ flat, explode }: Props) {
   const moveCamera = useView((state) => state.moveCamera);
+  const cut = useView((state) => state.cut.on);
+  const setCut = useView((state) => state.setCut);
   const [help, setHelp] = useState(false);
   return (
     <section className="view-tools" aria-label={t.tools.title}>
@@ -30,8 +37,13 @@ export function ViewTools({ flat }: { readonly flat: boolean }) {
               </button>
             ))}
           </div>
-          <CutTool />
-          <ExplodeTool />
+          <div className="tool-group sheet">
+            <button type="button" className="tool-button" aria-pressed={cut} onClick={() => setCut({ on: !cut })}>
+              <Icon name="cut" />
+              {t.tools.cut}
+            </button>
+          </div>
+          {explode && <ExplodeTool lying={false} />}
         </>
       )}
       <div className="tool-group sheet">

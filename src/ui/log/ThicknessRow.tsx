@@ -33,10 +33,11 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
   const [shownMm, setShownMm] = useState(thicknessMm);
   useEffect(() => setShownMm(thicknessMm), [thicknessMm]);
   const set = (valueMm: number) => {
-    const heldMm = Math.min(maxMm, Math.max(minMm, valueMm));
-    setShownMm(heldMm);
-    setThickness(buildUp, index, heldMm);
+    setShownMm(valueMm);
+    setThickness(buildUp, index, valueMm);
   };
+  // Buttons and slider stop at the ends of the range; what is typed beyond them is refused by the field with a sentence.
+  const step = (valueMm: number) => set(Math.min(maxMm, Math.max(minMm, valueMm)));
   const label = t.thickness.field(name);
   return (
     <div className="thickness-row">
@@ -53,7 +54,7 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
           className="icon-button"
           aria-label={t.number.less(label)}
           disabled={shownMm <= minMm}
-          onClick={() => set((Math.ceil(shownMm / STEP_MM) - 1) * STEP_MM)}
+          onClick={() => step((Math.ceil(shownMm / STEP_MM) - 1) * STEP_MM)}
         >
           <Icon name="minus" />
         </button>
@@ -65,18 +66,26 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
           max={sliderMm}
           step="1"
           value={shownMm}
-          onChange={(event) => set(Number(event.target.value))}
+          onChange={(event) => step(Number(event.target.value))}
         />
         <button
           type="button"
           className="icon-button"
           aria-label={t.number.more(label)}
           disabled={shownMm >= maxMm}
-          onClick={() => set((Math.floor(shownMm / STEP_MM) + 1) * STEP_MM)}
+          onClick={() => step((Math.floor(shownMm / STEP_MM) + 1) * STEP_MM)}
         >
           <Icon name="plus" />
         </button>
-        <NumberField label={label} value={shownMm} unit="mm" decimals={0} min={minMm} max={maxMm} onCommit={set} />
+        <NumberField
+          label={label}
+          value={shownMm}
+          unit="mm"
+          decimals={Number.isInteger(shownMm) ? 0 : 1}
+          min={minMm}
+          max={maxMm}
+          onCommit={set}
+        />
       </div>
     </div>
   );

@@ -82,7 +82,8 @@ function useWhere({ where }: Finding): string[] {
   if (where.object !== undefined) words.push(t.findings.object(where.object));
   if (where.stage !== undefined) {
     const index = stages?.findIndex(({ id }) => id === where.stage) ?? -1;
-    words.push(t.findings.stage(index < 0 ? null : index + 1, where.stage));
+    const name = stages?.[index]?.name ?? '';
+    words.push(index < 0 ? t.findings.stage(where.stage) : t.findings.stageNamed(index + 1, name, where.stage));
   }
   if (where.at !== undefined) words.push(t.findings.at(...where.at));
   return words;

@@ -3,6 +3,7 @@
 import type { Severity } from '../../model/finding.ts';
 import type { CoreLogLayer, CoreLogOther, MapKind } from '../../model/maps.ts';
 import type { PartKind } from '../../model/picture.ts';
+import type { ReportBay } from '../../model/report.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
 import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayCount, BayStatus } from '../facts/bay-verdict.ts';
@@ -15,6 +16,7 @@ import {
   mmText,
   numberText,
   percentText,
+  quantityOf,
   quantityText,
   thicknessText,
   wholePercent,
@@ -148,6 +150,7 @@ export const en = {
   map: {
     label: 'Map',
     none: 'None',
+    noMap: 'No map',
     name: (kind: MapKind) => MAP_NAMES[kind],
     quantity: (kind: MapKind) => MAP_QUANTITIES[kind],
     basis: (kind: MapKind) => MAP_BASES[kind],
@@ -167,6 +170,7 @@ export const en = {
     above: (limit: string) => `above ${limit}`,
     range: (from: string, to: string) => `${from} to ${to}`,
     overWord: 'over limit',
+    overShort: 'over',
     spread: (min: string, mean: string, max: string) => `Least ${min}, mean ${mean}, most ${max}`,
     cells: (count: number, cellM: number) => `${many(count, 'cell', 'cells')} of ${quantityText(cellM * 1000, 'mm')}`,
     noData: (count: number, areaM2: number) =>
@@ -237,6 +241,12 @@ export const en = {
     status: (status: BayStatus) => STATUS[status],
     margin,
     pick: (id: string) => `Go to bay ${id}`,
+    /** Beside a bay's name in the model: what it may carry. */
+    note: ({ confirmed, permanent, total }: ReportBay) => {
+      if (!confirmed) return 'not confirmed';
+      if (permanent.permittedKNm2 !== null) return quantityOf(permanent.permittedKNm2, 1, 'kN/m²');
+      return total ? `${quantityOf(total.permittedKNm2, 1, 'kN/m²')} in all` : 'no permitted load';
+    },
   },
   findings: {
     none: 'No finding. That says only that no rule of this version was broken by the numbers entered.',
@@ -249,7 +259,8 @@ export const en = {
     group: (severity: string, count: number) => `${severity} · ${numberText(count, 0)}`,
     zone: (id: string) => `Zone ${id}`,
     bay: (id: string) => `Bay ${id}`,
-    stage: (number: number | null, id: string) => (number === null ? `Stage ${id}` : `Stage ${number}`),
+    stage: (id: string) => `Stage ${id}`,
+    stageNamed: (number: number, name: string, id: string) => `Stage ${number}, ${name} (${id})`,
     object: (id: string) => `Object ${id}`,
     at: (x: number, y: number) => `x ${coordinateText(x)}, y ${coordinateText(y)} m`,
     rule: (rule: string, source: string) => (source === '' ? `Rule ${rule}` : `Rule ${rule} · ${source}`),

@@ -1,4 +1,4 @@
-/** Cuts the model away at an upright plane: on or off, which way one looks at the cut, and where it stands. */
+/** While the model is cut away at an upright plane: which way one looks at the cut, and where it stands. A row above the model, so that the cut stays in sight. */
 
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
@@ -8,27 +8,14 @@ import { useView } from '../use-stores.ts';
 const LOOK_DEGS = [0, 90, 180, 270] as const;
 const STEP = 0.05;
 
-export function CutTool() {
-  const on = useView((state) => state.cut.on);
-  const setCut = useView((state) => state.setCut);
-  return (
-    <div className="tool-group cut sheet">
-      <button type="button" className="tool-button" aria-pressed={on} onClick={() => setCut({ on: !on })}>
-        <Icon name="cut" />
-        {t.tools.cut}
-      </button>
-      {on && <CutPlace />}
-    </div>
-  );
-}
-
-function CutPlace() {
-  const { lookDeg, position } = useView((state) => state.cut);
+export function CutStrip() {
+  const { on, lookDeg, position } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
   const place = (value: number) => setCut({ position: Math.min(1, Math.max(0, value)) });
   const percent = Math.round(position * 100);
+  if (!on) return null;
   return (
-    <div className="cut-place sheet">
+    <section className="cut-strip" aria-label={t.tools.cut}>
       <fieldset className="segments">
         <legend>{t.tools.cutLook}</legend>
         {LOOK_DEGS.map((deg) => (
@@ -65,6 +52,6 @@ function CutPlace() {
           onCommit={(value) => place(value / 100)}
         />
       </div>
-    </div>
+    </section>
   );
 }
