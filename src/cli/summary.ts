@@ -4,6 +4,7 @@ import type { Report, ReportBay } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnLines } from './summary-columns.ts';
 import { heapLines } from './summary-heaps.ts';
+import { takeOffLines } from './summary-takeoff.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
 
 /**
@@ -55,6 +56,7 @@ export function summary(scene: SceneFile, report: Report): string {
     '',
     ...heapLines(report),
     ...columnLines(report),
+    ...takeOffLines(scene, report),
     ...findingLines(report),
   ];
   return `${lines.join('\n')}\n`;

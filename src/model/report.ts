@@ -79,12 +79,15 @@ export interface ReportTakeOff {
   /** Loose volume to order; sheets and elements have `orderM2` instead, laps included. */
   readonly orderM3?: number;
   readonly orderM2?: number;
-  /** Delivered moist or as supplied. */
+  /** At most, as delivered: granular material and turf wet through, sheets and elements dry. */
   readonly massKg: number;
   readonly dryKg: number;
+  /** For `massKg`. */
   readonly deliveries: number | null;
   /** What fills a delivery first. */
   readonly deliveryBy: 'volume' | 'weight' | null;
+  /** Were it delivered dry. */
+  readonly deliveriesDry: number | null;
   readonly price: number | null;
   readonly zones: readonly TakeOffShare[];
   readonly stages: readonly TakeOffShare[];

@@ -12,6 +12,7 @@ import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
+import { takeOffReport } from './take-off.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
 
@@ -39,6 +40,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped) })),
     stages: stageReports(on),
     ...columnReport(on),
+    takeoff: takeOffReport(on, materialOf),
     findings: sortedFindings(on, scene),
   };
 }

@@ -2,6 +2,7 @@
 
 import type { StageView } from '../model/maps.ts';
 import type { Project } from './evaluate-project.ts';
+import { laidOf } from './take-off.ts';
 
 type Laid = StageView['lays'][number];
 
@@ -35,27 +36,18 @@ export function stageViews(project: Project): StageView[] {
 }
 
 /** Materials laid in a stage, summed over zones, in the order of the build-ups. */
-function laidIn(project: Project, stage: number): Laid[] {
-  const { evaluation } = project;
+function laidIn({ evaluation }: Project, stage: number): Laid[] {
   const laid = new Map<string, { -readonly [K in keyof Laid]: Laid[K] } & { zones: string[] }>();
-  evaluation.input.zones.forEach((zone, z) => {
-    zone.buildUp.layers.forEach((layer, i) => {
-      if (evaluation.plan.layerStages[z][i] !== stage) return;
-      const { areaM2, makeUpM3 } = evaluation.zones[z];
-      const entry = laid.get(layer.materialId) ?? {
-        materialId: layer.materialId,
-        name: layer.name,
-        role: layer.role,
-        zones: [],
-        areaM2: 0,
-        volumeM3: 0,
-      };
-      // A build-up may have a material twice.
-      if (!entry.zones.includes(zone.id)) entry.zones.push(zone.id);
-      entry.areaM2 += areaM2;
-      entry.volumeM3 += layer.voidVolumeM * areaM2 + (layer.rangeM ? makeUpM3 : layer.thicknessM * areaM2);
-      laid.set(layer.materialId, entry);
-    });
-  });
+  for (const one of laidOf(evaluation)) {
+    if (one.stage !== stage) continue;
+    const zone = evaluation.input.zones[one.zone];
+    const { materialId, name, role } = zone.buildUp.layers[one.layer];
+    const entry = laid.get(materialId) ?? { materialId, name, role, zones: [], areaM2: 0, volumeM3: 0 };
+    // A build-up may have a material twice.
+    if (!entry.zones.includes(zone.id)) entry.zones.push(zone.id);
+    entry.areaM2 += one.areaM2;
+    entry.volumeM3 += one.placedM3;
+    laid.set(materialId, entry);
+  }
   return [...laid.values()];
 }

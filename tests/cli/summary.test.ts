@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../src/cli/summary.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { bay, MAKE_UP, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+import { bay, MAKE_UP, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 function lines(scene: SceneFile): string[] {
   const text = summary(scene, read(scene).report);
@@ -123,4 +123,24 @@ it('columns in kN and tonnes, heaviest first: 6.75 and 5.25 m² of 1.4715, over 
   expect(text[from + 1]).toContain('structural engineer');
   // 9.933 kN = 1.0125 t; 7.725 kN = 0.7875 t
   expect(text.slice(from + 2, from + 5)).toEqual(['column share m² kN t', 'C2 6.8 10 1.0', 'C1 5.3 8 0.8']);
+});
+
+describe('the take-off', () => {
+  const rows = (parts: Partial<SceneFile>) => {
+    const text = lines(sceneOf(parts as Parameters<typeof sceneOf>[0]));
+    return text.slice(text.findIndex((line) => line.startsWith('Take-off')) + 3);
+  };
+
+  it('12 m² · 0.1 = 1.2 m³, 1.44 loose, 1.2 t dry, 1.8 t wet, no deliveries known, no prices', () => {
+    expect(rows({}).slice(0, 2)).toEqual(['material m² placed m³ order t dry t wet deliveries', 'soil 12.0 1.20 1.4 m³ loose 1.20 1.80 -']);
+  });
+
+  it('deliveries of 1.5 t and the price of 40 per m³ loose', () => {
+    const delivery = { unit: 'truck', kg: 1500 };
+    const soil = { ...MATERIALS[3], delivery, price: { per: 'm3', amount: 40 } } as const;
+    expect(rows({ materials: [soil], currency: 'EUR' }).slice(0, 2)).toEqual([
+      'material m² placed m³ order t dry t wet deliveries EUR',
+      'soil 12.0 1.20 1.4 m³ loose 1.20 1.80 2 by weight, 1 if dry 57.60',
+    ]);
+  });
 });

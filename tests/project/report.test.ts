@@ -66,6 +66,23 @@ describe('a plain deck', () => {
         },
       ],
       stages: [{ id: 'substrate', name: 'Substrate', placedKN: close(17.658), worstBay: 'A1', utilisation: close(0.122625) }],
+      // 12 m² · 0.1 m, loose · 1.2; 1000 and 1500 kg/m³
+      takeoff: [
+        {
+          material: 'soil',
+          areaM2: close(12),
+          placedM3: close(1.2),
+          orderM3: close(1.44),
+          massKg: close(1800),
+          dryKg: close(1200),
+          deliveries: null,
+          deliveryBy: null,
+          deliveriesDry: null,
+          price: null,
+          zones: [{ id: 'Z1', areaM2: close(12), placedM3: close(1.2) }],
+          stages: [{ id: 'substrate', areaM2: close(12), placedM3: close(1.2) }],
+        },
+      ],
       findings: [],
     });
   });

@@ -57,6 +57,12 @@ describe('foam-glass gravel, 120 m² × 0.30 m', () => {
     expect(project.report.stages[1].placedKN).toBeCloseTo(68.8662, 9);
   });
 
+  it('46.8 m³ loose and 7020 kg to order', () => {
+    const [foamOrder] = project.report.takeoff!;
+    expect(foamOrder).toMatchObject({ areaM2: 120, placedM3: expect.closeTo(36, 9), orderM3: expect.closeTo(46.8, 9) });
+    expect(foamOrder.dryKg).toBeCloseTo(7020, 6);
+  });
+
   it('weighs the same as 46.8 m³ in the heap', () => {
     expect(stageKN(project, 0)).toBeCloseTo(68.8662, 4);
     expect(stageKN(project, 1)).toBeCloseTo(68.8662, 4);
@@ -80,9 +86,18 @@ describe('sand, 100 m³ in the bank', () => {
     // by hand: loose 10 · 10.5 · 1.0 = 105 m³ needs 10.5 m of length; compacted 89 m³ over 120 m² is 741.6667 mm.
     const project = read(heapThenLayer(sand, { outline: rect(0.5, 0, 11, 10), heightM: 1 }, 89000 / 120));
     expect(stageKN(project, 0)).toBeCloseTo(1658.871, 2); // by hand: 89 · 1900 · 9.81 / 1000
+    expect(project.report.takeoff![0]).toMatchObject({ placedM3: expect.closeTo(89, 9), orderM3: expect.closeTo(105, 9) });
     expect(project.report.stages[1].placedKN).toBeCloseTo(1658.871, 6);
     expect(project.report.bays[0].stages[0].patchKNm2).toBeCloseTo(15.7987714, 6); // by hand: 18.639 · 0.847619048
   });
+});
+
+it('40 m² of gravel 0.25 m deep: 10 m³ placed, 12.5 m³ loose', () => {
+  // [example of the check values] 40 · 0.25 · 1.25; the factor 1.25 lies in the remembered range 1.20 to 1.30
+  const outline = rect(0, 0, 8, 5);
+  const buildups = [buildUp('one', [{ material: 'base-0-32', thicknessMm: 250 }])];
+  const { report } = read(sceneOf({ deck: { outline, bays: [bay('A1', outline)] }, buildups, zones: [zone('Z1', outline, 'one')] }));
+  expect(report.takeoff![0]).toMatchObject({ placedM3: expect.closeTo(10, 9), orderM3: expect.closeTo(12.5, 9) });
 });
 
 describe('heaps on the deck by hand', () => {
