@@ -2,16 +2,10 @@
 
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import { BUILD_UP_TEXT } from './finding-text-rules.ts';
 import { isConfirmed } from './resolve-scene.ts';
+import { number, PRACTICE, type RuleText } from './rule-text.ts';
 
-type Words = (fact: FindingFact, scene: SceneFile) => string;
-
-interface RuleText {
-  readonly says: Words;
-  readonly source: (fact: FindingFact, scene: SceneFile) => string;
-}
-
-const PRACTICE = 'common practice';
 const DRAWING = 'the scene file';
 
 /** A fact in words. */
@@ -22,7 +16,6 @@ export function wordFinding(fact: FindingFact, scene: SceneFile): Finding {
   return { rule, severity, where, says: text.says(fact, scene), value, limit, unit, source: text.source(fact, scene) };
 }
 
-const number = (value: number, digits = 2) => value.toFixed(digits);
 const percent = (fact: FindingFact) => `${number((100 * fact.value) / fact.limit, 1)} %`;
 const kNm2 = (value: number) => `${number(value)} kN/m²`;
 const areaM2 = (value: number) => (value < 0.01 ? `${number(value * 1e4, 1)} cm²` : `${number(value)} m²`);
@@ -126,6 +119,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
         : `Zone ${f.where.zone}: no stage places ${f.facts.layers}, so the weight is missing from every stage. Add the role to a stage.`,
     source: () => PRACTICE,
   },
+  ...BUILD_UP_TEXT,
 };
 
 function listed(words: readonly string[]): string {

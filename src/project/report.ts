@@ -5,13 +5,14 @@ import { findFacts } from '../core/findings.ts';
 import { cellCentreM } from '../core/geometry/grid.ts';
 import { boundsOf } from '../core/geometry/ring.ts';
 import { stageLimitKNm2 } from '../core/judge.ts';
-import type { Finding, Severity } from '../model/finding.ts';
+import type { Finding, FindingFact, Severity } from '../model/finding.ts';
 import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
+import { buildUpFacts } from './resolve-rules.ts';
 import { takeOffReport } from './take-off.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
@@ -41,12 +42,12 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     stages: stageReports(on),
     ...columnReport(on),
     takeoff: takeOffReport(on, materialOf),
-    findings: sortedFindings(on, scene),
+    findings: sortedFindings([...findFacts(on), ...buildUpFacts(scene, on, materialOf)], scene),
   };
 }
 
-function sortedFindings(on: Evaluation, scene: SceneFile): Finding[] {
-  const findings = findFacts(on).map((fact) => wordFinding(fact, scene));
+function sortedFindings(facts: readonly FindingFact[], scene: SceneFile): Finding[] {
+  const findings = facts.map((fact) => wordFinding(fact, scene));
   // Sorting is stable: within a severity the rules keep their order.
   return findings.sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
 }

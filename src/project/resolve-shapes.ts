@@ -55,7 +55,7 @@ export function objectInput(object: SceneObject, originM: PointM): ObjectInput {
       return {
         id,
         kind,
-        pieces: strips(localLine(object.line, originM), object.widthM).map((ring) => ({ ring, kNm2: object.kNm / object.widthM })),
+        pieces: lineStrips(localLine(object.line, originM), object.widthM).map((ring) => ({ ring, kNm2: object.kNm / object.widthM })),
       };
     case 'block':
       return { id, kind, pieces: [{ ring: localRing(object.outline, originM), kNm2: object.kNm2 }] };
@@ -73,8 +73,8 @@ function disc(x: number, y: number, radiusM: number): Ring {
   return ring;
 }
 
-/** One rectangle per segment, so that the load per metre holds exactly for the whole length. */
-function strips(line: Float64Array, widthM: number): Ring[] {
+/** One rectangle per segment, counter-clockwise, so that a load per metre holds exactly for the whole length. */
+export function lineStrips(line: Float64Array, widthM: number): Ring[] {
   const out: Ring[] = [];
   for (let i = 0; i + 3 < line.length; i += 2) {
     const [ax, ay, bx, by] = line.subarray(i, i + 4);

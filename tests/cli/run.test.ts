@@ -5,13 +5,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
-import { bay, rect, sceneOf } from '../helpers/scene-builder.ts';
+import { bay, ON_SOUND, rect, sceneOf } from '../helpers/scene-builder.ts';
 
-const GOOD = JSON.stringify(sceneOf());
-/** 1.4715 kN/m² on a bay that permits 1. */
-const OVER = JSON.stringify(sceneOf({ deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1 })] } }));
-/** 1.4715 of 1.5: 98 %, no stop. */
-const NEAR = JSON.stringify(sceneOf({ deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1.5 })] } }));
+const GOOD = JSON.stringify(sceneOf(ON_SOUND));
+/** 1.7266 kN/m² on a bay that permits 1. */
+const OVER = JSON.stringify(sceneOf({ ...ON_SOUND, deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1 })] } }));
+/** 1.7266 of 1.75: 98.7 %, no stop. */
+const NEAR = JSON.stringify(sceneOf({ ...ON_SOUND, deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 1.75 })] } }));
 
 const call = (text: string, ...args: string[]) => run(['check', 'deck.scene.json', ...args], () => new TextEncoder().encode(text));
 
@@ -44,6 +44,7 @@ describe('--json', () => {
 
   it('leaves warnings to standard error', () => {
     const dated = sceneOf({
+      ...ON_SOUND,
       deck: { bays: [{ ...bay('A1', rect(0, 0, 4, 3)), basis: { document: 'd', revision: 'A', date: '1.2.2026' } }] },
     });
     const result = call(JSON.stringify(dated), '--json');

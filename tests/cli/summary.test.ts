@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../src/cli/summary.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { bay, MAKE_UP, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+import { bay, MAKE_UP, MATERIALS, ON_SOUND, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 function lines(scene: SceneFile): string[] {
   const text = summary(scene, read(scene).report);
@@ -31,7 +31,9 @@ describe('a plain deck', () => {
     expect(plain).toContain('A1 1.47 12.00 12.3 % substrate 1.47 12.00 12.3 % load plan, rev A, 2026-01-05');
     expect(plain).toContain('Z1 12.0 100 - 1.47 1.47 1.47 40.0');
     expect(plain).toContain('1 Substrate 18 A1 12.3 %');
-    expect(plain).toContain('No findings.');
+    // Bare soil on the membrane: no protection, no drainage
+    expect(plain).toContain('Findings: 1 stop, 1 check, 0 note');
+    expect(lines(sceneOf(ON_SOUND))).toContain('No findings.');
   });
 });
 
@@ -68,7 +70,8 @@ describe('several bays', () => {
   });
 
   it('have their findings by severity, with place and source', () => {
-    expect(text).toContain('Findings: 2 stop, 1 check, 0 note');
+    // Bay over: permanent and its stage; basis of bay open; soil without protection and drainage
+    expect(text).toContain('Findings: 3 stop, 2 check, 0 note');
     const [first] = text.filter((line) => line.startsWith('stop load.permanent'));
     expect(first).toMatch(/Bay over.*\[at [\d.]+, [\d.]+\] \(load plan, revision A, 2026-01-05\)$/);
   });

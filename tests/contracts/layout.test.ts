@@ -34,7 +34,7 @@ const MAY: Record<string, Row> = {
 };
 
 /** Inside core a file imports from its own folder and those before it; files of core itself (the empty name) come last. */
-const CORE_ORDER = ['geometry', 'levels', 'layers', 'loads', 'stages', 'takeoff', ''];
+const CORE_ORDER = ['geometry', 'levels', 'layers', 'loads', 'stages', 'rules', 'takeoff', ''];
 
 const NAMING = /(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*(?=[^)]*\bimport\.meta\.url))(['"`]) *\1/dg;
 

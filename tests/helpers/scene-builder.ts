@@ -28,6 +28,7 @@ export const MATERIALS: readonly SceneMaterial[] = [
     voidLm2: 40,
     retentionLm2: 20,
   },
+  { id: 'cloth', name: 'Cloth', role: 'filter', areal: { dry: 1, saturated: 1 }, thicknessMm: 5 },
   { id: 'light', name: 'Light fill', role: 'light fill', density: { dry: 200, saturated: 300 }, compactionFactor: 1.25 },
   {
     id: 'soil',
@@ -67,6 +68,14 @@ export function zone(id: string, outline: PolygonM, buildup: string, more: Parti
 /** 0.10 m of soil: 0.981 dry and 1.4715 saturated [kN/m²]. */
 export const SOIL_100: SceneBuildUp = buildUp('soil-100', [{ material: 'soil', thicknessMm: 100 }]);
 
+/** Sheet, element that holds 20 l/m², cloth and 0.10 m of soil: 2 + 23 + 1 + 150 = 176 kg/m², 1.72656 saturated [kN/m²]; breaks no rule. */
+export const SOUND: SceneBuildUp = buildUp('sound', [
+  { material: 'sheet' },
+  { material: 'element', orientation: 'retention' },
+  { material: 'cloth' },
+  { material: 'soil', thicknessMm: 100 },
+]);
+
 /** Sheet, light fill of 50 to 2000 mm as make-up layer (200 nominal), 0.10 m of soil: 0.11 m besides the make-up. */
 export const MAKE_UP: SceneBuildUp = buildUp('make-up', [
   { material: 'sheet' },
@@ -75,6 +84,9 @@ export const MAKE_UP: SceneBuildUp = buildUp('make-up', [
 ]);
 
 export type SceneParts = Partial<Omit<SceneFile, 'deck'>> & { readonly deck?: Partial<SceneDeck> };
+
+/** Scene parts with the sound build-up on the whole deck of 4 m × 3 m. */
+export const ON_SOUND = { buildups: [SOUND], zones: [zone('Z1', rect(0, 0, 4, 3), 'sound')] } as const;
 
 /** A whole scene: deck 4 m × 3 m, one bay and one zone over it, build-up of 0.10 m soil; anything may be replaced. */
 export function sceneOf(parts: SceneParts = {}): SceneFile {

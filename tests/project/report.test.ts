@@ -83,7 +83,8 @@ describe('a plain deck', () => {
           stages: [{ id: 'substrate', areaM2: close(12), placedM3: close(1.2) }],
         },
       ],
-      findings: [],
+      // Bare soil on the membrane: no protection, no drainage
+      findings: [expect.objectContaining({ rule: 'order.protection' }), expect.objectContaining({ rule: 'order.drainage' })],
     });
   });
 
@@ -99,7 +100,7 @@ describe('parts', () => {
       sceneOf({ buildups: [MAKE_UP], zones: [zone('Z1', rect(0, 0, 4, 3), 'make-up', { finish: { kind: 'level', levelM: 0.14 } })] }),
     );
     expect(report.zones[0]).toMatchObject({ makeUpMm: even(50), depthMm: even(160), finishedM: even(0.16), shortM2: close(12), overM2: 0 });
-    expect(report.findings).toEqual([expect.objectContaining({ rule: 'depth.short', severity: 'stop', value: close(12), unit: 'm²' })]);
+    expect(report.findings[0]).toMatchObject({ rule: 'depth.short', severity: 'stop', value: close(12), unit: 'm²' });
   });
 
   it('a bay with a limit in all has it besides, and says so for its stages', () => {
@@ -149,8 +150,18 @@ describe('parts', () => {
         ],
       }),
     );
-    expect(report.findings.map((f) => f.severity)).toEqual(['stop', 'stop', 'stop', 'check', 'note']);
-    expect(report.findings.map((f) => f.rule)).toEqual(['load.permanent', 'load.stage', 'load.stage', 'stage.left', 'zone.gap']);
+    // Both zones are bare soil: without protection (stop) and drainage (check)
+    expect(report.findings.map((f) => `${f.severity} ${f.rule}`)).toEqual([
+      'stop load.permanent',
+      'stop load.stage',
+      'stop load.stage',
+      'stop order.protection',
+      'stop order.protection',
+      'check stage.left',
+      'check order.drainage',
+      'check order.drainage',
+      'note zone.gap',
+    ]);
   });
 
   it('the worst bay of a stage is the one with the greatest utilisation, not load', () => {

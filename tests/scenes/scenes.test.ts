@@ -212,6 +212,8 @@ describe('courtyard', () => {
       'stop load.stage E3 S11',
       'stop load.stage E3 S12',
       'check load.basis B4',
+      // 300 mm of base course
+      'note depth.lift lane',
     ]);
   });
 });
@@ -249,6 +251,9 @@ describe('problem deck', () => {
       'stop load.stage heap S4',
       'stop depth.short depth-short',
       'stop stage.order wrong-order S2',
+      'stop order.protection no-protection',
+      'stop order.root no-root-barrier',
+      'stop order.infill unfilled',
       'check load.basis unconfirmed',
       'check depth.over depth-over',
       'check level.outside spots-outside',
@@ -259,6 +264,14 @@ describe('problem deck', () => {
       'check bay.gap',
       'check bay.overlap bay-overlap-west',
       'check stage.left left',
+      'check order.slip no-slip',
+      'check order.drainage no-drainage',
+      'check order.filter no-filter',
+      'check order.separation no-separation',
+      'check order.orientation wrong-way-up',
+      'check depth.vegetation thin-substrate',
+      'check depth.base weak-fill',
+      'note depth.lift narrow-lane',
     ]);
   });
 
@@ -273,6 +286,8 @@ describe('problem deck', () => {
     // A field of 2.5 · 2.8 with finish spots on 2 · 2
     expect(outside.find((finding) => finding.where.zone)?.value).toBeCloseTo(3, 9);
     expect(value('load.imposed')).toBe(4);
+    expect(value('depth.vegetation')).toBeCloseTo(200, 9);
+    expect(value('depth.base')).toBeCloseTo(100, 9);
     // 0.9 m of base course, loose: 0.9 · 2150/1.25 = 1548 kg/m², on sheets, element and filter 5.884
     expect(value('load.stage')).toBeCloseTo(kN(1553.884), 9);
     expect(value('depth.over')).toBeCloseTo(7, 9);
@@ -337,8 +352,8 @@ describe('district', () => {
     }
   });
 
-  it('has only the bay without a basis to find', () => {
-    expect(told(report)).toEqual(['check load.basis J4']);
+  it('has only the bay without a basis to find, and 300 mm of base course to lay in lifts', () => {
+    expect(told(report)).toEqual(['check load.basis J4', 'note depth.lift lane-1']);
   });
 });
 
