@@ -1,8 +1,10 @@
 /** Look-up of catalogue entries, and the list of where every number of the catalogue comes from. */
 
 import type { CatalogueMaterial } from '../model/catalogue.ts';
+import type { Limit } from '../model/rule-input.ts';
 import type { Source } from '../model/source.ts';
 import { MATERIALS } from './materials.ts';
+import { DEFAULT_LIMITS, MUNICIPAL_SOIL } from './rule-limits.ts';
 import { VEGETATION_FORMS, VEGETATION_SOURCE } from './vegetation.ts';
 import { type CatalogueVehicle, VEHICLES } from './vehicles.ts';
 
@@ -11,8 +13,8 @@ export const materialById: ReadonlyMap<string, CatalogueMaterial> = new Map(MATE
 export const vehicleById: ReadonlyMap<string, CatalogueVehicle> = new Map(VEHICLES.map((vehicle) => [vehicle.id, vehicle]));
 
 export interface CatalogueSource {
-  readonly kind: 'material' | 'vehicle' | 'vegetation';
-  /** Id of the material or vehicle, or form of vegetation. */
+  readonly kind: 'material' | 'vehicle' | 'vegetation' | 'rule';
+  /** Id of the material or vehicle, form of vegetation, or set of rule values. */
   readonly entry: string;
   /** Key of the number in the entry, e.g. `density`. */
   readonly number: string;
@@ -26,8 +28,17 @@ function sourcesOf(
   return Object.entries(entry.sources).map(([number, source]) => ({ kind, entry: entry.id, number, source }));
 }
 
+const { substrateMm, ...ONE_VALUE_LIMITS } = DEFAULT_LIMITS;
+
+function limitSources(entry: string, limits: Readonly<Record<string, Limit>>): CatalogueSource[] {
+  return Object.entries(limits).map(([number, { source }]) => ({ kind: 'rule', entry, number, source }));
+}
+
 export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
   ...MATERIALS.flatMap((material) => sourcesOf('material', material)),
   ...VEHICLES.flatMap((vehicle) => sourcesOf('vehicle', vehicle)),
   ...VEGETATION_FORMS.map(({ form }): CatalogueSource => ({ kind: 'vegetation', entry: form, number: 'kNm2', source: VEGETATION_SOURCE })),
+  ...[...substrateMm].flatMap(([form, limit]) => limitSources(form, { substrateMm: limit })),
+  ...limitSources('all decks', ONE_VALUE_LIMITS),
+  ...limitSources('one city, no default', { ...MUNICIPAL_SOIL }),
 ];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE_SOURCES, materialById, vehicleById } from '../../src/catalogue/catalogue.ts';
 import { MATERIALS } from '../../src/catalogue/materials.ts';
+import { SUBSTRATE_DEPTHS } from '../../src/catalogue/rule-limits.ts';
 import { VEGETATION_FORMS } from '../../src/catalogue/vegetation.ts';
 import { VEHICLES } from '../../src/catalogue/vehicles.ts';
 import type { SourceGrade } from '../../src/model/source.ts';
@@ -28,12 +29,15 @@ describe('look-up', () => {
 });
 
 describe('CATALOGUE_SOURCES', () => {
-  it('lists every entry of the three tables', () => {
+  it('lists every entry of the tables', () => {
     const listed = new Set(CATALOGUE_SOURCES.map(({ kind, entry }) => `${kind} ${entry}`));
     const entries = [
       ...MATERIALS.map(({ id }) => `material ${id}`),
       ...VEHICLES.map(({ id }) => `vehicle ${id}`),
       ...VEGETATION_FORMS.map(({ form }) => `vegetation ${form}`),
+      ...SUBSTRATE_DEPTHS.map(({ form }) => `rule ${form}`),
+      'rule all decks',
+      'rule one city, no default',
     ];
     expect([...listed].sort()).toEqual(entries.sort());
   });

@@ -19,15 +19,20 @@ export const DEPTH_RULES: readonly BuildUpRule[] = [
 const sumMm = (layers: readonly LayerFacts[], role: LayerFacts['role'], key: 'leastM' | 'greatestM') =>
   layers.reduce((sum, layer) => sum + (layer.role === role ? layer[key] * 1000 : 0), 0);
 
+/** Grass in a grid or between slabs roots in what fills them: no substrate of its own, and none is asked for. */
+function growsInSurfacing(layers: readonly LayerFacts[]): boolean {
+  return layers.some((layer) => layer.role === 'surfacing') && !layers.some((layer) => layer.role === 'substrate');
+}
+
 function tooThin({ vegetationForm, layers }: ZoneFacts, { limits }: RuleSite): Breach[] {
   const limit = vegetationForm === null ? undefined : limits.substrateMm.get(vegetationForm);
   const leastMm = sumMm(layers, 'substrate', 'leastM');
-  if (!limit || leastMm > limit.value - ROUNDING_MM) return [];
+  if (!limit || leastMm > limit.value - ROUNDING_MM || growsInSurfacing(layers)) return [];
   return [depthBreach(leastMm, limit, { form: vegetationForm ?? '' })];
 }
 
 function unknownForm({ vegetationForm, layers }: ZoneFacts, { limits }: RuleSite): Breach[] {
-  if (vegetationForm === null || limits.substrateMm.has(vegetationForm)) return [];
+  if (vegetationForm === null || limits.substrateMm.has(vegetationForm) || growsInSurfacing(layers)) return [];
   return [{ value: sumMm(layers, 'substrate', 'leastM'), limit: 0, unit: 'mm', facts: { form: vegetationForm } }];
 }
 
@@ -49,7 +54,7 @@ function inLifts({ layers }: ZoneFacts, { limits: { liftMm } }: RuleSite): Breac
   return layers.flatMap((layer) => {
     const thickMm = layer.greatestM * 1000;
     if (layer.role !== 'base course' || thickMm < liftMm.value + ROUNDING_MM) return [];
-    return [depthBreach(thickMm, liftMm, { layer: layer.name, lifts: Math.ceil((thickMm - ROUNDING_MM) / liftMm.value) })];
+    return [depthBreach(thickMm, liftMm, { layer: layer.name, lifts: Math.ceil(thickMm / liftMm.value - 1e-9) })];
   });
 }
 
