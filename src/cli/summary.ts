@@ -5,6 +5,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { columnLines } from './summary-columns.ts';
 import { heapLines } from './summary-heaps.ts';
 import { takeOffLines } from './summary-takeoff.ts';
+import { toleranceLines } from './summary-tolerance.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
 
 /**
@@ -56,6 +57,7 @@ export function summary(scene: SceneFile, report: Report): string {
     '',
     ...heapLines(report),
     ...columnLines(report),
+    ...toleranceLines(report),
     ...takeOffLines(scene, report),
     ...findingLines(report),
   ];

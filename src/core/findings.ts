@@ -8,7 +8,7 @@ import { SLIVER_M2, stageLimitKNm2 } from './judge.ts';
 import { zoneBayShare } from './loads/bays.ts';
 
 /** At exactly 100 % a bay is at its limit, not over it; this much is rounding [-]. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 /** From here on someone should look [-]; contract.md, section 2, Bay result. */
 const NEAR_LIMIT = 0.9;
 /** Areas below this are not told [m²]. */
@@ -24,14 +24,26 @@ export function findFacts(on: Evaluation): FindingFact[] {
   return [...bayFacts(on), ...stageFacts(on), ...depthFacts(on), ...coverFacts(on), ...orderFacts(on)];
 }
 
-function at(on: Evaluation, cell: number): { at: [number, number] } | Record<string, never> {
+/**
+ * Place of a cell in a finding.
+ * @param on - evaluation [-]
+ * @param cell - index of the cell, -1 for none [-]
+ * @returns its centre in file coordinates; nothing for no cell [m]
+ * @source none: geometry
+ */
+export function at(on: Pick<Evaluation, 'prepared' | 'input'>, cell: number): { at: [number, number] } | Record<string, never> {
   if (cell < 0) return {};
   const [x, y] = cellCentreM(on.prepared.ground.grid, cell);
   return { at: [x + on.input.originM[0], y + on.input.originM[1]] };
 }
 
-/** Null where the utilisation is well within the limit. */
-function severityOf(utilisation: number): Severity | null {
+/**
+ * How serious a utilisation is.
+ * @param utilisation - load / permitted load [-]
+ * @returns null where it is well within the limit [-]
+ * @source contract.md, section 2, Bay result
+ */
+export function severityOf(utilisation: number): Severity | null {
   if (utilisation > 1 + ROUNDING) return 'stop';
   return utilisation > NEAR_LIMIT + ROUNDING ? 'check' : null;
 }

@@ -3,6 +3,7 @@
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { BUILD_UP_TEXT } from './finding-text-rules.ts';
+import { siteWords } from './finding-text-site.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { number, PRACTICE, type RuleText } from './rule-text.ts';
 
@@ -33,6 +34,7 @@ const bayLoad: RuleText['source'] = (fact, scene) => bayBasis(fact.where.bay, sc
 const RULES: Partial<Record<Rule, RuleText>> = {
   'load.permanent': {
     says: (f) =>
+      siteWords(f) ??
       `Bay ${f.where.bay}: the finished garden, saturated, brings ${kNm2(f.value)} on its worst square metre, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Use a lighter or thinner build-up there, or ask the structural engineer.`,
     source: bayLoad,
   },
@@ -43,6 +45,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   'load.total': {
     says: (f) =>
+      siteWords(f) ??
       `Bay ${f.where.bay}: permanent and imposed load together reach ${kNm2(f.value)} on the worst square metre, permitted in all are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Lighten the build-up or the use, or ask the structural engineer.`,
     source: bayLoad,
   },

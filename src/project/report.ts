@@ -14,6 +14,7 @@ import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
 import { buildUpFacts } from './resolve-rules.ts';
 import { takeOffReport } from './take-off.ts';
+import { tolerancePart } from './tolerance.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
 
@@ -22,6 +23,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const { prepared, totals } = on;
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
+  const tolerance = tolerancePart(scene, on, materialOf);
   return {
     format: 'loamdeck-report',
     version: 1,
@@ -38,11 +40,11 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
       objectsKN: totals.objectsKN,
     },
     zones: on.input.zones.map((_, z) => zoneReport(on, z)),
-    bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped) })),
+    bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped), ...tolerance.bays[b] })),
     stages: stageReports(on),
     ...columnReport(on),
     takeoff: takeOffReport(on, materialOf),
-    findings: sortedFindings([...findFacts(on), ...buildUpFacts(scene, on, materialOf)], scene),
+    findings: sortedFindings([...findFacts(on), ...tolerance.facts, ...buildUpFacts(scene, on, materialOf)], scene),
   };
 }
 

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../src/cli/summary.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { bay, MAKE_UP, MATERIALS, ON_SOUND, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+import { bay, byId, MAKE_UP, MATERIALS, ON_SOUND, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 function lines(scene: SceneFile): string[] {
   const text = summary(scene, read(scene).report);
@@ -140,10 +140,25 @@ describe('the take-off', () => {
 
   it('deliveries of 1.5 t and the price of 40 per m³ loose', () => {
     const delivery = { unit: 'truck', kg: 1500 };
-    const soil = { ...MATERIALS[3], delivery, price: { per: 'm3', amount: 40 } } as const;
+    const soil = { ...byId(MATERIALS, 'soil'), delivery, price: { per: 'm3', amount: 40 } } as const;
     expect(rows({ materials: [soil], currency: 'EUR' }).slice(0, 2)).toEqual([
       'material m² placed m³ order t dry t wet deliveries EUR',
       'soil 12.0 1.20 1.4 m³ loose 1.20 1.80 2 by weight, 1 if dry 57.60',
     ]);
   });
+});
+
+it('tolerances as a range of use, the highest first', () => {
+  // 1.05948, 1.4715 and 1.94238 of 1.7 and of 4
+  const scene = sceneOf({
+    tolerance: { thicknessMm: 20, densityPercent: 10 },
+    deck: { bays: [bay('wide', rect(0, 0, 2, 3), { permanentKNm2: 4 }), bay('tight', rect(2, 0, 4, 3), { permanentKNm2: 1.7 })] },
+  });
+  const text = lines(scene);
+  const from = text.findIndex((line) => line.startsWith('Tolerances'));
+  expect(text.slice(from + 2, from + 5)).toEqual([
+    'bay least planned most',
+    'tight 62.3 % 86.6 % 114.3 % could go over',
+    'wide 26.5 % 36.8 % 48.6 %',
+  ]);
 });

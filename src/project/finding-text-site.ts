@@ -1,0 +1,19 @@
+/** Loads that are not as planned, in words: what may come within tolerances, and what was measured. */
+
+import type { FindingFact } from '../model/finding.ts';
+import { number } from './rule-text.ts';
+
+const kNm2 = (value: number | string) => `${number(Number(value))} kN/m²`;
+const share = ({ value, limit }: FindingFact) => `${number((100 * value) / limit, 1)} %`;
+const withImposed = ({ rule }: FindingFact) => (rule === 'load.total' ? ', imposed load included,' : '');
+
+/** By `facts.why` of the findings `load.permanent` and `load.total`. */
+const WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  tolerance: (f) =>
+    `Bay ${f.where.bay} could go over within tolerances: with every layer as thick and as heavy as it may come out, its worst square metre${withImposed(f)} reaches ${kNm2(f.value)}, permitted are ${kNm2(f.limit)} (${share(f)}); planned are ${kNm2(f.facts.plannedKNm2)}. Hold closer tolerances there and probe the depths, or plan a lighter build-up.`,
+};
+
+/** Words for loads that are not as planned; undefined for any other fact. */
+export function siteWords(fact: FindingFact): string | undefined {
+  return WORDS[String(fact.facts.why)]?.(fact);
+}
