@@ -76,6 +76,7 @@ export function fullScene(): Json {
         retentionLm2: 12,
         lapPercent: 10,
         flowLsm: 0.9,
+        mineral: true,
       },
     ],
     vehicles: [
