@@ -1,5 +1,6 @@
 /** The column under one cell: layers with levels, thicknesses and weights, line by line. */
 
+import type { BayInput } from '../model/deck-input.ts';
 import type { CoreLog, CoreLogLayer, CoreLogOther } from '../model/maps.ts';
 import type { Evaluation } from './evaluation.ts';
 import { cellCentreM } from './geometry/grid.ts';
@@ -51,18 +52,40 @@ function judgement(on: Evaluation, cell: number, stage: number | null) {
   const patchKNm2 = patchAt(on, cell, stage);
   if (b < 0) return { patchKNm2, bay: null, bayConfirmed: false, permittedKNm2: null, permittedBasis: '', utilisation: null };
   const bay = on.input.bays[b];
-  const inAll = stage === null && bay.permanentKNm2 === null;
-  const permittedKNm2 = stage !== null ? stageLimitKNm2(bay) : (bay.permanentKNm2 ?? bay.totalKNm2);
-  const judgedKNm2 = inAll && on.totalPatchKNm2 && patchKNm2 !== null ? on.totalPatchKNm2[cell] : patchKNm2;
+  const cases = limitCases(on, bay, cell, stage).filter((one) => one.patchKNm2 !== null);
+  // Where two limits hold, the one nearer to being reached is told, as on the map.
+  cases.sort((p, q) => (q.patchKNm2 as number) / q.permittedKNm2 - (p.patchKNm2 as number) / p.permittedKNm2);
+  const worst = cases[0];
   return {
-    // Where only a total is permitted, the imposed load counts too.
-    patchKNm2: judgedKNm2,
+    patchKNm2: worst?.patchKNm2 ?? patchKNm2,
     bay: bay.id,
     bayConfirmed: bay.confirmed,
-    permittedKNm2,
-    permittedBasis: stage !== null && bay.stageKNm2 !== null ? 'stage' : bay.permanentKNm2 !== null ? 'permanent' : 'total',
-    utilisation: permittedKNm2 === null || judgedKNm2 === null ? null : judgedKNm2 / permittedKNm2,
+    permittedKNm2: worst?.permittedKNm2 ?? null,
+    permittedBasis: worst?.basis ?? '',
+    utilisation: worst ? (worst.patchKNm2 as number) / worst.permittedKNm2 : null,
   };
+}
+
+interface LimitCase {
+  readonly patchKNm2: number | null;
+  readonly permittedKNm2: number;
+  readonly basis: string;
+}
+
+/** What the load at a cell is compared with; a total limit takes the imposed load in. */
+function limitCases(on: Evaluation, bay: BayInput, cell: number, stage: number | null): LimitCase[] {
+  const patchKNm2 = patchAt(on, cell, stage);
+  if (stage !== null) {
+    const permittedKNm2 = stageLimitKNm2(bay);
+    const basis = bay.stageKNm2 !== null ? 'stage' : bay.permanentKNm2 !== null ? 'permanent' : 'total';
+    return permittedKNm2 === null ? [] : [{ patchKNm2, permittedKNm2, basis }];
+  }
+  const cases: LimitCase[] = [];
+  if (bay.permanentKNm2 !== null) cases.push({ patchKNm2, permittedKNm2: bay.permanentKNm2, basis: 'permanent' });
+  if (bay.totalKNm2 !== null && on.totalPatchKNm2) {
+    cases.push({ patchKNm2: patchKNm2 === null ? null : on.totalPatchKNm2[cell], permittedKNm2: bay.totalKNm2, basis: 'total' });
+  }
+  return cases;
 }
 
 function patchAt(on: Evaluation, cell: number, stage: number | null): number | null {

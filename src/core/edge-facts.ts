@@ -49,22 +49,28 @@ export function edgeUpstands(on: Evaluation, rims: DeckRims, limits: EdgeLimits)
  * @param on - evaluation [m]
  * @param rims - edges and outlets, local [m]
  * @param limits - limits [mm]
+ * @param upstands - least heights per edge, where they are known already [m]
  * @returns facts, grouped by rule [-]
  * @source contract.md, sections 2 and 4
  */
-export function findEdgeFacts(on: Evaluation, rims: DeckRims, limits: EdgeLimits): FindingFact[] {
+export function findEdgeFacts(
+  on: Evaluation,
+  rims: DeckRims,
+  limits: EdgeLimits,
+  upstands: readonly EdgeUpstand[] = edgeUpstands(on, rims, limits),
+): FindingFact[] {
   const site = deckSite(on);
   const placed = (x: number, y: number, zone: number): Where => ({
     ...(zone < 0 ? {} : { zone: on.input.zones[zone].id }),
     at: [x + on.input.originM[0], y + on.input.originM[1]],
   });
-  return [...upstandFacts(on, rims, limits, placed), ...stripFacts(site, rims, limits, placed), ...fallFacts(site, limits, placed)];
+  return [...upstandFacts(rims, upstands, placed), ...stripFacts(site, rims, limits, placed), ...fallFacts(site, limits, placed)];
 }
 
 type Placed = (x: number, y: number, zone: number) => Where;
 
-function upstandFacts(on: Evaluation, rims: DeckRims, limits: EdgeLimits, placed: Placed): FindingFact[] {
-  return edgeUpstands(on, rims, limits).flatMap(({ least, required }, e): FindingFact[] => {
+function upstandFacts(rims: DeckRims, upstands: readonly EdgeUpstand[], placed: Placed): FindingFact[] {
+  return upstands.flatMap(({ least, required }, e): FindingFact[] => {
     if (!least || 1000 * least.heightM >= required.value - 1000 * ROUNDING_M) return [];
     const { id, kind, drainedChannel } = rims.edges[e];
     return [

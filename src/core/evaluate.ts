@@ -141,8 +141,10 @@ function layMakeUp(
 ): MakeUp {
   const laid = prepared.zones[index];
   const { grid } = prepared.ground;
+  // A cell that a surface misses must show, not take the level of another zone.
+  if (finish) scratch.fill(Number.NaN);
   const levels = finish && laid.cells.length > 0 ? sampleSurface(finish, grid, blockOfCells([laid.cells], grid.columns), scratch) : null;
-  const makeUp = makeUpOf(zone, laid, prepared.deckLevelsM, finish ? (levels ?? scratch) : null, grid.cellM);
+  const makeUp = makeUpOf(zone, laid, prepared.deckLevelsM, finish ? (levels ?? scratch) : null, grid);
   writeMakeUp(field, index, laid, makeUp.thicknessM);
   return makeUp;
 }

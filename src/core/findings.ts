@@ -86,7 +86,9 @@ function stageFacts(on: Evaluation): FindingFact[] {
       const severity = utilisation === null ? null : severityOf(utilisation);
       if (limit === null || severity === null) return;
       const where = { bay: bay.id, stage: on.plan.stages[s].id, ...at(on, patch.cell) };
-      found.push(loadFact('load.stage', severity, where, patch.kNm2, limit, { ownLimit: bay.stageKNm2 === null ? 0 : 1 }));
+      const heaped = on.prepared.stockpiles[s]?.some((pile) => pile.windows.cells.includes(patch.cell)) ?? false;
+      const facts = { ownLimit: bay.stageKNm2 === null ? 0 : 1, heaped: heaped ? 1 : 0 };
+      found.push(loadFact('load.stage', severity, where, patch.kNm2, limit, facts));
     });
   });
   return found;
@@ -100,7 +102,7 @@ function depthFacts(on: Evaluation): FindingFact[] {
       const facts = { areaM2: made.shortM2, mostMm: made.shortMostM * 1000 };
       found.push({
         rule: 'depth.short',
-        severity: 'stop',
+        severity: made.shortInsideM2 > NO_AREA_M2 ? 'stop' : 'note',
         where: { zone: zone.id, ...at(on, made.shortCell) },
         value: made.shortM2,
         limit: 0,
@@ -112,7 +114,7 @@ function depthFacts(on: Evaluation): FindingFact[] {
       const facts = { areaM2: made.overM2, mostMm: made.overMostM * 1000 };
       found.push({
         rule: 'depth.over',
-        severity: 'check',
+        severity: made.overInsideM2 > NO_AREA_M2 ? 'check' : 'note',
         where: { zone: zone.id, ...at(on, made.overCell) },
         value: made.overM2,
         limit: 0,
@@ -205,10 +207,19 @@ function orderFacts(on: Evaluation): FindingFact[] {
       facts,
     });
   }
+  for (const { zone, stage } of plan.bareVegetation) {
+    const { layers } = input.zones[zone].buildUp;
+    const missing = layers.findIndex((_, i) => plan.layerStages[zone][i] < 0 || plan.layerStages[zone][i] > stage);
+    if (missing < 0) continue;
+    const where = { zone: input.zones[zone].id, stage: plan.stages[stage].id };
+    const facts = { layer: 'Vegetation', below: layers[missing].name };
+    found.push({ rule: 'stage.order', severity: 'stop', where, value: layers.length, limit: missing, unit: '-', facts });
+  }
   input.zones.forEach((zone, z) => {
-    const left = zone.buildUp.layers.filter((_, i) => plan.layerStages[z][i] < 0);
+    const left = zone.buildUp.layers.filter((_, i) => plan.layerStages[z][i] < 0).map((layer) => layer.name);
+    if (zone.buildUp.vegetationKNm2 > 0 && plan.vegetationStages[z] < 0) left.push('its vegetation');
     if (left.length === 0) return;
-    const facts = { layers: left.map((layer) => layer.name).join(', ') };
+    const facts = { layers: left.join(', ') };
     found.push({ rule: 'stage.left', severity: 'check', where: { zone: zone.id }, value: left.length, limit: 0, unit: '-', facts });
   });
   input.objects.forEach((object, o) => {

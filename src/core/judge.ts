@@ -7,6 +7,7 @@ import type { StackCoefficients } from './layers/coefficients.ts';
 import { type ZoneBayShare, zonesInBayKN } from './loads/bays.ts';
 import { addSparse, coefficientArrays, type LayerField, type ZoneCoefficients, zoneLoads } from './loads/field.ts';
 import { greatestPatch, windowSums } from './loads/patch.ts';
+import type { StandingLoad } from './loads/standing.ts';
 import type { PreparedDeck } from './prepare.ts';
 import type { StagePlan } from './stages/plan.ts';
 
@@ -28,7 +29,7 @@ export interface JudgeInput {
   readonly before: Judged | undefined;
 }
 
-/** Zones that touch a bay with less than this, by the rounding of a drawing, do not bring their imposed load to it [m²]. */
+/** Zones that touch a bay with less than this, by the rounding of a drawing, do not bring their imposed load to it; never more than a hundredth of the bay [m²]. */
 export const SLIVER_M2 = 0.05;
 
 /**
@@ -82,39 +83,40 @@ function emptyFields(on: JudgeInput): JudgedFields {
 /** Writes all fields within a block. */
 function fillFields(on: JudgeInput, fields: JudgedFields, block: CellBlock): void {
   const { input, prepared } = on;
-  const loads = fillLoads(on, coefficientArrays(on.stacks.map((stack) => stack.saturated)), block, null);
   const { columns } = prepared.ground.grid;
+  const finished = coefficientArrays(on.stacks.map((stack) => stack.saturated));
+  writePatches(on, finished, block, null, fields.patchKNm2);
+  const loads = fillLoads(on, finished, block, null);
   for (let row = block.row0; row < block.row1; row++) {
     divideRow(loads, prepared.ground.deckShare, fields.loadKNm2, row * columns + block.column0, row * columns + block.column1);
   }
-  writePatches(prepared, block, fields.patchKNm2);
   if (fields.totalPatchKNm2) {
     const withImposed = on.stacks.map(({ saturated }, z) => ({
       fixed: saturated.fixed + input.zones[z].imposedKNm2,
       perM: saturated.perM,
     }));
-    fillLoads(on, coefficientArrays(withImposed), block, null);
-    writePatches(prepared, block, fields.totalPatchKNm2);
+    writePatches(on, coefficientArrays(withImposed), block, null, fields.totalPatchKNm2);
   }
   const inverse = Float64Array.from(input.bays, (bay) => 1 / (stageLimitKNm2(bay) ?? Number.NaN));
   fields.stagePatchKNm2.forEach((patches, stage) => {
-    fillLoads(on, on.stageLoads[stage], block, stage);
-    writePatches(prepared, block, patches);
+    writePatches(on, on.stageLoads[stage], block, stage, patches);
     for (let row = block.row0; row < block.row1; row++) {
       raiseWorst(stage, row * columns + block.column0, row * columns + block.column1, patches, inverse, fields);
     }
   });
 }
 
-/** Window means of the scratch loads, wherever a window has any deck. */
-function writePatches(prepared: PreparedDeck, block: CellBlock, out: Float64Array): void {
+/** Window means, wherever a window has any deck: of the layers from the cells, of what stands on them by exact area. */
+function writePatches(on: JudgeInput, zones: ZoneCoefficients, block: CellBlock, stage: number | null, out: Float64Array): void {
+  const { prepared } = on;
   const { grid } = prepared.ground;
-  const { loads, sums } = prepared.scratch;
-  windowSums(loads, grid, prepared.reach, block, sums);
+  const { sums } = prepared.scratch;
+  windowSums(fillLayers(on, zones, block, stage), grid, prepared.reach, block, sums);
   for (let row = block.row0; row < block.row1; row++) {
     const from = row * grid.columns;
     divideRow(sums, prepared.deckSums, out, from + block.column0, from + block.column1);
   }
+  for (const { windows } of standing(on, stage)) addSparse(windows, grid, block, out);
 }
 
 /** NaN where there is nothing to divide by. */
@@ -135,39 +137,44 @@ function raiseWorst(stage: number, from: number, to: number, patches: Float64Arr
   }
 }
 
+type LoadsOf = Pick<JudgeInput, 'input' | 'prepared' | 'plan' | 'field'>;
+
+/** Objects placed by then and, in a stage, its stockpiles. */
+function standing({ prepared, plan }: LoadsOf, stage: number | null): StandingLoad[] {
+  const objects = prepared.objects.filter((_, o) => {
+    const placedIn = plan.objectStages[o];
+    return stage === null || (placedIn >= 0 && placedIn <= stage);
+  });
+  return stage === null ? objects : [...objects, ...(prepared.stockpiles[stage] ?? [])];
+}
+
+/** Layers and a flood test, within the block and the window's reach around it, into the scratch field. */
+function fillLayers({ input, prepared, field }: LoadsOf, zones: ZoneCoefficients, block: CellBlock, stage: number | null): Float64Array {
+  const { grid, deckShare } = prepared.ground;
+  const { loads } = prepared.scratch;
+  const wide = widened(block, prepared);
+  zoneLoads(field, zones, wide, loads);
+  const flood = stage === null ? 0 : (input.stages?.[stage].floodKNm2 ?? 0);
+  if (flood === 0) return loads;
+  for (let row = wide.row0; row < wide.row1; row++) {
+    for (let cell = row * grid.columns + wide.column0; cell < row * grid.columns + wide.column1; cell++)
+      loads[cell] += flood * deckShare[cell];
+  }
+  return loads;
+}
+
 /**
  * Loads of the finished garden (stage null) or of a stage with its stockpiles and flood test, into the scratch field.
  * @param on - deck and loads [kN/m²]
  * @param zones - coefficients per zone [kN/m²]
- * @param block - cells to write; the window's reach around it is written too [-]
+ * @param block - cells to write [-]
  * @param stage - index of the stage, null for the finished garden [-]
  * @returns the scratch field, per square metre of the whole cell [kN/m²]
  * @source contract.md, section 2, Stages
  */
-export function fillLoads(
-  on: Pick<JudgeInput, 'input' | 'prepared' | 'plan' | 'field'>,
-  zones: ZoneCoefficients,
-  block: CellBlock,
-  stage: number | null,
-): Float64Array {
-  const { prepared, plan } = on;
-  const { grid, deckShare } = prepared.ground;
-  const { loads } = prepared.scratch;
-  const wide = widened(block, prepared);
-  zoneLoads(on.field, zones, wide, loads);
-  prepared.objects.forEach((object, o) => {
-    const placedIn = plan.objectStages[o];
-    if (stage === null || (placedIn >= 0 && placedIn <= stage)) addSparse(object.sparse, grid, wide, loads);
-  });
-  if (stage === null) return loads;
-  for (const pile of prepared.stockpiles[stage] ?? []) addSparse(pile.sparse, grid, wide, loads);
-  const flood = on.input.stages?.[stage].floodKNm2 ?? 0;
-  if (flood > 0) {
-    for (let row = wide.row0; row < wide.row1; row++) {
-      for (let cell = row * grid.columns + wide.column0; cell < row * grid.columns + wide.column1; cell++)
-        loads[cell] += flood * deckShare[cell];
-    }
-  }
+export function fillLoads(on: LoadsOf, zones: ZoneCoefficients, block: CellBlock, stage: number | null): Float64Array {
+  const loads = fillLayers(on, zones, block, stage);
+  for (const { sparse } of standing(on, stage)) addSparse(sparse, on.prepared.ground.grid, block, loads);
   return loads;
 }
 
@@ -178,7 +185,7 @@ function bayResult(on: JudgeInput, fields: JudgedFields, bay: BayInput, b: numbe
   const weightKN = zonesInBayKN(on.zoneShares, loads, b) + prepared.objects.reduce((sum, object) => sum + object.bayKN[b], 0);
   let imposedKNm2 = 0;
   on.input.zones.forEach((zone, z) => {
-    if (on.zoneShares[z].areaM2[b] > SLIVER_M2) imposedKNm2 = Math.max(imposedKNm2, zone.imposedKNm2);
+    if (on.zoneShares[z].areaM2[b] > Math.min(SLIVER_M2, areaM2 / 100)) imposedKNm2 = Math.max(imposedKNm2, zone.imposedKNm2);
   });
   const cells = prepared.bays.judged[b];
   const patch = greatestPatch(fields.patchKNm2, cells);
@@ -187,9 +194,9 @@ function bayResult(on: JudgeInput, fields: JudgedFields, bay: BayInput, b: numbe
     const worst = greatestPatch(patches, cells);
     return { patch: worst, utilisation: used(worst, limit) };
   });
-  let worstStage = plan.stages.length > 0 ? 0 : -1;
+  let worstStage = plan.stages.length > 0 && cells.length > 0 ? 0 : -1;
   stages.forEach((stage, s) => {
-    if (stage.patch.kNm2 > stages[worstStage].patch.kNm2) worstStage = s;
+    if (worstStage >= 0 && stage.patch.kNm2 > stages[worstStage].patch.kNm2) worstStage = s;
   });
   return {
     areaM2,

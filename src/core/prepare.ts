@@ -10,7 +10,7 @@ import { ownCells, type ZoneCells } from './geometry/zone-cells.ts';
 import { netSurface } from './levels/net.ts';
 import { levelSurface, type Surface, sampleSurface } from './levels/surface.ts';
 import { type ColumnCells, layColumns } from './loads/columns.ts';
-import { type WindowReach, windowReach, windowSums } from './loads/patch.ts';
+import { type WindowReach, windowAreasM2, windowReach, windowSums } from './loads/patch.ts';
 import { layStanding, type StandingLoad } from './loads/standing.ts';
 
 export interface PreparedDeck {
@@ -59,6 +59,8 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
   const wholeGrid = { column0: 0, column1: grid.columns, row0: 0, row1: grid.rows };
   const deckLevelsM = sampleSurface(deckSurface, grid, wholeGrid, new Float64Array(size));
   const reach = windowReach(grid.cellM);
+  const deckSums = windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size));
+  const windowM2 = windowAreasM2(deckSums, reach, grid.cellM);
   return {
     ground,
     zones,
@@ -71,14 +73,14 @@ export function prepareDeck(input: DeckInput): PreparedDeck {
     ),
     bays,
     bayTiling: checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
-    objects: input.objects.map((object) => layStanding(ground, bays, object.pieces)),
-    stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => layStanding(ground, bays, [pile]))),
+    objects: input.objects.map((object) => layStanding(ground, bays, windowM2, object.pieces)),
+    stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => layStanding(ground, bays, windowM2, [pile]))),
     columns: input.columns?.length ? layColumns(ground, input.columns, laidZones(input, zones), input.objects) : null,
     deckSurface,
     deckLevelsM,
     outsideLevelsM2: input.levels ? outsideNetM2(ground, deckSurface) : 0,
     reach,
-    deckSums: windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size)),
+    deckSums,
     scratch: { loads: new Float64Array(size), sums: new Float64Array(size) },
   };
 }
@@ -127,7 +129,9 @@ export function reachM(input: DeckInput): number {
   const nets = [input.levels, ...input.zones.map((zone) => (zone.finish.kind === 'net' ? zone.finish.net : null))];
   for (const net of nets) {
     if (!net) continue;
-    for (let i = 0; i < net.spots.length; i += 3) far = Math.max(far, Math.abs(net.spots[i]), Math.abs(net.spots[i + 1]));
+    for (const points of [net.spots, ...net.breaklines]) {
+      for (let i = 0; i < points.length; i += 3) far = Math.max(far, Math.abs(points[i]), Math.abs(points[i + 1]));
+    }
   }
   // Twice for the diagonal, once more from the far side of the net.
   return 4 * far + 10 * input.cellM;

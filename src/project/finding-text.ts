@@ -2,6 +2,7 @@
 
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import { EDGE_TEXT } from './finding-text-edges.ts';
 import { BUILD_UP_TEXT } from './finding-text-rules.ts';
 import { siteWords } from './finding-text-site.ts';
 import { isConfirmed } from './resolve-scene.ts';
@@ -51,7 +52,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   'load.stage': {
     says: (f) =>
-      `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst square metre while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). Heap less, heap elsewhere, or ask the structural engineer.`,
+      `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst square metre while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
     source: bayLoad,
   },
   'load.basis': {
@@ -123,6 +124,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
     source: () => PRACTICE,
   },
   ...BUILD_UP_TEXT,
+  ...EDGE_TEXT,
 };
 
 function listed(words: readonly string[]): string {

@@ -12,6 +12,8 @@ import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
+import { probePart } from './probes.ts';
+import { edgePart } from './resolve-edges.ts';
 import { buildUpFacts } from './resolve-rules.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
@@ -23,6 +25,8 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const { prepared, totals } = on;
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
+  const edges = edgePart(scene, on);
+  const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
   return {
     format: 'loamdeck-report',
@@ -43,8 +47,13 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped), ...tolerance.bays[b] })),
     stages: stageReports(on),
     ...columnReport(on),
+    ...edges.report,
     takeoff: takeOffReport(on, materialOf),
-    findings: sortedFindings([...findFacts(on), ...tolerance.facts, ...buildUpFacts(scene, on, materialOf)], scene),
+    ...probes.report,
+    findings: sortedFindings(
+      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts],
+      scene,
+    ),
   };
 }
 

@@ -48,7 +48,8 @@ export function resolveScene(
       (deck.columns ?? []).map(({ id, at: [x, y] }) => ({ id, x: x - originM[0], y: y - originM[1] })),
     ),
     objects: objects.map((object) => memo.get('object', [originM, object], () => objectInput(object, originM))),
-    stages: scene.stages ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex })) : null,
+    // An empty list gives no order either, so the stages are derived.
+    stages: scene.stages?.length ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex })) : null,
   };
   return { input, materialOf, memo };
 }

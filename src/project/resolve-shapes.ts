@@ -6,7 +6,7 @@ import type { Point3M, PointM, PolygonM, SceneLevels, SceneObject } from '../mod
 import { weightKN } from '../model/units.ts';
 
 /** Sides of the polygon that stands for a tree's disc; its area is made exactly that of the disc. */
-const DISC_SIDES = 360;
+const DISC_SIDES = 96;
 
 /** Integer origin near the deck, so that local coordinates keep all their digits. */
 export function localOrigin(outline: PolygonM): [number, number] {

@@ -105,7 +105,7 @@ describe('load.stage', () => {
         where: { bay: 'B', stage: 'S1', at: [1.5, 0.5] },
         value: 11,
         limit: 10,
-        facts: { ownLimit: 0 },
+        facts: { ownLimit: 0, heaped: 1 },
       }),
     ]);
   });

@@ -110,10 +110,10 @@ describe('imposed load', () => {
     expect(with_(4, 2)[0].imposedKNm2).toBe(2);
   });
 
-  it('does not come with a sliver below 0.05 m²', () => {
-    // 1e-7 m · 2 m; 0.02 m · 2 m = 0.04 m²; 0.03 m · 2 m = 0.06 m²
+  it('does not come with a sliver below 0.05 m² and a hundredth of the bay', () => {
+    // Bay of 2 m · 2 m, a hundredth is 0.04 m²: 1e-7 m · 2 m; 0.01 m · 2 m = 0.02 m²; 0.03 m · 2 m = 0.06 m²
     expect(with_(4, 2 - 1e-7)[0].imposedKNm2).toBe(2);
-    expect(with_(4, 1.98)[0].imposedKNm2).toBe(2);
+    expect(with_(4, 1.99)[0].imposedKNm2).toBe(2);
     expect(with_(4, 1.97)[0].imposedKNm2).toBe(4);
   });
 });

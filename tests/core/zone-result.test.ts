@@ -8,7 +8,16 @@ import { box, buildUp, layer, zone } from '../helpers/deck-builder.ts';
 
 const FILL = layer('light fill', 0.2, { rangeM: { min: 0, max: 1 }, dryPerMKNm3: 2, saturatedPerMKNm3: 4, heldPerMLm2: 100 });
 const SOIL = layer('substrate', 0.3, { dryFixedKNm2: 3, saturatedFixedKNm2: 5, heldFixedLm2: 120 });
-const NOT_HELD_BACK = { shortM2: 0, shortMostM: 0, shortCell: -1, overM2: 0, overMostM: 0, overCell: -1 };
+const NOT_HELD_BACK = {
+  shortM2: 0,
+  shortInsideM2: 0,
+  shortMostM: 0,
+  shortCell: -1,
+  overM2: 0,
+  overInsideM2: 0,
+  overMostM: 0,
+  overCell: -1,
+};
 const thick = (...t: number[]): MakeUp => ({ thicknessM: Float64Array.from(t), ...NOT_HELD_BACK });
 
 /** Cells 2, 0 and 1, the last only a quarter covered; cells of 0.5 m. */

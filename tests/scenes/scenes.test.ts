@@ -123,12 +123,12 @@ describe('terrace', () => {
     expect(byId(report.bays, 'B2').permanent.meanKNm2).toBeCloseTo(half / 27, 9);
   });
 
-  it('worst square metre: at the edging, window centre y = 0.375', () => {
-    // The window lies from y = 0 (the edge of the deck) to 0.875: 0.5 m of gravel, 0.375 m of bed, 1 kN of edging over 0.875 m²
-    const worst = (0.5 * GRAVEL + 0.375 * BED + 1) / 0.875;
+  it('worst square metre: at the edging, window centre y = 0.125', () => {
+    // The window lies from y = 0 (the edge of the deck) to 0.625: 0.5 m of gravel, 0.125 m of bed, 1 kN of edging over 0.625 m²
+    const worst = (0.5 * GRAVEL + 0.125 * BED + 1) / 0.625;
     for (const bay of report.bays) {
       expect(bay.permanent.patchKNm2).toBeCloseTo(worst, 9);
-      expect(bay.permanent.patchAt[1]).toBeCloseTo(0.375, 9);
+      expect(bay.permanent.patchAt[1]).toBeCloseTo(0.125, 9);
     }
   });
 

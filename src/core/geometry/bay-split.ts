@@ -8,7 +8,7 @@ import { centreCells, type DeckGround, layRegion, NO_SHARE, type RegionCells } f
 export interface BayCells {
   readonly regions: readonly Region[];
   readonly laid: readonly RegionCells[];
-  /** Per bay: cells judged with it, centre in the bay and on the deck (all its cells where no centre is). */
+  /** Per bay: cells judged with it, centre in the bay and on the deck; where no centre is, its cells with a centre on the deck, else all. */
   readonly judged: readonly Int32Array[];
   /** Per bay: block around its cells. */
   readonly blocks: readonly CellBlock[];
@@ -48,7 +48,9 @@ export function layBays(deck: DeckGround, regions: readonly Region[]): BayCells 
   });
   const judged = regions.map((region, bay) => {
     const centres = centreCells(deck, region, laid[bay]);
-    return centres.length > 0 ? centres : laid[bay].cells.slice();
+    if (centres.length > 0) return centres;
+    const onDeck = laid[bay].cells.filter((cell) => deck.centreOnDeck[cell] === 1);
+    return onDeck.length > 0 ? onDeck : laid[bay].cells.slice();
   });
   const blocks = laid.map((cells) => blockOfCells([cells.cells], deck.grid.columns));
   return { regions, laid, judged, blocks, sole, shared };

@@ -8,7 +8,7 @@ import type { GridShape } from '../../model/maps.ts';
 import { clipConvex, clipSide, polygonAreaM2 } from './convex-clip.ts';
 import { ringsOf } from './ring.ts';
 
-/** Signed triangles (fan around the cell's centre) whose sum is the region's indicator within the cell; 6 numbers and a sign each. */
+/** Signed triangles (fan around the square's centre) whose sum is the region's indicator within the square; 6 numbers and a sign each. */
 interface Fan {
   readonly corners: number[];
   readonly signs: number[];
@@ -25,9 +25,20 @@ interface Fan {
 export function sharedInCell(grid: GridShape, cell: number, regions: readonly Region[]): number {
   const column = cell % grid.columns;
   const row = (cell - column) / grid.columns;
-  const left = grid.x0M + column * grid.cellM;
-  const bottom = grid.y0M + row * grid.cellM;
-  const fans = regions.map((region) => fanInCell(region, left, bottom, grid.cellM));
+  return sharedInSquare(grid.x0M + (column + 0.5) * grid.cellM, grid.y0M + (row + 0.5) * grid.cellM, grid.cellM, regions);
+}
+
+/**
+ * Share of an upright square that lies in all the regions at once.
+ * @param x - centre of the square, local [m]
+ * @param y - centre of the square, local [m]
+ * @param sideM - side of the square [m]
+ * @param regions - one or more regions, local [m]
+ * @returns share, 0 … 1 [-]
+ * @source none: geometry; as for a cell
+ */
+export function sharedInSquare(x: number, y: number, sideM: number, regions: readonly Region[]): number {
+  const fans = regions.map((region) => fanInSquare(region, x, y, sideM));
   const area = fanProduct(fans, 0, null, 1);
   return Math.min(1, Math.max(0, area));
 }
@@ -44,11 +55,11 @@ function fanProduct(fans: readonly Fan[], depth: number, clip: readonly number[]
   return sum;
 }
 
-/** The region cut to the cell, in cell units around its centre, as signed counter-clockwise triangles. */
-function fanInCell(region: Region, left: number, bottom: number, cellM: number): Fan {
+/** The region cut to the square, in units of its side around its centre, as signed counter-clockwise triangles. */
+function fanInSquare(region: Region, x: number, y: number, sideM: number): Fan {
   const fan: Fan = { corners: [], signs: [] };
   for (const ring of ringsOf(region)) {
-    const cut = clipRingToCell(ring, left, bottom, cellM);
+    const cut = clipRingToSquare(ring, x, y, sideM);
     const n = cut.length;
     for (let i = 0, j = n - 2; i < n; j = i, i += 2) {
       const ax = cut[j];
@@ -65,12 +76,10 @@ function fanInCell(region: Region, left: number, bottom: number, cellM: number):
   return fan;
 }
 
-/** Ring cut to the cell (Sutherland and Hodgman, one side after the other), in cell units, centre at the origin. */
-function clipRingToCell(ring: Ring, left: number, bottom: number, cellM: number): number[] {
+/** Ring cut to the square (Sutherland and Hodgman, one side after the other), in units of its side, centre at the origin. */
+function clipRingToSquare(ring: Ring, cx: number, cy: number, sideM: number): number[] {
   let points: number[] = [];
-  const cx = left + cellM / 2;
-  const cy = bottom + cellM / 2;
-  for (let i = 0; i < ring.length; i += 2) points.push((ring[i] - cx) / cellM, (ring[i + 1] - cy) / cellM);
+  for (let i = 0; i < ring.length; i += 2) points.push((ring[i] - cx) / sideM, (ring[i + 1] - cy) / sideM);
   points = clipSide(points, 1, 0, 0.5);
   points = clipSide(points, -1, 0, 0.5);
   points = clipSide(points, 0, 1, 0.5);

@@ -28,7 +28,9 @@ export function levelProfile(surface: Surface, piece: ArrayLike<number>): LevelP
     [1, surfaceLevelM(surface, piece[2], piece[3])],
   ];
   if (surface.kind === 'net') {
-    for (let t = 0; t < surface.triangles.length; t += 3) ends.push(...triangleEnds(surface, t, piece));
+    for (let t = 0; t < surface.triangles.length; t += 3) {
+      for (const end of triangleEnds(surface, t, piece)) ends.push(end);
+    }
   }
   ends.sort((p, q) => p[0] - q[0]);
   const kept = ends.filter(([share], i) => i === 0 || share - ends[i - 1][0] > ONE_PLACE);

@@ -62,12 +62,12 @@ export function layColumns(
   deck: DeckGround,
   columns: readonly ColumnInput[],
   zones: readonly { readonly region: Region; readonly laid: RegionCells }[],
-  objects: readonly { readonly pieces: Parameters<typeof layStanding>[2] }[],
+  objects: readonly { readonly pieces: Parameters<typeof layStanding>[3] }[],
 ): ColumnCells {
   const cells = layBays(deck, nearestRegions(columns, boundsOf(deck.region.outer)));
   const objectsKN = new Float64Array(columns.length);
   for (const { pieces } of objects) {
-    layStanding(deck, cells, pieces).bayKN.forEach((weightKN, c) => {
+    layStanding(deck, cells, null, pieces).bayKN.forEach((weightKN, c) => {
       objectsKN[c] += weightKN;
     });
   }

@@ -130,3 +130,16 @@ export function greatestPatch(patchKNm2: Float64Array, cells: Int32Array): { kNm
   }
   return { kNm2: bestCell < 0 ? 0 : best, cell: bestCell };
 }
+
+/**
+ * Area of deck in each window.
+ * @param deckSums - window sums of deck shares, in whole cells [-]
+ * @param reach - reach of the window [-]
+ * @param cellM - side of a cell [m]
+ * @returns area; where the window lies within one cell, its part of that cell's deck [m²]
+ * @source none: arithmetic
+ */
+export function windowAreasM2(deckSums: Float64Array, reach: WindowReach, cellM: number): Float64Array {
+  const unitM2 = reach.whole < 0 ? PATCH_M * PATCH_M : cellM * cellM;
+  return deckSums.map((sum) => sum * unitM2);
+}

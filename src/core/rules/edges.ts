@@ -73,7 +73,9 @@ export function edgeUpstand(site: DeckSite, edge: EdgeInput, limits: Heights): E
     const first = finishedM.findIndex((_, i) => isHighest(i));
     if (first < 0) continue;
     // The middle of a level stretch says more than its corner.
-    const share = isHighest(first + 1) ? (at[first] + at[first + 1]) / 2 : at[first];
+    let last = first;
+    while (isHighest(last + 1)) last++;
+    const share = (at[first] + at[last]) / 2;
     const x = piece[0] + share * (piece[2] - piece[0]);
     const y = piece[1] + share * (piece[3] - piece[1]);
     return { least: { heightM: edge.membraneTopM - highest, x, y, zone: stretch.zone }, required };

@@ -13,6 +13,8 @@ export interface StagePlan {
   readonly objectStages: Int16Array;
   /** Layers placed while the layer below was missing. */
   readonly outOfOrder: readonly { readonly zone: number; readonly layer: number; readonly stage: number }[];
+  /** Vegetation that comes while layers are missing. */
+  readonly bareVegetation: readonly { readonly zone: number; readonly stage: number }[];
 }
 
 /**
@@ -27,22 +29,33 @@ export function planStages(input: DeckInput): StagePlan {
   const vegetationStages = new Int16Array(input.zones.length).fill(-1);
   const objectStages = new Int16Array(input.objects.length).fill(-1);
   const outOfOrder: { zone: number; layer: number; stage: number }[] = [];
+  const bareVegetation: { zone: number; stage: number }[] = [];
   stages.forEach((stage, s) => {
     for (const place of stage.place) {
       for (const object of place.objects) if (objectStages[object] < 0) objectStages[object] = s;
       for (const zone of place.zones ?? input.zones.keys()) {
         const { buildUp } = input.zones[zone];
         for (const layer of placeLayers(buildUp, layerStages[zone], place.roles, s)) outOfOrder.push({ zone, layer, stage: s });
-        if (place.roles.includes('vegetation') && vegetationStages[zone] < 0) vegetationStages[zone] = s;
+        if (place.roles.includes('vegetation') && buildUp.vegetationKNm2 > 0 && vegetationStages[zone] < 0) {
+          vegetationStages[zone] = s;
+          if (layerStages[zone].includes(-1)) bareVegetation.push({ zone, stage: s });
+        }
       }
     }
   });
-  // A build-up whose stages never name the vegetation gets it with its last layer: its weight must not be lost.
+  // A build-up whose stages never name the vegetation gets it with its top layer: its weight must not be lost.
   input.zones.forEach((zone, z) => {
-    if (vegetationStages[z] < 0 && zone.buildUp.vegetationKNm2 > 0) vegetationStages[z] = Math.max(-1, ...layerStages[z]);
+    if (vegetationStages[z] < 0 && zone.buildUp.vegetationKNm2 > 0) vegetationStages[z] = layerStages[z].at(-1) ?? -1;
   });
   const derived = input.stages === null;
-  return { stages: stages.map(({ id, name }) => ({ id, name, derived })), layerStages, vegetationStages, objectStages, outOfOrder };
+  return {
+    stages: stages.map(({ id, name }) => ({ id, name, derived })),
+    layerStages,
+    vegetationStages,
+    objectStages,
+    outOfOrder,
+    bareVegetation,
+  };
 }
 
 /**

@@ -13,8 +13,10 @@ const fill = (min: number, max: number, nominal = min): LayerInput => layer('lig
 const LAID: RegionCells = { cells: Int32Array.of(0, 1, 2, 3), shares: Float64Array.of(1, 1, 1, 0.5), areaM2: 3.5, outsideM2: 0 };
 const DECK = Float64Array.of(0, 0, 0, 0);
 
+const row = (cellM: number) => ({ columns: 4, rows: 1, cellM, x0M: 0, y0M: 0 });
+
 function made(layers: readonly LayerInput[], finish: readonly number[] | null, cellM = 1): MakeUp {
-  return makeUpOf(zone('Z', box(0, 0, 4, 1), buildUp('b', layers)), LAID, DECK, finish && Float64Array.from(finish), cellM);
+  return makeUpOf(zone('Z', box(0, 0, 4, 1), buildUp('b', layers)), LAID, DECK, finish && Float64Array.from(finish), row(cellM));
 }
 
 function expectThickness(got: MakeUp, wanted: readonly number[]): void {
@@ -58,7 +60,7 @@ describe('under a set finish', () => {
       LAID,
       Float64Array.of(0.05, 0.1, 0.15, 0.2),
       new Float64Array(4).fill(0.5),
-      1,
+      row(1),
     );
     expectThickness(wedge, [0.35, 0.3, 0.25, 0.2]);
   });

@@ -17,6 +17,7 @@ const stand = (...pieces: readonly (readonly [Ring, number])[]): StandingLoad =>
   layStanding(
     DECK,
     BAYS,
+    null,
     pieces.map(([footprint, kNm2]) => ({ ring: footprint, kNm2 })),
   );
 const onCell = (load: StandingLoad, cell: number) => {
