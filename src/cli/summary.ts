@@ -4,6 +4,7 @@ import type { Report, ReportBay } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnLines } from './summary-columns.ts';
 import { heapLines } from './summary-heaps.ts';
+import { probeLines } from './summary-probes.ts';
 import { takeOffLines } from './summary-takeoff.ts';
 import { toleranceLines } from './summary-tolerance.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
@@ -58,6 +59,7 @@ export function summary(scene: SceneFile, report: Report): string {
     ...heapLines(report),
     ...columnLines(report),
     ...toleranceLines(report),
+    ...probeLines(report),
     ...takeOffLines(scene, report),
     ...findingLines(report),
   ];

@@ -1,6 +1,6 @@
 /** A depth measured on site against what is planned there: difference, load, and what its bay makes of it. */
 
-import type { DeckInput, LayerInput } from '../model/deck-input.ts';
+import type { LayerInput } from '../model/deck-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { cellAt } from './geometry/grid.ts';
 import { isInside } from './geometry/ring.ts';
@@ -76,8 +76,10 @@ export function limitsAt(on: Evaluation, x: number, y: number): LimitThere[] {
 }
 
 /** First zone drawn at a place on the deck, -1 for none. */
-function zoneAt({ input }: { readonly input: DeckInput }, x: number, y: number): number {
-  return isInside(input.deck, x, y) ? input.zones.findIndex((zone) => isInside(zone.region, x, y)) : -1;
+function zoneAt({ input, prepared }: Evaluation, x: number, y: number): number {
+  if (!isInside(input.deck, x, y)) return -1;
+  const cell = cellAt(prepared.ground.grid, x, y);
+  return input.zones.findIndex((zone, z) => isInside(zone.region, x, y) && prepared.zones[z].cells.includes(cell));
 }
 
 /** Make-up thickness of a zone in one of its cells [m]. */

@@ -104,7 +104,10 @@ export interface ReportProbe {
   readonly at: readonly [number, number];
   readonly zone: string | null;
   readonly bay: string | null;
+  /** Material of the layer measured; null where the whole build-up was. */
   readonly layer: string | null;
+  /** Material that the difference is counted as; null where nothing there weighs by its thickness. */
+  readonly countedAs: string | null;
   readonly plannedMm: number | null;
   readonly measuredMm: number;
   readonly differenceMm: number | null;

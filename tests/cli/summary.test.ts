@@ -162,3 +162,22 @@ it('tolerances as a range of use, the highest first', () => {
     'wide 26.5 % 36.8 % 48.6 %',
   ]);
 });
+
+it('probed depths with what they mean', () => {
+  // 130 mm found, 100 planned: 0.03 · 1500 · 9.81/1000 = 0.441, 1.4715 + 0.441 = 1.913 of 12
+  const probes = [
+    { id: 'P1', at: [1, 1], measuredMm: 130 },
+    { id: 'P2', at: [2, 1], measuredMm: 90, layer: 'soil' },
+    { id: 'P3', at: [9, 9], measuredMm: 90 },
+    { id: 'P4', at: [1, 1], measuredMm: 90, layer: 'light' },
+  ] as const;
+  const text = lines(sceneOf({ probes }));
+  const from = text.findIndex((line) => line.startsWith('As laid'));
+  expect(text.slice(from + 1, from + 6)).toEqual([
+    'probe zone layer planned mm measured difference kN/m² bay then kN/m² use',
+    'P1 Z1 whole 100 130 +30 +0.44 A1 1.91 15.9 % counted as soil',
+    'P2 Z1 soil 100 90 -10 -0.15 A1 1.32 11.0 %',
+    'P3 - whole - 90 - - - - - no zone there',
+    'P4 - light - 90 - - A1 - - no zone with such a layer there',
+  ]);
+});
