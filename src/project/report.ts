@@ -14,7 +14,6 @@ import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
 import { probePart } from './probes.ts';
 import { edgePart } from './resolve-edges.ts';
-import { probePart } from './probes.ts';
 import { buildUpFacts } from './resolve-rules.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
@@ -27,7 +26,6 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
   const edges = edgePart(scene, on);
-  const probes = probePart(scene, on);
   const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
   return {
@@ -52,9 +50,8 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     ...edges.report,
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
-    ...probes.report,
     findings: sortedFindings(
-      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts],
+      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts],
       scene,
     ),
   };
