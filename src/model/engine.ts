@@ -5,6 +5,7 @@ import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts'
 import type { Picture } from './picture.ts';
 import type { Report } from './report.ts';
 import type { SceneFile } from './scene-file.ts';
+import type { SourceUse } from './source.ts';
 
 /** One evaluated scene, as the app shows it. */
 export interface Snapshot {
@@ -14,11 +15,16 @@ export interface Snapshot {
   readonly grid: GridShape;
   /** File coordinates of the local origin [m]. */
   readonly originM: readonly [number, number];
+  /** Drawn in local coordinates, heights less `datumM`: drawn in 32 bits, thin sheets high above the sea would lose their thickness. */
   readonly picture: Picture;
+  /** Level that is height 0 of the picture [m]. */
+  readonly datumM: number;
   /** Index into `report.bays` of the bay that judges each cell; -1 for none. */
   readonly bayAt: Int16Array;
   /** Names, materials and thicknesses of each build-up, resolved, bottom to top. */
   readonly buildUps: readonly BuildUpView[];
+  /** Names of all materials of the report by their ids. */
+  readonly materialNames: ReadonlyMap<string, string>;
   /** Time the evaluation took in the worker [ms]. */
   readonly evaluatedMs: number;
 }
@@ -45,6 +51,17 @@ export type OpenAnswer =
   | { readonly ok: true; readonly snapshot: Snapshot; readonly warnings: readonly Issue[] }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
+export const EXPORT_KINDS = ['take-off csv', 'take-off xlsx'] as const;
+export type ExportKind = (typeof EXPORT_KINDS)[number];
+export type ExportLanguage = 'en' | 'de';
+
+/** A file to be saved. */
+export interface ExportedFile {
+  readonly name: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
 export interface Engine {
   open(text: string): Promise<OpenAnswer>;
   /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. */
@@ -52,4 +69,7 @@ export interface Engine {
   map(kind: MapKind, stage: number | null): Promise<CellMap>;
   /** Null outside the deck. */
   coreLog(cell: number, stage: number | null): Promise<CoreLog | null>;
+  /** Every number of the catalogue and the rules with its source. */
+  sources(): Promise<readonly SourceUse[]>;
+  exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
 }

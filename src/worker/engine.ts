@@ -1,10 +1,12 @@
 /** The engine behind the app: a session plus the picture of its scene. Runs in a worker; tests run it in their own thread. */
 
+import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
+import type { PictureInput } from '../mesh/picture-input.ts';
 import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
-import { buildUpViews, Session, type SessionAnswer } from '../project/session.ts';
+import { buildUpViews, materialNames, Session, type SessionAnswer } from '../project/session.ts';
 import { stageViews } from '../project/stage-views.ts';
 
 /**
@@ -14,15 +16,29 @@ import { stageViews } from '../project/stage-views.ts';
 export function createEngine(): Engine {
   const session = new Session();
   let memory: PictureMemory | undefined;
+  // The same surface must stay the same object, or nothing drawn could be kept.
+  let lowered = new WeakMap<Surface, Surface>();
+  let loweredBy = 0;
+  const lower = (datumM: number) => {
+    if (datumM !== loweredBy) lowered = new WeakMap();
+    loweredBy = datumM;
+    return (surface: Surface): Surface => {
+      if (datumM === 0) return surface;
+      const known = lowered.get(surface) ?? onDatum(surface, datumM);
+      lowered.set(surface, known);
+      return known;
+    };
+  };
 
   const answer = (work: () => SessionAnswer): OpenAnswer => {
     const started = performance.now();
     const { project, issues } = work();
     if (!project) return { ok: false, issues };
     const evaluatedMs = performance.now() - started;
-    const drawn = buildPicture(pictureInput(project), memory);
+    const datumM = datumOf(project);
+    const drawn = buildPicture(pictureInput(project, datumM, lower(datumM)), memory);
     memory = drawn.memory;
-    return { ok: true, snapshot: snapshotOf(project, drawn.picture, evaluatedMs), warnings: issues };
+    return { ok: true, snapshot: { ...snapshotOf(project, drawn.picture, evaluatedMs), datumM }, warnings: issues };
   };
 
   return {
@@ -30,21 +46,34 @@ export function createEngine(): Engine {
     setThickness: async (buildUp, layer, thicknessMm) => answer(() => session.setThickness(buildUp, layer, thicknessMm)),
     map: async (kind, stage) => session.map(kind, stage),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
+    sources: async () => session.sources(),
+    exportFile: async (kind) => {
+      throw new RangeError(`exportFile: no ${kind}`);
+    },
   };
 }
 
-function pictureInput({ evaluation, scene }: Project) {
+/** Whole metres towards 0, so that levels near 0 stay as they are. */
+function datumOf({ evaluation }: Project): number {
+  const { deckLevelsM, ground } = evaluation.prepared;
+  let least = Infinity;
+  for (let cell = 0; cell < deckLevelsM.length; cell++) if (ground.deckShare[cell] > 0) least = Math.min(least, deckLevelsM[cell]);
+  return Math.trunc(least);
+}
+
+function pictureInput({ evaluation, scene }: Project, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
+  const furniture = furnitureOf(scene, evaluation.input.originM);
   return {
     input: evaluation.input,
-    deckSurface: evaluation.prepared.deckSurface,
-    finishSurfaces: evaluation.finishSurfaces,
+    deckSurface: lower(evaluation.prepared.deckSurface),
+    finishSurfaces: evaluation.finishSurfaces.map((surface) => surface && lower(surface)),
     layerStages: evaluation.plan.layerStages,
     objectStages: evaluation.plan.objectStages,
-    furniture: furnitureOf(scene, evaluation.input.originM),
+    furniture: { ...furniture, edges: furniture.edges.map((edge) => ({ ...edge, membraneTopM: edge.membraneTopM - datumM })) },
   };
 }
 
-function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs: number): Snapshot {
+function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs: number): Omit<Snapshot, 'datumM'> {
   const { evaluation } = project;
   return {
     scene: project.scene,
@@ -55,6 +84,7 @@ function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs:
     picture,
     bayAt: evaluation.bayAt,
     buildUps: buildUpViews(project),
+    materialNames: materialNames(project),
     evaluatedMs,
   };
 }

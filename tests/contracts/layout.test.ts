@@ -22,7 +22,7 @@ const MAY: Record<string, Row> = {
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
-  worker: { folders: ['model', 'project', 'mesh'], packages: [/^comlink$/] },
+  worker: { folders: ['model', 'core', 'project', 'mesh'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
   cli: { folders: ['model', 'scene', 'catalogue', 'project'], packages: [/^node:/] },
   view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND, /^d3-scale-chromatic$/] },

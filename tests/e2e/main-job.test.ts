@@ -55,7 +55,9 @@ describe('the model', () => {
   it('shows layers at their true levels when closed, and none touching the next when exploded', async () => {
     const parts = () => opened.page.evaluate(() => window.__loamdeck.probe.source!.parts().map((part) => ({ ...part })));
     const zones = await opened.page.evaluate(() =>
-      window.__loamdeck.scene().snapshot!.report.zones.map((zone) => ({ id: zone.id, min: zone.finishedM.min, max: zone.finishedM.max })),
+      window.__loamdeck
+        .scene()
+        .snapshot!.report.zones.map(({ id, finishedM }) => ({ id, max: finishedM.max - window.__loamdeck.scene().snapshot!.datumM })),
     );
     const closed = await parts();
     expect(closed.every((part) => part.lowerLiftM === 0 && part.upperLiftM === 0)).toBe(true);

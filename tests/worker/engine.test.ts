@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { OpenAnswer, Snapshot } from '../../src/model/engine.ts';
 import { MAP_KINDS } from '../../src/model/maps.ts';
-import type { Picture } from '../../src/model/picture.ts';
+import type { Picture, SolidMesh } from '../../src/model/picture.ts';
 import { createEngine } from '../../src/worker/engine.ts';
 
 const TERRACE = readFileSync(new URL('../../scenes/terrace.scene.json', import.meta.url), 'utf8');
@@ -144,3 +144,42 @@ describe('setting the substrate of the bed from 350 to 450 mm', () => {
     expect(snapshotOf(await engine.setThickness('bed', 5, 350)).report).toEqual(snapshot.report);
   });
 });
+
+describe('a deck high above the sea', () => {
+  it('is drawn from a datum, so that a slip sheet of 0.2 mm keeps its thickness', async () => {
+    const scene = JSON.parse(TERRACE);
+    const raise = (value: unknown): unknown => {
+      if (Array.isArray(value))
+        return value.length === 3 && value.every((v) => typeof v === 'number') ? [value[0], value[1], value[2] + 2400] : value.map(raise);
+      if (typeof value !== 'object' || value === null) return value;
+      return Object.fromEntries(
+        Object.entries(value).map(([key, v]) => [key, /^(levelM|membraneTopM|invertM)$/.test(key) ? (v as number) + 2400 : raise(v)]),
+      );
+    };
+    const engine = createEngine();
+    const answer = await engine.open(JSON.stringify(raise(scene)));
+    if (!answer.ok) throw new Error(answer.issues.map((issue) => issue.mend).join());
+    const { picture, datumM, report } = answer.snapshot;
+    expect(datumM).toBe(2400);
+    const sheet = picture.parts.findIndex((part) => part.owner === 'paving' && part.kind === 'slip');
+    const zone = report.zones.find((one) => one.id === 'paving');
+    // by hand: 31.5 m² · 0.2 mm
+    expect(zone?.areaM2).toBeCloseTo(31.5, 9);
+    expect(Math.abs(volumeM3(picture.solids, sheet) / (31.5 * 0.0002) - 1)).toBeLessThan(0.001);
+  });
+});
+
+/** Volume of one part by the divergence theorem, taken about one of its own points. */
+function volumeM3({ positions, parts, triangles }: SolidMesh, part: number): number {
+  let sum = 0;
+  let origin = -1;
+  const at = (v: number, axis: number) => positions[3 * v + axis] - positions[3 * origin + axis];
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = triangles.subarray(t, t + 3);
+    if (parts[a] !== part) continue;
+    if (origin < 0) origin = a;
+    const cross = (i: number, j: number) => at(b, i) * at(c, j) - at(b, j) * at(c, i);
+    sum += at(a, 0) * cross(1, 2) + at(a, 1) * cross(2, 0) + at(a, 2) * cross(0, 1);
+  }
+  return sum / 6;
+}

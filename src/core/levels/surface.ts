@@ -164,3 +164,17 @@ export function surfaceLevelM(surface: Surface, x: number, y: number): number {
 function cross(points: Float64Array, p: number, q: number, x: number, y: number): number {
   return (points[q] - points[p]) * (y - points[p + 1]) - (x - points[p]) * (points[q + 1] - points[p + 1]);
 }
+
+/**
+ * The same surface on another datum.
+ * @param surface - surface [m]
+ * @param datumM - level that becomes 0 [m]
+ * @returns surface, all levels less the datum [m]
+ * @source none: arithmetic
+ */
+export function onDatum(surface: Surface, datumM: number): Surface {
+  if (surface.kind === 'plane') return { ...surface, z: surface.z - datumM };
+  const points = surface.points.slice();
+  for (let i = 2; i < points.length; i += 3) points[i] -= datumM;
+  return { ...surface, points };
+}
