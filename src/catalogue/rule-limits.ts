@@ -51,6 +51,16 @@ export const DEFAULT_LIMITS: RuleLimits = {
   fallPercent: { value: 1.5, source: commonPractice('falls of 1.5 to 2 % on layers that bear water; guidelines recommend 2 %') },
 };
 
+/** Falls below the least one are a check, falls from there up to this one a note. */
+export const RECOMMENDED_FALL: Limit = {
+  value: 2,
+  source: {
+    document: 'German flat-roof guideline, 2 % recommended for every layer that bears water',
+    place: 'as several German building pages repeat it',
+    grade: 'secondary',
+  },
+};
+
 /** What one city asks for beyond the guide values: no default, for those who plan there and as a check. */
 export interface SoilRule {
   readonly substrateMm: Limit;

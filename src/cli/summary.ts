@@ -3,6 +3,7 @@
 import type { Report, ReportBay } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnLines } from './summary-columns.ts';
+import { edgeLines } from './summary-edges.ts';
 import { heapLines } from './summary-heaps.ts';
 import { probeLines } from './summary-probes.ts';
 import { takeOffLines } from './summary-takeoff.ts';
@@ -56,6 +57,7 @@ export function summary(scene: SceneFile, report: Report): string {
       'rlrlr',
     ),
     '',
+    ...edgeLines(scene, report),
     ...heapLines(report),
     ...columnLines(report),
     ...toleranceLines(report),

@@ -69,6 +69,8 @@ export interface ReportEdge {
   /** Least height of the membrane above the finished level along the edge; null where nothing adjoins it [mm]. */
   readonly leastUpstandMm: number | null;
   readonly at: readonly [number, number] | null;
+  /** Zone beside that place. */
+  readonly zone: string | null;
   readonly requiredMm: number;
 }
 
@@ -151,4 +153,6 @@ export interface Report {
   readonly takeoff?: readonly ReportTakeOff[];
   readonly probes?: readonly ReportProbe[];
   readonly findings: readonly Finding[];
+  /** Parts of the file that are read but that no check looks at yet. */
+  readonly notChecked: readonly string[];
 }

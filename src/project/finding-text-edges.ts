@@ -7,7 +7,7 @@ const mm = (value: number) => `${number(value, 0)} mm`;
 /** Rounded to the unsafe side, so that 49.6 of 50 mm never reads as 50. */
 const lessMm = (value: number) => mm(Math.floor(value + 1e-6));
 const moreMm = (value: number) => mm(Math.ceil(value - 1e-6));
-const areaM2 = (value: number) => `${number(value, 1)} m²`;
+const areaM2 = (value: number) => `${number(value)} m²`;
 const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
 
 function upstandWords({ where, value, limit, facts }: FindingFact): string {
@@ -30,7 +30,7 @@ function upstandAdvice(facts: FindingFact['facts']): string {
 const KIND: Readonly<Record<string, string>> = { upstand: 'upstand', threshold: 'sill', outlet: 'outlet', overflow: 'overflow' };
 
 function stripWords({ where, value, limit, facts }: FindingFact): string {
-  const near = value === 0 ? 'reaches' : `comes within ${number(value)} m of`;
+  const near = value === 0 ? 'reaches' : `comes within ${number(Math.floor(100 * value + 1e-6) / 100)} m of`;
   const isOutlet = facts.kind === 'outlet' || facts.kind === 'overflow';
   const why = isOutlet
     ? 'Roots and leaves block it, and nobody finds it.'

@@ -97,18 +97,18 @@ describe('terrace', () => {
     expect(byId(report.zones, 'gravel').saturatedKNm2).toEqual(even(kN(530.884)));
   });
 
-  it('paving: make-up 85.6 … 123.1 … 160.6 mm', () => {
-    // Deck 0.02 y + 0.01 |x − 4.5|, finish 0.5 + 0.01 (y − 6), other layers 4 + 0.2 + 25 + 1.2 + 1.5 + 120 + 40 + 60 = 251.9 mm:
-    // t = 0.1881 − 0.01 y − 0.01 |x − 4.5|. Least at the centre (0.125, 5.875), greatest at (4.375, 2.625); mean y 4.25, mean |x − 4.5| 2.25.
+  it('paving: make-up 85.0 … 114.4 … 143.7 mm', () => {
+    // Deck 0.02 y + 0.01 |x − 4.5|, finish 0.5 + 0.015 (y − 6), other layers 4 + 0.2 + 25 + 1.2 + 1.5 + 120 + 40 + 60 = 251.9 mm:
+    // t = 0.1581 − 0.005 y − 0.01 |x − 4.5|. Least at the centre (0.125, 5.875), greatest at (4.375, 2.625); mean y 4.25, mean |x − 4.5| 2.25.
     const paving = byId(report.zones, 'paving');
-    expect(paving.makeUpMm).toEqual({ min: expect.closeTo(85.6, 6), mean: expect.closeTo(123.1, 6), max: expect.closeTo(160.6, 6) });
+    expect(paving.makeUpMm).toEqual({ min: expect.closeTo(84.975, 6), mean: expect.closeTo(114.35, 6), max: expect.closeTo(143.725, 6) });
     // 3.5 + 0.184 + 1.3 + 0.9 + 1.2 + 0.12 · 2150 + 0.04 · 1900 + 0.06 · 2450 = 488.084 kg/m², foam glass 250 kg/m³
-    expect(paving.saturatedKNm2.mean).toBeCloseTo(kN(488.084 + 0.1231 * 250), 9);
-    // 0.5 + 0.01 · (4.25 − 6)
-    expect(paving.finishedM.mean).toBeCloseTo(0.4825, 9);
+    expect(paving.saturatedKNm2.mean).toBeCloseTo(kN(488.084 + 0.11435 * 250), 9);
+    // 0.5 + 0.015 · (4.25 − 6)
+    expect(paving.finishedM.mean).toBeCloseTo(0.47375, 9);
   });
 
-  const PAVING = kN(488.084 + 0.1231 * 250);
+  const PAVING = kN(488.084 + 0.11435 * 250);
   const BED = kN(573.984) + 0.2;
   const GRAVEL = kN(530.884);
 
@@ -132,15 +132,25 @@ describe('terrace', () => {
     }
   });
 
-  it('heaps: stage 3 brings 7.98, stage 5 7.50 kN/m² to B2', () => {
+  it('heaps: stage 3 brings 7.95, stage 5 7.47 kN/m² to B2', () => {
     const patch = (id: string) => byId(report.bays, 'B2').stages.find((stage) => stage.stage === id)?.patchKNm2;
     // 0.3 m of base course, loose: 0.3 · 2150/1.25 = 516 kg/m². Below it, without bedding and slabs, 265.084 kg/m² and foam glass
-    // 0.1306 m at (6.625, 3.625), the heap's corner nearest to the valley where a window still lies wholly on it.
-    expect(patch('S3')).toBeCloseTo(kN(516 + 265.084 + 0.1306 * 250), 6);
-    // 0.2 · 1450/1.2 kg/m² of substrate on whole paving, 0.1406 m of foam glass at (5.625, 3.625)
-    expect(patch('S5')).toBeCloseTo(kN((0.2 * 1450) / 1.2 + 488.084 + 0.1406 * 250), 6);
+    // 0.118725 m at (6.625, 3.625), the heap's corner nearest to the valley where a window still lies wholly on it.
+    expect(patch('S3')).toBeCloseTo(kN(516 + 265.084 + 0.118725 * 250), 6);
+    // 0.2 · 1450/1.2 kg/m² of substrate on whole paving, 0.128725 m of foam glass at (5.625, 3.625)
+    expect(patch('S5')).toBeCloseTo(kN((0.2 * 1450) / 1.2 + 488.084 + 0.128725 * 250), 6);
     // 100 mm of water
     expect(patch('S1')).toBeCloseTo(0.981, 9);
+  });
+
+  it('the door 60 mm above the slabs, the walls 200 mm, the south edge 224.6 mm', () => {
+    // 0.56 − 0.5, 0.7 − 0.5, and 0.6 − (0.045 + 0.3304) at the corners, where the deck is highest
+    expect(report.edges?.map((edge) => [edge.id, edge.leastUpstandMm, edge.requiredMm])).toEqual([
+      ['E1', expect.closeTo(200, 6), 150],
+      ['E2', expect.closeTo(60, 6), 50],
+      ['E3', expect.closeTo(200, 6), 150],
+      ['E4', expect.closeTo(224.6, 6), 150],
+    ]);
   });
 
   it('has nothing to find', () => {
@@ -173,11 +183,11 @@ describe('courtyard', () => {
   });
 
   it('gravel along the west façade: about 294 mm of foam glass', () => {
-    // Deck −0.55 at the wall, falling by 0.21/11.25 to 0.26/11.25 m per metre: at 0.25 m −0.5547 to −0.5558; finish −0.08;
+    // Deck −0.55 at the wall, falling by 0.225/11.25 to 0.26/11.25 m per metre: at 0.25 m −0.5550 to −0.5558; finish −0.08;
     // other layers 4 + 0.2 + 25 + 1.2 + 1.5 + 150 = 181.9 mm
     const strip = byId(report.zones, 'strip-w1');
     expect(strip.areaM2).toBeCloseTo(6.5, 9);
-    expect(strip.makeUpMm?.mean).toBeGreaterThan(292.7);
+    expect(strip.makeUpMm?.mean).toBeGreaterThan(293.1);
     expect(strip.makeUpMm?.mean).toBeLessThan(293.9);
     // 3.5 + 0.184 + 1.3 + 0.9 + 1.2 + 0.15 · 1750 = 269.584 kg/m²
     expect(strip.saturatedKNm2.mean).toBeCloseTo(kN(269.584 + 0.2933 * 250), 2);
@@ -205,15 +215,32 @@ describe('courtyard', () => {
     expect(stage?.patchKNm2).toBeLessThan(kN(1200 + 506.684 + 0.39 * 250) + 0.05);
   });
 
+  it('sills: 30 mm are missing at the north-east door, the other two have 5 and 10 mm to spare', () => {
+    const sill = (id: string) => byId(report.edges ?? [], id);
+    // Terrace −0.02 along y = 38: 0 and 0.035 above it; path −0.03 at x = 0
+    expect(sill('E-door-ne')).toMatchObject({ leastUpstandMm: expect.closeTo(20, 6), requiredMm: 50, zone: 'terrace' });
+    expect(sill('E-door-nw').leastUpstandMm).toBeCloseTo(55, 6);
+    expect(sill('E-door-w').leastUpstandMm).toBeCloseTo(60, 6);
+    const { says, where } = report.findings.find((finding) => finding.rule === 'edge.upstand')!;
+    expect(says).toContain('30 mm are missing');
+    // The door stands at x = 28 … 30, y = 38
+    expect(where.at?.[0]).toBeGreaterThan(28);
+    expect(where.at?.[0]).toBeLessThan(30);
+    expect(where.at?.[1]).toBe(38);
+  });
+
   it('has the faults it was drawn with, and no others', () => {
     expect(told(report)).toEqual([
       'stop load.permanent E3',
       'stop load.stage D3 S11',
       'stop load.stage E3 S11',
       'stop load.stage E3 S12',
+      'stop edge.upstand terrace',
       'check load.basis B4',
       // 300 mm of base course
       'note depth.lift lane',
+      // Level lane, terrace and paths: told, and meant so
+      'note level.fall lane',
     ]);
   });
 });
@@ -254,6 +281,8 @@ describe('problem deck', () => {
       'stop order.protection no-protection',
       'stop order.root no-root-barrier',
       'stop order.infill unfilled',
+      'stop edge.upstand upstand-low',
+      'stop edge.upstand sill-low',
       'check load.basis unconfirmed',
       'check depth.over depth-over',
       'check level.outside spots-outside',
@@ -271,11 +300,27 @@ describe('problem deck', () => {
       'check order.orientation wrong-way-up',
       'check depth.vegetation thin-substrate',
       'check depth.base weak-fill',
+      'check edge.strip facade-planting',
+      'check level.fall',
       'note depth.lift narrow-lane',
     ]);
   });
 
   const value = (rule: string) => report.findings.find((finding) => finding.rule === rule)?.value;
+
+  it('edges: 45.6 mm at the upstand, 20.7 mm at the sill, no strip at the façade', () => {
+    // Gravel 4 + 0.2 + 25 + 1.2 + 200 = 230.4 mm. Upstand: 0.32 − (0.044 + 0.2304) at (0, 14). Sill: deck 0.044 · (8.75 − 3)/8.75 at x = 3.
+    expect(byId(report.edges ?? [], 'upstand-low').leastUpstandMm).toBeCloseTo(45.6, 6);
+    expect(byId(report.edges ?? [], 'sill-low').leastUpstandMm).toBeCloseTo(1000 * (0.28 - (0.044 * 5.75) / 8.75 - 0.2304), 6);
+    expect(value('edge.strip')).toBe(0);
+  });
+
+  it('falls: level under the field that is named after it, 0.7 % in the triangle beside it', () => {
+    const fall = report.findings.find((finding) => finding.rule === 'level.fall');
+    // 2.5 · 2.8 and 6.25 · 2.8/2
+    expect(fall?.value).toBeCloseTo(0, 9);
+    expect(fall?.says).toContain('0.00 to 0.70 % on 15.75 m²');
+  });
 
   it('by how much', () => {
     // 0.3 · 2.8 each; the gap 2.5 · 0.3; the corner without levels 2.2 · 2.5/2
@@ -352,8 +397,8 @@ describe('district', () => {
     }
   });
 
-  it('has only the bay without a basis to find, and 300 mm of base course to lay in lifts', () => {
-    expect(told(report)).toEqual(['check load.basis J4', 'note depth.lift lane-1']);
+  it('has only the bay without a basis to find, 300 mm of base course to lay in lifts, and level paving', () => {
+    expect(told(report)).toEqual(['check load.basis J4', 'note depth.lift lane-1', 'note level.fall lane-1']);
   });
 });
 
