@@ -26,6 +26,7 @@ export function summary(scene: SceneFile, report: Report): string {
     `Weight ${fixed(deck.dryKN, 0)} kN dry, ${fixed(deck.saturatedKN, 0)} kN saturated, of which objects ${fixed(deck.objectsKN, 0)} kN`,
     '',
     verdict(report),
+    ...(report.notChecked.length > 0 ? [`In the file but not checked yet: ${report.notChecked.join('; ')}`] : []),
     '',
     'Bays, worst first (kN/m² on the worst square metre, saturated)',
     ...table(
@@ -93,7 +94,8 @@ function bayRow(bay: ReportBay, scene: SceneFile): string[] {
   const basis = scene.deck.bays.find((entry) => entry.id === bay.id)?.basis;
   return [
     bay.id,
-    fixed(bay.permanent.patchKNm2),
+    // Where only a total is permitted, the imposed load is in.
+    fixed(bay.permanent.permittedKNm2 === null && bay.total ? bay.total.patchKNm2 : bay.permanent.patchKNm2),
     permitted,
     use(bay.permanent.utilisation ?? bay.total?.utilisation ?? null),
     worst?.stage ?? '-',

@@ -12,6 +12,7 @@ import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
 import { materialLookup } from './materials.ts';
+import { notChecked } from './not-checked.ts';
 import { probePart } from './probes.ts';
 import { edgePart } from './resolve-edges.ts';
 import { buildUpFacts } from './resolve-rules.ts';
@@ -50,6 +51,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     ...edges.report,
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
+    notChecked: notChecked(scene),
     findings: sortedFindings(
       [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts],
       scene,

@@ -49,7 +49,9 @@ export function resolveScene(
     ),
     objects: objects.map((object) => memo.get('object', [originM, object], () => objectInput(object, originM))),
     // An empty list gives no order either, so the stages are derived.
-    stages: scene.stages?.length ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex })) : null,
+    stages: scene.stages?.length
+      ? scene.stages.map((stage) => resolveStage(stage, { originM, memo, materialOf, zoneIndex, objectIndex }))
+      : null,
   };
   return { input, materialOf, memo };
 }

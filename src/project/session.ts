@@ -6,11 +6,13 @@ import type { BuildUpView } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog, MapKind } from '../model/maps.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { layerThickness } from './resolve-layers.ts';
+import { sourceUses } from './source-uses.ts';
 
 export type SessionAnswer =
   | { readonly project: Project; readonly issues: readonly Issue[] }
@@ -51,6 +53,10 @@ export class Session {
 
   coreLog(cell: number, stage: number | null): CoreLog | null {
     return coreLog(this.opened().evaluation, cell, stage);
+  }
+
+  sources(): SourceUse[] {
+    return sourceUses(this.opened().scene);
   }
 
   private opened(): Project {
@@ -105,4 +111,11 @@ export function buildUpViews(project: Project): BuildUpView[] {
       };
     }),
   }));
+}
+
+/** Names of every material that the report speaks of, by id. */
+export function materialNames({ report, resolved }: Project): Map<string, string> {
+  const heaped = report.bays.flatMap((bay) => (bay.heapM ?? []).map(({ material }) => material));
+  const laid = (report.takeoff ?? []).map(({ material }) => material);
+  return new Map([...new Set([...laid, ...heaped])].map((id) => [id, resolved.materialOf(id).name]));
 }

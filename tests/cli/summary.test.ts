@@ -65,7 +65,7 @@ describe('several bays', () => {
 
   it('say what limit they have and that one is not confirmed', () => {
     // 3.4715/8 = 43.4 %; a stage 1.4715/8 = 18.4 %; 1.4715/2.5 = 58.9 %
-    expect(text).toContain('all 1.47 8.00 in all 43.4 % substrate 1.47 8.00 18.4 % load plan, rev A, 2026-01-05');
+    expect(text).toContain('all 3.47 8.00 in all 43.4 % substrate 1.47 8.00 18.4 % load plan, rev A, 2026-01-05');
     expect(text).toContain('open 1.47 2.50 58.9 % substrate 1.47 2.50 58.9 % NOT CONFIRMED');
   });
 

@@ -84,6 +84,7 @@ describe('a plain deck', () => {
         },
       ],
       // Bare soil on the membrane: no protection, no drainage
+      notChecked: [],
       findings: [expect.objectContaining({ rule: 'order.protection' }), expect.objectContaining({ rule: 'order.drainage' })],
     });
   });

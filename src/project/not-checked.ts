@@ -1,0 +1,32 @@
+/** What a scene says that no check looks at yet: whoever reads "within the permitted loads" must know it. */
+
+import type { SceneFile } from '../model/scene-file.ts';
+
+/**
+ * Parts of the file that are read but not calculated.
+ * @param scene - checked scene
+ * @returns one short text per part, in the file's order; empty where all is checked
+ */
+export function notChecked(scene: SceneFile): string[] {
+  const list = (name: string, ids: readonly string[]) => (ids.length === 0 ? [] : [`${name} ${ids.join(', ')}`]);
+  const stages = scene.stages ?? [];
+  return [
+    ...(scene.rain ? ['rain'] : []),
+    ...list(
+      'flow of outlets',
+      (scene.deck.outlets ?? []).map((outlet) => outlet.id),
+    ),
+    ...list(
+      'wheels of traffic',
+      (scene.traffic ?? []).map((traffic) => traffic.id),
+    ),
+    ...list(
+      'wheels of plant in stages',
+      stages.filter((stage) => stage.plant?.length).map((stage) => stage.id),
+    ),
+    ...list(
+      'reach from access points',
+      (scene.accessPoints ?? []).map((point) => point.id),
+    ),
+  ];
+}

@@ -1,0 +1,106 @@
+/** Every number of catalogue and rules with its source, and what in a scene rests on it. */
+
+import { CATALOGUE_SOURCES, type CatalogueSource, materialById, vehicleById } from '../catalogue/catalogue.ts';
+import { VEGETATION_FORMS } from '../catalogue/vegetation.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import type { SourceUse } from '../model/source.ts';
+
+/** Rules that read a value; depths of substrate are told per form of vegetation. */
+const RULE_OF: Readonly<Record<string, string>> = {
+  substrateMm: 'depth.vegetation',
+  treeSoilM3: 'depth.vegetation',
+  treeSoilMm: 'depth.vegetation',
+  subsoilBelowMm: 'depth.vegetation',
+  baseCourseMm: 'depth.base',
+  liftMm: 'depth.lift',
+  upstandMm: 'edge.upstand',
+  sillMm: 'edge.upstand',
+  stripM: 'edge.strip',
+  fallPercent: 'level.fall',
+};
+
+/** Weights written with two decimals are the table's [kN/m²]. */
+const ROUNDED_KNM2 = 0.0051;
+
+/** Catalogue first, then what the scene brings itself. */
+export function sourceUses(scene: SceneFile): SourceUse[] {
+  const usedIn = usesOf(scene);
+  const listed = CATALOGUE_SOURCES.map((one) => ({ ...one, name: nameOf(one), usedIn: usedIn(one) }));
+  return [...listed, ...ownSources(scene)];
+}
+
+function nameOf({ kind, entry }: CatalogueSource): string {
+  if (kind === 'material') return materialById.get(entry)?.name ?? entry;
+  return kind === 'vehicle' ? (vehicleById.get(entry)?.name ?? entry) : entry;
+}
+
+function usesOf(scene: SceneFile): (of: CatalogueSource) => string[] {
+  const materials = materialUses(scene);
+  const vehicles = vehicleUses(scene);
+  const own = new Set([...(scene.materials ?? []), ...(scene.vehicles ?? [])].map(({ id }) => id));
+  const { limits } = scene;
+  return ({ kind, entry, number }) => {
+    if (kind === 'material') return own.has(entry) ? [] : (materials.get(entry) ?? []);
+    if (kind === 'vehicle') return own.has(entry) ? [] : (vehicles.get(entry) ?? []);
+    const ofForm = scene.buildups.filter(({ vegetation }) => vegetation?.form === entry).map(({ id }) => id);
+    if (kind === 'vegetation') return sameWeight(scene, entry);
+    if (number === 'substrateMm') return limits?.substrateMm?.[entry] === undefined ? ofForm : [];
+    const replaced = limits !== undefined && number in limits;
+    return entry !== 'all decks' || replaced ? [] : [RULE_OF[number] ?? number];
+  };
+}
+
+/** A build-up names the weight of its plants itself; it rests on the table where it took the table's. */
+function sameWeight(scene: SceneFile, form: string): string[] {
+  const tableKNm2 = VEGETATION_FORMS.find((one) => one.form === form)?.kNm2 ?? Number.NaN;
+  const same = scene.buildups.filter(({ vegetation }) => vegetation?.form === form && Math.abs(vegetation.kNm2 - tableKNm2) < ROUNDED_KNM2);
+  return same.map(({ id }) => id);
+}
+
+/** Build-ups by the materials they are made of, stages by what they heap. */
+function materialUses(scene: SceneFile): Map<string, string[]> {
+  const uses = new Map<string, string[]>();
+  for (const { id, layers } of scene.buildups) for (const { material } of layers) add(uses, material, id);
+  for (const { id, stockpiles } of scene.stages ?? []) for (const { material } of stockpiles ?? []) add(uses, material, id);
+  return uses;
+}
+
+function vehicleUses(scene: SceneFile): Map<string, string[]> {
+  const uses = new Map<string, string[]>();
+  for (const { id, vehicle } of scene.traffic ?? []) add(uses, vehicle, id);
+  for (const { id, plant } of scene.stages ?? []) for (const { vehicle } of plant ?? []) add(uses, vehicle, id);
+  for (const { id, vehicles } of scene.deck.bays) for (const vehicle of vehicles ?? []) add(uses, vehicle, id);
+  return uses;
+}
+
+function add(uses: Map<string, string[]>, key: string, user: string): void {
+  const users = uses.get(key) ?? [];
+  if (!users.includes(user)) users.push(user);
+  uses.set(key, users);
+}
+
+/** Materials, vehicles and rule values that the scene file gives itself, with what it says of their source. */
+function ownSources(scene: SceneFile): SourceUse[] {
+  const entered = (document: string | undefined) => ({
+    document: document?.trim() || 'scene file, no source given',
+    grade: 'entered' as const,
+  });
+  const materials = materialUses(scene);
+  const vehicles = vehicleUses(scene);
+  const { substrateMm = {}, source, ...values } = scene.limits ?? {};
+  const rule = (entry: string, number: string): SourceUse => {
+    return { kind: 'rule', entry, name: entry, number, source: entered(source), usedIn: [RULE_OF[number] ?? number] };
+  };
+  return [
+    ...(scene.materials ?? []).map((one): SourceUse => {
+      const usedIn = materials.get(one.id) ?? [];
+      return { kind: 'material', entry: one.id, name: one.name, number: 'all', source: entered(one.source), usedIn };
+    }),
+    ...(scene.vehicles ?? []).map((one): SourceUse => {
+      const usedIn = vehicles.get(one.id) ?? [];
+      return { kind: 'vehicle', entry: one.id, name: one.name, number: 'all', source: entered(one.source), usedIn };
+    }),
+    ...Object.keys(substrateMm).map((form) => rule(form, 'substrateMm')),
+    ...Object.keys(values).map((number) => rule('all decks', number)),
+  ];
+}

@@ -1,0 +1,50 @@
+/** What no check looks at yet is named, so that "within" is never read as more than it is. */
+
+import { expect, it } from 'vitest';
+import { notChecked } from '../../src/project/not-checked.ts';
+import { rect, sceneOf } from '../helpers/scene-builder.ts';
+
+it('names nothing for a deck with loads and levels alone', () => {
+  expect(notChecked(sceneOf())).toEqual([]);
+});
+
+it('names rain, outlets, wheels and reach with their ids', () => {
+  const scene = sceneOf({
+    deck: { outline: rect(0, 0, 4, 3), outlets: [{ id: 'O1', at: [1, 1], kind: 'outlet', lps: 4.5 }] },
+    rain: { designLpsHa: 300, extremeLpsHa: 500 },
+    traffic: [
+      {
+        id: 'F1',
+        vehicle: 'fire-16t',
+        route: [
+          [0, 1],
+          [4, 1],
+        ],
+      },
+    ],
+    stages: [
+      { id: 'S1', name: 'One', place: [{ roles: ['substrate'] }] },
+      {
+        id: 'S2',
+        name: 'Two',
+        plant: [
+          {
+            vehicle: 'wheel-loader-2t',
+            route: [
+              [0, 1],
+              [4, 1],
+            ],
+          },
+        ],
+      },
+    ],
+    accessPoints: [{ id: 'G1', at: [0, 0], kind: 'ramp' }],
+  });
+  expect(notChecked(scene)).toEqual([
+    'rain',
+    'flow of outlets O1',
+    'wheels of traffic F1',
+    'wheels of plant in stages S2',
+    'reach from access points G1',
+  ]);
+});
