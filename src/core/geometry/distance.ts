@@ -96,14 +96,12 @@ export function crossingShare(from: ArrayLike<number>, to: ArrayLike<number>): n
 }
 
 /**
- * Distance between two upright boxes.
+ * Whether two upright boxes touch or overlap.
  * @param a - box [m]
  * @param b - box [m]
- * @returns distance, 0 where they touch or overlap [m]
+ * @returns true if they have a point in common [-]
  * @source none: geometry
  */
-export function boundsDistanceM(a: Bounds, b: Bounds): number {
-  const dx = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
-  const dy = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
-  return Math.hypot(dx, dy);
+export function boundsMeet(a: Bounds, b: Bounds): boolean {
+  return a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
 }

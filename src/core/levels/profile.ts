@@ -1,7 +1,6 @@
 /** Levels of a surface along a straight piece, exact: linear between the places where the piece crosses a side of the net. */
 
-import type { NetSurface, Surface } from './surface.ts';
-import { surfaceLevelM, triangleSlopes } from './surface.ts';
+import { type Surface, surfaceLevelM, triangleSlopes } from './surface.ts';
 
 /** Levels along a straight piece, linear between the places given. */
 export interface LevelProfile {
@@ -28,8 +27,11 @@ export function levelProfile(surface: Surface, piece: ArrayLike<number>): LevelP
     [1, surfaceLevelM(surface, piece[2], piece[3])],
   ];
   if (surface.kind === 'net') {
-    for (let t = 0; t < surface.triangles.length; t += 3) {
-      for (const end of triangleEnds(surface, t, piece)) ends.push(end);
+    const { points, triangles } = surface;
+    for (let t = 0; t < triangles.length; t += 3) {
+      const corners = [triangles[t] * 3, triangles[t + 1] * 3, triangles[t + 2] * 3];
+      if (isAside(points, corners, piece)) continue;
+      for (const end of triangleEnds(points, corners, piece)) ends.push(end);
     }
   }
   ends.sort((p, q) => p[0] - q[0]);
@@ -37,10 +39,19 @@ export function levelProfile(surface: Surface, piece: ArrayLike<number>): LevelP
   return { at: kept.map(([share]) => share), levelsM: kept.map(([, level]) => level) };
 }
 
+/** Whether a triangle lies wholly left, right, above or below of the piece: most do, and this is told quickly. */
+function isAside(points: Float64Array, [a, b, c]: readonly number[], piece: ArrayLike<number>): boolean {
+  for (let axis = 0; axis < 2; axis++) {
+    const low = Math.min(piece[axis], piece[axis + 2]) - ON_SIDE_M;
+    const high = Math.max(piece[axis], piece[axis + 2]) + ON_SIDE_M;
+    const [p, q, r] = [points[a + axis], points[b + axis], points[c + axis]];
+    if ((p < low && q < low && r < low) || (p > high && q > high && r > high)) return true;
+  }
+  return false;
+}
+
 /** Where the piece enters and leaves one triangle, with the levels there. */
-function triangleEnds(net: NetSurface, t: number, piece: ArrayLike<number>): [number, number][] {
-  const { points, triangles } = net;
-  const corners = [triangles[t] * 3, triangles[t + 1] * 3, triangles[t + 2] * 3];
+function triangleEnds(points: Float64Array, corners: readonly number[], piece: ArrayLike<number>): [number, number][] {
   let enter = 0;
   let leave = 1;
   for (let e = 0; e < 3; e++) {

@@ -6,7 +6,7 @@
 import type { Region, ZoneInput } from '../../model/deck-input.ts';
 import type { EdgeInput } from '../../model/edge-input.ts';
 import type { Limit, RuleLimits } from '../../model/rule-input.ts';
-import { boundsDistanceM, crossingShare } from '../geometry/distance.ts';
+import { boundsMeet, crossingShare } from '../geometry/distance.ts';
 import { cellAt } from '../geometry/grid.ts';
 import { boundsOf, isInside, ringsOf } from '../geometry/ring.ts';
 import { fixedThicknessM, makeUpLayer } from '../layers/coefficients.ts';
@@ -157,7 +157,7 @@ function besides(site: DeckSite, piece: readonly number[], offsetM: number): Bes
   const moved = [piece[0] + dx, piece[1] + dy, piece[2] + dx, piece[3] + dy];
   const box = boundsOf(Float64Array.from(moved));
   return site.zones.flatMap((zone, z) => {
-    if (boundsDistanceM(site.zoneBounds[z], box) > 0) return [];
+    if (!boundsMeet(site.zoneBounds[z], box)) return [];
     return spansInside(moved, [zone.region, site.ground.region]).map(([from, to]) => ({ zone: z, from, to, besideM: [dx, dy] as const }));
   });
 }

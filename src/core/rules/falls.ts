@@ -42,8 +42,8 @@ export interface CellFalls {
 interface EvenPart {
   readonly areaM2: number;
   readonly percent: number;
-  readonly x: number;
-  readonly y: number;
+  /** A point of it; worked out only for the part that is told, local [m]. */
+  readonly placeM: () => [number, number];
   /** Parts of one group touch one another or belong to one zone. */
   readonly group: number;
 }
@@ -105,8 +105,7 @@ export function flatPaving(site: DeckSite, belowPercent: number): FlatArea | nul
       const { percent } = fallOf(surface.slopeX, surface.slopeY);
       const laid = site.zoneCells[z];
       if (!isBetween(percent, 0, belowPercent) || laid.cells.length === 0) return [];
-      const [x, y] = middleOf(site.ground.grid, laid, zone.region.outer);
-      return [{ areaM2: laid.areaM2, percent, x, y, group: z }];
+      return [{ areaM2: laid.areaM2, percent, placeM: () => middleOf(site.ground.grid, laid, zone.region.outer), group: z }];
     }
     const all = Array.from({ length: surface.netTriangles }, (_, t) => t);
     return all
@@ -155,10 +154,8 @@ function cornersOf(net: NetSurface, t: number): number[] {
 /** The part of a triangle in a region; its place is the middle of what the outer ring leaves of it. */
 function triangleIn(net: NetSurface, t: number, region: DeckSite['ground']['region']): Omit<EvenPart, 'group'> {
   const corners = cornersOf(net, t);
-  const areaM2 = areaInConvexM2(region, corners);
-  const left = clipConvex(Array.from(region.outer), corners);
-  const [x, y] = areaM2 > NO_AREA_M2 ? centroidM(Float64Array.from(left)) : corners;
-  return { areaM2, percent: triangleFall(net, t).percent, x, y };
+  const placeM = () => centroidM(Float64Array.from(clipConvex(Array.from(region.outer), corners)));
+  return { areaM2: areaInConvexM2(region, corners), percent: triangleFall(net, t).percent, placeM };
 }
 
 /** For each chosen triangle the first one it hangs together with over common sides. */
@@ -191,14 +188,15 @@ function summed(parts: readonly EvenPart[], zoneOf: (group: number) => number): 
   }
   const largest = [...groups.values()].reduce((most, one) => (one.areaM2 > most.areaM2 ? one : most));
   const percents = told.map((part) => part.percent);
+  const [x, y] = largest.placeM();
   return {
     areaM2: told.reduce((sum, part) => sum + part.areaM2, 0),
     leastPercent: Math.min(...percents),
     mostPercent: Math.max(...percents),
     places: groups.size,
     largestM2: largest.areaM2,
-    x: largest.x,
-    y: largest.y,
+    x,
+    y,
     zone: zoneOf(largest.group),
   };
 }

@@ -2,7 +2,7 @@
 
 import type { BuildUpInput } from '../../model/deck-input.ts';
 import type { DeckRims } from '../../model/edge-input.ts';
-import { boundsDistanceM, type Nearest, nearestOfRegion } from '../geometry/distance.ts';
+import { boundsMeet, type Nearest, nearestOfRegion } from '../geometry/distance.ts';
 import { boundsOf } from '../geometry/ring.ts';
 import type { DeckSite } from './deck-site.ts';
 
@@ -44,9 +44,10 @@ export function nearPlanting(site: DeckSite, rims: DeckRims, stripM: number): Ne
     ...rims.outlets.map(({ id, kind, x, y }) => ({ id, kind, line: Float64Array.of(x, y) })),
   ];
   return lines.flatMap(({ id, kind, line }) => {
-    const box = boundsOf(line);
+    const { minX, minY, maxX, maxY } = boundsOf(line);
+    const near = { minX: minX - stripM, minY: minY - stripM, maxX: maxX + stripM, maxY: maxY + stripM };
     return site.zones.flatMap((zone, z) => {
-      if (!isPlanted(zone.buildUp) || boundsDistanceM(site.zoneBounds[z], box) >= stripM) return [];
+      if (!boundsMeet(site.zoneBounds[z], near) || !isPlanted(zone.buildUp)) return [];
       const nearest = nearestOfRegion(line, zone.region);
       return nearest.distanceM < stripM - ROUNDING_M ? [{ zone: z, kind, id, nearest }] : [];
     });

@@ -1,7 +1,7 @@
 /** True distances: points and lines against straight pieces, regions and boxes. */
 
 import { describe, expect, it } from 'vitest';
-import { boundsDistanceM, crossingShare, nearestOfRegion, nearestOnPiece } from '../../../src/core/geometry/distance.ts';
+import { boundsMeet, crossingShare, nearestOfRegion, nearestOnPiece } from '../../../src/core/geometry/distance.ts';
 import { box, hole, holed, region } from '../../helpers/deck-builder.ts';
 
 describe('nearest point of a piece', () => {
@@ -69,8 +69,9 @@ describe('crossing', () => {
   });
 });
 
-it('distance of boxes: legs 3 and 4; 0 where they overlap', () => {
+it('boxes meet where they overlap or touch', () => {
   const one = { minX: 0, minY: 0, maxX: 1, maxY: 1 };
-  expect(boundsDistanceM(one, { minX: 4, minY: 5, maxX: 6, maxY: 6 })).toBe(5);
-  expect(boundsDistanceM(one, { minX: 0.5, minY: 0.5, maxX: 6, maxY: 6 })).toBe(0);
+  expect(boundsMeet(one, { minX: 0.5, minY: 0.5, maxX: 6, maxY: 6 })).toBe(true);
+  expect(boundsMeet(one, { minX: 1, minY: 0, maxX: 6, maxY: 6 })).toBe(true);
+  expect(boundsMeet(one, { minX: 0.5, minY: 1.1, maxX: 6, maxY: 6 })).toBe(false);
 });
