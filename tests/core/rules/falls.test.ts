@@ -147,6 +147,16 @@ describe('fall per cell', () => {
     expect(fallOf(slopeX, slopeY)).toEqual({ percent: expect.closeTo(percent, 12), bearingDeg: expect.closeTo(bearingDeg, 9) });
   });
 
+  it('a triangle (0, 0, 10.00), (10, 0, 10.20), (0, 8, 9.84): rises 0.02 along x, falls 0.02 along y', () => {
+    // √(0.02² + 0.02²) = 2.82843 %, towards −x and +y: bearing 315; cell 2 · 12 + 3 has its centre at (3.5, 2.5), inside
+    const levels = { spots: Float64Array.of(0, 0, 10, 10, 0, 10.2, 0, 8, 9.84), breaklines: [] };
+    const { percent, bearingDeg } = fallAtCells(evaluate(whole(levels)));
+    expect(percent[2 * 12 + 3]).toBeCloseTo(2.82843, 5);
+    expect(bearingDeg[2 * 12 + 3]).toBeCloseTo(315, 9);
+    // (9.5, 3.5) lies beyond the line from (10, 0) to (0, 8)
+    expect(percent[3 * 12 + 9]).toBeNaN();
+  });
+
   it('two planes: 2 % to the east, 1 % to the west of the valley; nothing off the deck', () => {
     const levels = {
       spots: Float64Array.of(0, 0, 0.12, 12, 0, 0.06, 12, 4, 0.06, 0, 4, 0.12),
