@@ -17,6 +17,19 @@ export interface Source {
   readonly url?: string;
 }
 
+/** One number of the catalogue or of the rules, where it comes from, and what in the open scene rests on it. */
+export interface SourceUse {
+  readonly kind: 'material' | 'vehicle' | 'vegetation' | 'rule';
+  /** Id of the material or vehicle, form of vegetation, or key of the rule value. */
+  readonly entry: string;
+  readonly name: string;
+  /** Key of the number, e.g. `density`. */
+  readonly number: string;
+  readonly source: Source;
+  /** Ids of build-ups, vehicles' routes or rules of the open scene; empty where it rests on nothing of this. */
+  readonly usedIn: readonly string[];
+}
+
 /**
  * One line of text for a source, for reports and panels.
  * @param source - the source

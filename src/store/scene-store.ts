@@ -1,9 +1,10 @@
 /** The open scene and everything calculated from it, kept in step with the worker: answers that come late are dropped. */
 
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
+import type { Engine, ExportedFile, ExportKind, ExportLanguage, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
+import type { SourceUse } from '../model/source.ts';
 import type { ViewStore } from './view-store.ts';
 
 export interface SceneState {
@@ -25,6 +26,9 @@ export interface SceneActions {
   openText(fileName: string, text: string): Promise<void>;
   setThickness(buildUp: string, layer: number, thicknessMm: number): void;
   dismissRefusal(): void;
+  /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
+  sources(): Promise<readonly SourceUse[]>;
+  exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
 }
 
 export type SceneStore = StoreApi<SceneState & SceneActions>;
@@ -59,6 +63,8 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     },
     setThickness: (buildUp, layer, thicknessMm) => edits.push(() => answered(engine.setThickness(buildUp, layer, thicknessMm))),
     dismissRefusal: () => set({ refused: null }),
+    sources: () => engine.sources(),
+    exportFile: (kind, language) => engine.exportFile(kind, language),
   }));
 
   const edits = latestOnly<OpenAnswer>(async (answer) => {

@@ -36,6 +36,8 @@ export interface ViewState {
   readonly cut: Cut;
   readonly cell: number | null;
   readonly bay: string | null;
+  /** Loose material of the heap board; null for the first of the scene. */
+  readonly heapOf: string | null;
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
   /** What became of the 3D view. */
@@ -57,6 +59,7 @@ export interface ViewActions {
   setCut(cut: Partial<Cut>): void;
   pickCell(cell: number | null): void;
   pickBay(bay: string | null): void;
+  showHeapsOf(material: string): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setCanvas(canvas: ViewState['canvas']): void;
@@ -79,6 +82,7 @@ const START = {
   cut: { on: false, lookDeg: 0, position: 0.5 },
   cell: null,
   bay: null,
+  heapOf: null,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -116,6 +120,7 @@ export function createViewStore(): ViewStore {
     setCut: (cut) => set({ cut: { ...get().cut, ...cut } }),
     pickCell: (cell) => set({ cell }),
     pickBay: (bay) => set({ bay }),
+    showHeapsOf: (heapOf) => set({ heapOf }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
     setCanvas: (canvas) => set({ canvas }),

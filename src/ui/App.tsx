@@ -9,6 +9,7 @@ import './frame/plan.css';
 import './frame/tools.css';
 import './log/log.css';
 import './side/side.css';
+import './side/sheets.css';
 import './stage/stage.css';
 import { type ReactNode, useMemo } from 'react';
 import type { SceneStore } from '../store/scene-store.ts';

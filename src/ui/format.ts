@@ -21,7 +21,8 @@ export function numberText(value: number, decimals: number): string {
   return formatOf(decimals, 'negative').format(value).replace('-', MINUS);
 }
 
-function signedText(value: number, decimals: number): string {
+/** A number with its sign, but for zero. */
+export function signedText(value: number, decimals: number): string {
   return formatOf(decimals, 'exceptZero').format(value).replace('-', MINUS);
 }
 
@@ -66,6 +67,10 @@ function withUnit(number: string, unit: string): string {
 
 export const loadText = (valueKNm2: number): string => quantityText(valueKNm2, 'kN/m²');
 export const mmText = (valueMm: number): string => quantityText(valueMm, 'mm');
+/** A difference in millimetres with its sign. */
+export const signedMmText = (valueMm: number): string => withUnit(signedText(valueMm, 0), 'mm');
+/** Kilograms as tonnes without the unit. */
+export const tonnesText = (massKg: number): string => numberText(massKg / 1000, 2);
 /** A thickness in mm without its unit; sheets are thinner than a millimetre, so one decimal below 10 mm. */
 export function thicknessText(valueMm: number): string {
   return numberText(valueMm, valueMm < 10 && !Number.isInteger(valueMm) ? 1 : 0);

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import type { Snapshot } from '../model/engine.ts';
-import type { PointM, PolygonM } from '../model/scene-file.ts';
+import type { PointM, PolygonM, SceneObject } from '../model/scene-file.ts';
 import type { ViewActions, ViewState } from '../store/view-store.ts';
 import { boxOf, boxSizeM, cellAt, cellCentre, innerPoint, toLocal } from './facts/place.ts';
 import { useScene, useStores } from './use-stores.ts';
@@ -13,6 +13,8 @@ export interface Go {
   /** To a bay, at `at` (file coordinates) or in its middle. */
   toBay(id: string, at: PointM | null): void;
   toZone(id: string): void;
+  /** To a tree, line or block. */
+  toObject(id: string): void;
   toCell(cell: number): void;
 }
 
@@ -40,6 +42,11 @@ function goToShape(snapshot: Snapshot, view: View, outline: PolygonM, at: PointM
   if (point !== null) goToPoint(snapshot, view, point, boxSizeM(boxOf(outline)));
 }
 
+function objectPoint(object: SceneObject): PointM | null {
+  if (object.kind === 'tree') return object.at;
+  return object.kind === 'block' ? innerPoint(object.outline) : (object.line[Math.floor((object.line.length - 1) / 2)] ?? null);
+}
+
 export function useGo(): Go {
   const snapshot = useScene((state) => state.snapshot);
   const { view } = useStores();
@@ -61,6 +68,12 @@ export function useGo(): Go {
           const zone = scene.scene.zones.find((one) => one.id === id);
           if (zone === undefined) return;
           goToShape(scene, state, zone.outline, innerPoint(zone.outline, zone.holes));
+        }),
+      toObject: (id) =>
+        withScene((scene, state) => {
+          const object = scene.scene.objects?.find((one) => one.id === id);
+          const at = object && objectPoint(object);
+          if (at) goToPoint(scene, state, at, PLACE_SIZE_M);
         }),
       toCell: (cell) =>
         withScene((scene, state) => {

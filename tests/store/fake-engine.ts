@@ -20,6 +20,10 @@ export function emptyEngine(): Engine {
       throw new Error('no map was to be asked for');
     },
     coreLog: async () => null,
+    sources: async () => [],
+    exportFile: async () => {
+      throw new Error('no file was to be asked for');
+    },
   };
 }
 
@@ -47,6 +51,13 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
         };
         calls.push({ name, args, answer: (value) => settle(() => resolve(value)), fail: (why) => settle(() => reject(why)) });
       });
-  const engine: Engine = { open: ask('open'), setThickness: ask('setThickness'), map: ask('map'), coreLog: ask('coreLog') };
+  const engine: Engine = {
+    open: ask('open'),
+    setThickness: ask('setThickness'),
+    map: ask('map'),
+    coreLog: ask('coreLog'),
+    sources: ask('sources'),
+    exportFile: ask('exportFile'),
+  };
   return { engine, calls, named: (name) => calls.filter((call) => call.name === name) };
 }

@@ -26,6 +26,8 @@ export interface BayVerdict {
   /** Case with the greatest utilisation; without any permitted load, the greatest load. */
   readonly governing: BayCase;
   readonly basis: SceneBasis | undefined;
+  /** Utilisation of the finished garden with all tolerances for and against it. */
+  readonly band: ReportBay['band'];
 }
 
 /** Every comparison of a bay. */
@@ -102,7 +104,7 @@ export function bayVerdicts(report: Report, scene: SceneFile): BayVerdict[] {
   const verdicts = report.bays.map((bay): BayVerdict => {
     const cases = bayCases(bay);
     const { confirmed, id } = bay;
-    return { id, status: statusOf(bay, cases), confirmed, governing: governingOf(cases), basis: given.get(id)?.basis };
+    return { id, status: statusOf(bay, cases), confirmed, governing: governingOf(cases), basis: given.get(id)?.basis, band: bay.band };
   });
   return verdicts.sort(
     (a, b) =>

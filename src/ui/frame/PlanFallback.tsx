@@ -3,9 +3,9 @@
 import { type MouseEvent, useMemo } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import type { CellMap } from '../../model/maps.ts';
-import type { PolygonM } from '../../model/scene-file.ts';
 import { classStyle } from '../facts/map-classes.ts';
-import { boxOf, boxSizeM, cellAt, cellCentre, toLocal } from '../facts/place.ts';
+import { boxOf, cellAt, cellCentre } from '../facts/place.ts';
+import { type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { planRuns, type Run } from '../facts/plan-runs.ts';
 import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { en as t } from '../text/en.ts';
@@ -16,15 +16,9 @@ const PLAN_SIZE = 420;
 const MARGIN = 12;
 const BAY_LETTERS = 14;
 
-/** Snapshot and plan units per metre; y runs down. */
 interface PlanProps {
   readonly snapshot: Snapshot;
-  readonly scale: number;
-}
-
-function ringPath(ring: PolygonM, { snapshot, scale }: PlanProps): string {
-  const points = ring.map((point) => toLocal(point, snapshot.originM)).map(([x, y]) => `${x * scale} ${-y * scale}`);
-  return `M${points.join('L')}Z`;
+  readonly frame: PlanFrame;
 }
 
 export function PlanFallback() {
@@ -39,28 +33,25 @@ export function PlanFallback() {
 
 function Plan({ snapshot }: { readonly snapshot: Snapshot }) {
   const pickCell = useView((state) => state.pickCell);
-  const { scene, grid, originM, bayAt } = snapshot;
+  const { grid, bayAt } = snapshot;
   const pickBay = useView((state) => state.pickBay);
-  const box = boxOf(scene.deck.outline.map((point) => toLocal(point, originM)));
-  const scale = PLAN_SIZE / boxSizeM(box);
-  const [x, y] = [box.min[0] * scale - MARGIN, -box.max[1] * scale - MARGIN];
-  const [width, height] = [(box.max[0] - box.min[0]) * scale + 2 * MARGIN, (box.max[1] - box.min[1]) * scale + 2 * MARGIN];
+  const frame = useMemo(() => planFrame(snapshot, PLAN_SIZE, MARGIN), [snapshot]);
   const onClick = (event: MouseEvent<SVGSVGElement>) => {
     const matrix = event.currentTarget.getScreenCTM();
     if (matrix === null) return;
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
-    const cell = cellAt(grid, [at.x / scale, -at.y / scale]);
+    const cell = cellAt(grid, [at.x / frame.scale, -at.y / frame.scale]);
     if (cell === null) return;
     pickCell(cell);
     pickBay(snapshot.report.bays[bayAt[cell] ?? -1]?.id ?? null);
   };
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: every place can be picked by keyboard in the tables, as the label says
-    <svg className="plan-drawing" role="img" aria-label={t.plan.label} viewBox={`${x} ${y} ${width} ${height}`} onClick={onClick}>
-      <PlanGround snapshot={snapshot} scale={scale} />
-      <PlanMap snapshot={snapshot} scale={scale} />
-      <PlanLines snapshot={snapshot} scale={scale} />
-      <PickedCell snapshot={snapshot} scale={scale} />
+    <svg className="plan-drawing" role="img" aria-label={t.plan.label} viewBox={frame.viewBox} onClick={onClick}>
+      <PlanGround snapshot={snapshot} frame={frame} />
+      <PlanMap snapshot={snapshot} frame={frame} />
+      <PlanLines snapshot={snapshot} frame={frame} />
+      <PickedCell snapshot={snapshot} frame={frame} />
     </svg>
   );
 }
@@ -69,17 +60,17 @@ function PlanGround(props: PlanProps) {
   const { scene } = props.snapshot;
   return (
     <>
-      <path className="plan-deck" d={ringPath(scene.deck.outline, props)} />
+      <path className="plan-deck" d={planPath(scene.deck.outline, props.frame)} />
       {scene.zones.map((zone) => (
         <path
           key={zone.id}
           className="plan-zone"
           fillRule="evenodd"
-          d={[zone.outline, ...(zone.holes ?? [])].map((ring) => ringPath(ring, props)).join('')}
+          d={[zone.outline, ...(zone.holes ?? [])].map((ring) => planPath(ring, props.frame)).join('')}
         />
       ))}
       {scene.deck.openings?.map((ring) => (
-        <path key={ring.join(' ')} className="plan-opening" d={ringPath(ring, props)} />
+        <path key={ring.join(' ')} className="plan-opening" d={planPath(ring, props.frame)} />
       ))}
     </>
   );
@@ -92,7 +83,7 @@ function runFill(of: Run['of'], map: CellMap): string {
   return hatched ? classFill(of, colour) : colour;
 }
 
-function PlanMap({ snapshot: { grid }, scale }: PlanProps) {
+function PlanMap({ snapshot: { grid }, frame: { scale } }: PlanProps) {
   const map = useScene((state) => state.cellMap);
   const runs = useMemo(() => (map === null ? [] : planRuns(map, grid)), [map, grid]);
   if (map === null) return null;
@@ -114,20 +105,20 @@ function PlanMap({ snapshot: { grid }, scale }: PlanProps) {
 }
 
 function PlanLines(props: PlanProps) {
-  const { snapshot, scale } = props;
-  const { scene, originM } = snapshot;
+  const { snapshot, frame } = props;
+  const { scene } = snapshot;
   const bay = useView((state) => state.bay);
   return (
     <>
       {scene.deck.bays.map(({ id, outline }) => {
-        const { min, max } = boxOf(outline.map((point) => toLocal(point, originM)));
+        const { min, max } = boxOf(outline.map((point) => planPoint(point, frame)));
         return (
           <g key={id} className="plan-bay" data-picked={id === bay}>
-            <path d={ringPath(outline, props)} />
+            <path d={planPath(outline, props.frame)} />
             <text
-              x={((min[0] + max[0]) / 2) * scale}
-              y={(-(min[1] + max[1]) / 2) * scale}
-              fontSize={Math.min(BAY_LETTERS, (1.8 * (max[0] - min[0]) * scale) / id.length)}
+              x={(min[0] + max[0]) / 2}
+              y={(min[1] + max[1]) / 2}
+              fontSize={Math.min(BAY_LETTERS, (1.8 * (max[0] - min[0])) / id.length)}
             >
               {id}
             </text>
@@ -135,14 +126,14 @@ function PlanLines(props: PlanProps) {
         );
       })}
       {scene.deck.outlets?.map(({ id, at }) => {
-        const [x, y] = toLocal(at, originM);
-        return <circle key={id} className="plan-outlet" cx={x * scale} cy={-y * scale} r={4} />;
+        const [x, y] = planPoint(at, frame);
+        return <circle key={id} className="plan-outlet" cx={x} cy={y} r={4} />;
       })}
     </>
   );
 }
 
-function PickedCell({ snapshot: { grid }, scale }: PlanProps) {
+function PickedCell({ snapshot: { grid }, frame: { scale } }: PlanProps) {
   const cell = useView((state) => state.cell);
   if (cell === null) return null;
   const [x, y] = cellCentre(grid, cell);

@@ -16,6 +16,8 @@ export const partFill = (kind: string): string => (kind in ROLE_STYLE ? `url(#${
 export const classFill = (index: number, colour: string): string => (isHatchedClass(index) ? `url(#hatch-class-${index})` : colour);
 
 export const UNCONFIRMED_FILL = 'url(#hatch-unconfirmed)';
+/** Something that must not be so, where it is no class of utilisation. */
+export const OVER_FILL = 'url(#hatch-over)';
 export const NO_DATA_FILL = 'url(#hatch-no-data)';
 
 function RoleHatch({ kind }: { readonly kind: PartKind }) {
@@ -45,6 +47,10 @@ function ClassHatches() {
       <pattern id="hatch-unconfirmed" width="8" height="8" patternUnits="userSpaceOnUse">
         <rect width="8" height="8" fill="var(--paper)" />
         <path d="M-1 9L9-1" stroke={UNCONFIRMED} strokeWidth="2" />
+      </pattern>
+      <pattern id="hatch-over" width="7" height="7" patternUnits="userSpaceOnUse">
+        <rect width="7" height="7" fill="var(--clay-tint)" />
+        <path d="M-1 8L8-1" stroke="var(--clay)" strokeWidth="1" opacity="0.55" />
       </pattern>
       <pattern id="hatch-no-data" width="10" height="10" patternUnits="userSpaceOnUse">
         <rect width="10" height="10" fill="var(--paper)" />

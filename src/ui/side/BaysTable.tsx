@@ -100,16 +100,22 @@ function useStage(id: string | null): { readonly index: number; readonly name: s
   return index < 0 ? null : { index, name: stages?.[index]?.name ?? '' };
 }
 
-function BayUtilisation({ verdict: { governing, status, confirmed } }: { readonly verdict: BayVerdict }) {
+function BayUtilisation({ verdict: { governing, status, confirmed, band } }: { readonly verdict: BayVerdict }) {
   const { utilisation, loadKNm2, permittedKNm2 } = governing;
   const sayMargin = permittedKNm2 !== null && utilisation !== null && (status === 'over' || status === 'within');
   return (
     <>
       <strong>{utilisation === null ? '–' : percentText(utilisation)}</strong>
-      <UtilisationBar utilisation={utilisation} confirmed={confirmed} />
+      <UtilisationBar
+        utilisation={utilisation}
+        confirmed={confirmed}
+        band={governing.kind === 'permanent' || governing.kind === 'total' ? band : undefined}
+      />
       <span className="small block bay-words">
         {sayMargin ? t.bays.margin(loadKNm2, permittedKNm2, judge(utilisation)) : t.bays.status(status)}
       </span>
+      {band && <span className="small block">{t.bays.band(band.low, band.high)}</span>}
+      {band && band.high > 1 && status !== 'over' && <span className="bay-band-over">{t.bays.bandOver}</span>}
       {status === 'over' && !confirmed && <span className="small block">{t.bays.status('not confirmed')}</span>}
     </>
   );

@@ -1,15 +1,18 @@
 /** What the checks found: stop, check, note; each says what and where, and leads there. */
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Finding, Severity } from '../../model/finding.ts';
+import { type FindingGroup, groupByRule } from '../facts/finding-groups.ts';
 import { IssueList } from '../parts/IssueList.tsx';
 import { en as t } from '../text/en.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 const SEVERITIES: readonly Severity[] = ['stop', 'check', 'note'];
-/** More than this at once helps nobody and slows the page. */
-const FIRST = 50;
+/** Of one rule; more at once hides the other rules. */
+const FIRST = 3;
+/** More than this at once slows the page. */
+const STEP = 50;
 const AROUND_M = 8;
 
 export function FindingsList() {
@@ -20,7 +23,7 @@ export function FindingsList() {
     <div className="findings">
       {findings.length === 0 && <p>{t.findings.none}</p>}
       {SEVERITIES.map((severity) => (
-        <Group key={severity} severity={severity} findings={findings.filter((one) => one.severity === severity)} />
+        <Group key={severity} severity={severity} findings={findings} />
       ))}
       {warnings.length > 0 && (
         <section>
@@ -33,27 +36,40 @@ export function FindingsList() {
 }
 
 function Group({ severity, findings }: { readonly severity: Severity; readonly findings: readonly Finding[] }) {
-  const [all, setAll] = useState(false);
-  if (findings.length === 0) return null;
-  const shown = all ? findings : findings.slice(0, FIRST);
+  const groups = useMemo(() => groupByRule(findings, severity), [findings, severity]);
+  if (groups.length === 0) return null;
+  const count = groups.reduce((sum, group) => sum + group.findings.length, 0);
   return (
     <section className={`finding-group finding-${severity}`}>
       <h2 className="block-title">
         <SeverityMark severity={severity} />
-        {t.findings.group(t.findings.severity[severity], findings.length)}
+        {t.findings.group(t.findings.severity[severity], count)}
         <span className="small"> {t.findings.meaning[severity]}</span>
       </h2>
+      {groups.map((group) => (
+        <RuleGroup key={group.rule} group={group} />
+      ))}
+    </section>
+  );
+}
+
+function RuleGroup({ group: { rule, findings } }: { readonly group: FindingGroup }) {
+  const [shown, setShown] = useState(FIRST);
+  const left = findings.length - shown;
+  return (
+    <section className="finding-rule">
+      <h3>{t.findings.rule(rule, findings.length)}</h3>
       <ul>
-        {shown.map((finding, i) => (
+        {findings.slice(0, shown).map((finding, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: findings have no id and their order is that of the report
           <li key={i}>
             <FindingItem finding={finding} />
           </li>
         ))}
       </ul>
-      {shown.length < findings.length && (
-        <button type="button" className="button" onClick={() => setAll(true)}>
-          {t.findings.more(findings.length - shown.length)}
+      {left > 0 && (
+        <button type="button" className="button" onClick={() => setShown(shown + STEP)}>
+          {t.findings.more(Math.min(left, STEP))}
         </button>
       )}
     </section>
@@ -97,16 +113,18 @@ function FindingItem({ finding }: { readonly finding: Finding }) {
   const { where, rule, source, says } = finding;
   const onGo = () => {
     const stage = stages?.findIndex(({ id }) => id === where.stage) ?? -1;
-    if (stage >= 0) showStage(stage);
+    // What is shown then is what the finding speaks of: its stage, or the finished garden.
+    showStage(stage < 0 ? null : stage);
     if (where.bay !== undefined) go.toBay(where.bay, where.at ?? null);
     else if (where.at !== undefined) go.toPoint(where.at, AROUND_M);
     else if (where.zone !== undefined) go.toZone(where.zone);
+    else if (where.object !== undefined) go.toObject(where.object);
   };
   return (
     <button type="button" className="finding" onClick={onGo}>
       <span className="finding-says">{says}</span>
       <span className="finding-where">{words.length === 0 ? t.findings.whole : words.join(' · ')}</span>
-      <span className="small block">{t.findings.rule(rule, source)}</span>
+      <span className="small block">{t.findings.source(rule, source)}</span>
     </button>
   );
 }

@@ -1,6 +1,6 @@
 /** Every sentence the user reads, in English. Parameters are given to functions, so that another language can order them its own way. */
 
-import type { Severity } from '../../model/finding.ts';
+import type { Rule, Severity } from '../../model/finding.ts';
 import type { CoreLogLayer, CoreLogOther, MapKind } from '../../model/maps.ts';
 import type { PartKind } from '../../model/picture.ts';
 import type { ReportBay } from '../../model/report.ts';
@@ -22,6 +22,8 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
+import { help } from './en-help.ts';
+import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import {
   basisText,
   CASE_NAMES,
@@ -36,6 +38,7 @@ import {
   missingText,
   OTHERS,
   PARTS,
+  RULES,
   STATUS,
 } from './en-words.ts';
 
@@ -211,6 +214,11 @@ export const en = {
     findings: 'Findings',
     zones: 'Zones',
     cells: 'Cells',
+    heaps: 'Heaps',
+    edges: 'Edges',
+    takeoff: 'Take-off',
+    probes: 'Probes',
+    sources: 'Sources',
     stage: 'Stages',
     stops: (count: number) => many(count, 'stop finding', 'stop findings'),
   },
@@ -241,6 +249,8 @@ export const en = {
     status: (status: BayStatus) => STATUS[status],
     margin,
     pick: (id: string) => `Go to bay ${id}`,
+    band: (low: number, high: number) => `Finished garden within tolerances: ${wholePercent(low)}–${wholePercent(high)}\u202F%`,
+    bandOver: 'could go over within tolerances',
     /** Beside a bay's name in the model: what it may carry. */
     note: ({ confirmed, permanent, total }: ReportBay) => {
       if (!confirmed) return 'not confirmed';
@@ -263,7 +273,8 @@ export const en = {
     stageNamed: (number: number, name: string, id: string) => `Stage ${number}, ${name} (${id})`,
     object: (id: string) => `Object ${id}`,
     at: (x: number, y: number) => `x ${coordinateText(x)}, y ${coordinateText(y)} m`,
-    rule: (rule: string, source: string) => (source === '' ? `Rule ${rule}` : `Rule ${rule} · ${source}`),
+    rule: (rule: Rule, count: number) => (count === 1 ? RULES[rule] : `${RULES[rule]} · ${numberText(count, 0)}`),
+    source: (rule: Rule, source: string) => (source === '' ? `Rule ${rule}` : `Rule ${rule} · ${source}`),
     more: (count: number) => `Show ${many(count, 'more', 'more')}`,
     whole: 'The scene as a whole',
   },
@@ -350,38 +361,17 @@ export const en = {
     stageNumber: (number: number) => `stage ${number}`,
     garden: 'finished garden',
   },
-  help: {
-    title: 'Keys and help',
-    close: 'Close',
-    model: 'On the model',
-    rail: 'On the stages',
-    tables: 'In the tables',
-    still: 'No moving pictures',
-    stillAdd: 'The camera jumps instead of flying, layers change at once. Follows the setting of your device until you choose here.',
-    keys: {
-      model: [
-        ['Arrow keys', 'turn the model'],
-        ['Shift + arrow keys', 'move it'],
-        ['+ and −', 'nearer, farther'],
-        ['Home, P, S', 'whole model, from above, from the side'],
-        ['Click or tap', 'core log of that place'],
-        ['Escape', 'clear the picked place'],
-      ],
-      rail: [
-        ['Left, right arrow', 'previous, next stage'],
-        ['Home, End', 'first stage, finished garden'],
-      ],
-      tables: [
-        ['Tab', 'next control'],
-        ['Left, right arrow', 'on a tab: next table'],
-        ['Enter', 'go to the bay, finding, zone or cell'],
-      ],
-    } as Readonly<Record<'model' | 'rail' | 'tables', readonly (readonly [string, string])[]>>,
-  },
+  help,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',
     working: 'Opening the scene…',
   },
+  heaps,
+  columns,
+  edges,
+  takeoff,
+  probes,
+  sources,
   part: (kind: PartKind) => PARTS[kind],
 } as const;

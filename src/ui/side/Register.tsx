@@ -1,0 +1,68 @@
+/** Index tabs of the sheets: an upright register along the edge of the panel, or rows above it on a phone. */
+
+import { type KeyboardEvent, useRef } from 'react';
+import { en as t } from '../text/en.ts';
+import { useScene } from '../use-stores.ts';
+
+export const SHEETS = ['core', 'bays', 'findings', 'zones', 'cells', 'heaps', 'edges', 'takeoff', 'probes', 'sources', 'stage'] as const;
+export type Sheet = (typeof SHEETS)[number];
+
+interface Props {
+  readonly sheets: readonly Sheet[];
+  readonly sheet: Sheet;
+  readonly upright: boolean;
+  readonly onChoose: (sheet: Sheet) => void;
+}
+
+/** Arrow keys, Home and End move between the tabs; only the chosen one is in the tab order. */
+export function Register({ sheets, sheet, upright, onChoose }: Props) {
+  const list = useRef<HTMLDivElement>(null);
+  const stops = useScene((state) => state.snapshot?.report.findings.filter(({ severity }) => severity === 'stop').length ?? 0);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const at = sheets.indexOf(sheet);
+    const steps: Readonly<Record<string, number>> = {
+      ArrowDown: at + 1,
+      ArrowRight: at + 1,
+      ArrowUp: at - 1,
+      ArrowLeft: at - 1,
+      Home: 0,
+      End: sheets.length - 1,
+    };
+    const to = steps[event.key];
+    if (to === undefined) return;
+    event.preventDefault();
+    const next = sheets[(to + sheets.length) % sheets.length] as Sheet;
+    onChoose(next);
+    list.current?.querySelector<HTMLElement>(`#tab-${next}`)?.focus();
+  };
+  return (
+    <div
+      ref={list}
+      role="tablist"
+      className={upright ? 'register' : 'register register-rows'}
+      aria-label={t.tabs.title}
+      aria-orientation={upright ? 'vertical' : 'horizontal'}
+      onKeyDown={onKeyDown}
+    >
+      {sheets.map((one) => (
+        <button
+          key={one}
+          id={`tab-${one}`}
+          type="button"
+          role="tab"
+          aria-selected={one === sheet}
+          aria-controls="tab-panel"
+          tabIndex={one === sheet ? 0 : -1}
+          onClick={() => onChoose(one)}
+        >
+          {t.tabs[one]}
+          {one === 'findings' && stops > 0 && (
+            <span className="tab-count" role="img" aria-label={t.tabs.stops(stops)}>
+              {stops}
+            </span>
+          )}
+        </button>
+      ))}
+    </div>
+  );
+}
