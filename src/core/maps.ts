@@ -1,11 +1,16 @@
 /** Maps per cell of one evaluation, for the finished garden or at the end of a stage. */
 
+import type { LayerInput } from '../model/deck-input.ts';
+import type { EdgeInput } from '../model/edge-input.ts';
 import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../model/maps.ts';
 import { UTILISATION_LIMITS } from '../model/palette.ts';
+import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
 import { fillLoads, stageLimitKNm2 } from './judge.ts';
 import type { Affine } from './layers/coefficients.ts';
 import { coefficientArrays, zoneLoads } from './loads/field.ts';
+import { cellUpstands } from './rules/edges.ts';
+import { cellFalls } from './rules/falls.ts';
 
 const UNITS: Readonly<Record<MapKind, string>> = {
   load: 'kN/m²',
@@ -14,6 +19,9 @@ const UNITS: Readonly<Record<MapKind, string>> = {
   depth: 'mm',
   'make-up': 'mm',
   finished: 'm',
+  substrate: 'mm',
+  upstand: 'mm',
+  fall: '%',
 };
 
 /**
@@ -21,16 +29,17 @@ const UNITS: Readonly<Record<MapKind, string>> = {
  * @param on - evaluation [kN/m²]
  * @param kind - quantity; utilisations are of the 1 m × 1 m patch centred on the cell, as bays are judged [-]
  * @param stage - index of the stage, null for the finished garden [-]
- * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm] or [m]
+ * @param edges - edges of the deck, local, for the heights along them [m]
+ * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm], [m] or [%]
  * @throws RangeError for a stage that does not exist
  * @source contract.md, section 2
  */
-export function cellMap(on: Evaluation, kind: MapKind, stage: number | null): CellMap {
+export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edges: readonly EdgeInput[] = []): CellMap {
   if (stage !== null && !(stage >= 0 && stage < on.plan.stages.length)) throw new RangeError(`cellMap: no stage ${stage}`);
   const { deckShare, grid } = on.prepared.ground;
   const values = new Float32Array(deckShare.length).fill(Number.NaN);
   const flags = new Uint8Array(deckShare.length);
-  const valueAt = valuesOf(on, kind, stage);
+  const valueAt = valuesOf(on, kind, stage, edges);
   const isUtilisation = kind === 'utilisation' || kind === 'worst-stage';
   let min = Infinity;
   let max = -Infinity;
@@ -75,7 +84,7 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null): Ce
   };
 }
 
-function valuesOf(on: Evaluation, kind: MapKind, stage: number | null): (cell: number) => number {
+function valuesOf(on: Evaluation, kind: MapKind, stage: number | null, edges: readonly EdgeInput[]): (cell: number) => number {
   switch (kind) {
     case 'load':
       return loadOf(on, stage);
@@ -89,6 +98,16 @@ function valuesOf(on: Evaluation, kind: MapKind, stage: number | null): (cell: n
     }
     case 'make-up':
       return makeUpOf(on, stage);
+    case 'substrate':
+      return substrateOf(on, stage);
+    case 'upstand': {
+      const heightMm = cellUpstands(deckSite(on), edges);
+      return (cell) => heightMm[cell];
+    }
+    case 'fall': {
+      const { percent } = cellFalls(deckSite(on));
+      return (cell) => percent[cell];
+    }
     case 'finished': {
       const depth = layerMean(on, depthStack(on, stage));
       // Bare deck ends at the membrane.
@@ -144,21 +163,49 @@ function layerMean(on: Evaluation, zones: readonly Affine[]): (cell: number) => 
 
 /** Make-up thickness where a zone has such a layer and, in a stage, has it placed by then [mm]. */
 function makeUpOf(on: Evaluation, stage: number | null): (cell: number) => number {
-  const has = on.input.zones.map((zone, z) =>
-    zone.buildUp.layers.some((layer, i) => {
-      const placedIn = on.plan.layerStages[z][i];
-      return layer.rangeM !== null && (stage === null || (placedIn >= 0 && placedIn <= stage));
+  return zoneMean(
+    on,
+    on.input.zones.map((_, z) => (placedLayers(on, z, stage).some(({ rangeM }) => rangeM !== null) ? { fixed: 0, perM: 1 } : null)),
+  );
+}
+
+/** All substrate of a zone together, as far as it is placed, where it has any by the end [mm]. */
+function substrateOf(on: Evaluation, stage: number | null): (cell: number) => number {
+  const isSubstrate = ({ role }: LayerInput) => role === 'substrate';
+  return zoneMean(
+    on,
+    on.input.zones.map(({ buildUp }, z) => {
+      if (!buildUp.layers.some(isSubstrate)) return null;
+      const placed = placedLayers(on, z, stage).filter(isSubstrate);
+      const fixed = placed.reduce((sum, { rangeM, thicknessM }) => sum + (rangeM ? 0 : thicknessM), 0);
+      return { fixed, perM: placed.some(({ rangeM }) => rangeM !== null) ? 1 : 0 };
     }),
   );
+}
+
+function placedLayers(on: Evaluation, z: number, stage: number | null): LayerInput[] {
+  return on.input.zones[z].buildUp.layers.filter((_, i) => {
+    const placedIn = on.plan.layerStages[z][i];
+    return stage === null || (placedIn >= 0 && placedIn <= stage);
+  });
+}
+
+/** Mean by area over those zones of a cell that have a value, in mm; `of` is a height per zone by its make-up [m]. */
+function zoneMean(on: Evaluation, of: readonly (Affine | null)[]): (cell: number) => number {
   const { owner, mixed, start, entryZone, entryShare } = on.field.zones;
+  const mm = ({ fixed, perM }: Affine, makeUpM: number) => 1000 * (fixed + perM * makeUpM);
   const values = new Float64Array(owner.length).fill(Number.NaN);
-  for (let cell = 0; cell < owner.length; cell++) if (owner[cell] >= 0 && has[owner[cell]]) values[cell] = on.field.makeUpM[cell] * 1000;
+  for (let cell = 0; cell < owner.length; cell++) {
+    const height = owner[cell] < 0 ? null : of[owner[cell]];
+    if (height) values[cell] = mm(height, on.field.makeUpM[cell]);
+  }
   mixed.forEach((cell, i) => {
     let sum = 0;
     let share = 0;
     for (let e = start[i]; e < start[i + 1]; e++) {
-      if (!has[entryZone[e]]) continue;
-      sum += entryShare[e] * on.field.entryMakeUpM[e] * 1000;
+      const height = of[entryZone[e]];
+      if (!height) continue;
+      sum += entryShare[e] * mm(height, on.field.entryMakeUpM[e]);
       share += entryShare[e];
     }
     if (share > 0) values[cell] = sum / share;

@@ -2,8 +2,8 @@
 
 import type { Role } from './roles.ts';
 
-export type MapKind = 'load' | 'utilisation' | 'worst-stage' | 'depth' | 'make-up' | 'finished';
-export const MAP_KINDS: readonly MapKind[] = ['load', 'utilisation', 'worst-stage', 'depth', 'make-up', 'finished'];
+export const MAP_KINDS = ['load', 'utilisation', 'worst-stage', 'depth', 'substrate', 'make-up', 'finished', 'upstand', 'fall'] as const;
+export type MapKind = (typeof MAP_KINDS)[number];
 
 /** Bits of `CellMap.flags`. */
 export const CELL_ON_DECK = 1;

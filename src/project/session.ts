@@ -11,6 +11,7 @@ import { mmFromMetres } from '../model/units.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
 import { KNOWN_IDS } from './materials.ts';
+import { deckRims } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { sourceUses } from './source-uses.ts';
 
@@ -48,7 +49,8 @@ export class Session {
   }
 
   map(kind: MapKind, stage: number | null): CellMap {
-    return cellMap(this.opened().evaluation, kind, stage);
+    const { evaluation, scene } = this.opened();
+    return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
   }
 
   coreLog(cell: number, stage: number | null): CoreLog | null {
@@ -59,7 +61,8 @@ export class Session {
     return sourceUses(this.opened().scene);
   }
 
-  private opened(): Project {
+  /** The scene as it stands, with all that was calculated. */
+  opened(): Project {
     if (!this.project) throw new RangeError('Session: no scene is open');
     return this.project;
   }

@@ -4,10 +4,11 @@ import type { MapKind } from '../model/maps.ts';
 import { en as t } from './text/en.ts';
 import { useScene, useView } from './use-stores.ts';
 
-/** Name of the stage shown; the map of the worst stage does not depend on it. */
+/** Name of the stage shown; some maps do not depend on it. */
 export function useStageName(kind: MapKind | null): string {
   const stage = useView((state) => state.stage);
   const name = useScene((state) => (stage === null ? '' : (state.snapshot?.stages[stage]?.name ?? '')));
-  if (kind === 'worst-stage') return t.legend.allStages;
+  if (kind === 'worst-stage' || kind === 'fall') return t.legend.allStages;
+  if (kind === 'upstand') return t.legend.finished;
   return stage === null ? t.legend.finished : t.legend.stage(stage + 1, name);
 }

@@ -84,6 +84,42 @@ describe('the finished garden', () => {
   });
 });
 
+describe('substrate, edges and falls', () => {
+  it('substrate: mean over those zones of a cell that have any, nothing for paving', () => {
+    const map = expectMap('substrate', null, [300, 300, Number.NaN, Number.NaN]);
+    expect([map.unit, map.dataCells, map.noDataCells]).toEqual(['mm', 2, 2]);
+    // Not laid before stage 2
+    expectMap('substrate', 0, [0, 0, Number.NaN, Number.NaN]);
+  });
+
+  it('substrate that is the make-up layer itself has the thickness it takes', () => {
+    const soil = buildUp('s', [layer('filter', 0.01), layer('substrate', 0.2, { rangeM: { min: 0.1, max: 0.6 } })]);
+    const at = { kind: 'plane', x: 0, y: 0, z: 0.41, slopeX: 0, slopeY: 0 } as const;
+    const on = evaluate(deck({ deck: box(0, 0, 1, 1), zones: [zone('S', box(0, 0, 1, 1), soil, { finish: at })] }));
+    // 410 less 10 of filter
+    expect(cellMap(on, 'substrate', null).values[0]).toBeCloseTo(400, 4);
+  });
+
+  it('upstand: membrane top less finish, only in the cells along the edge', () => {
+    // Along y = 0 from x = 0 to 1, beside the garden finished at 0.45: 0.60 - 0.45
+    const edge = { id: 'E', kind: 'upstand', drainedChannel: false, line: Float64Array.of(0, 0, 1, 0), membraneTopM: 0.6 } as const;
+    const map = cellMap(ON, 'upstand', null, [edge]);
+    expect(map.values[0]).toBeCloseTo(150, 4);
+    expect([map.unit, map.dataCells]).toEqual(['mm', 1]);
+    expect(cellMap(ON, 'upstand', 0, [edge]).values[0]).toBeCloseTo(150, 4);
+    expect(cellMap(ON, 'upstand', null).dataCells).toBe(0);
+  });
+
+  it('fall of the membrane in percent, nothing where the file gives no levels', () => {
+    // 6 cm down over 4 m towards +x
+    const levels = { spots: Float64Array.of(0, 0, 0.06, 4, 0, 0, 4, 1, 0, 0, 1, 0.06), breaklines: [] };
+    const map = cellMap(evaluate(deck({ deck: box(0, 0, 4, 1), levels })), 'fall', null);
+    for (const value of map.values) expect(value).toBeCloseTo(1.5, 5);
+    expect(map.unit).toBe('%');
+    expect(cellMap(ON, 'fall', null).dataCells).toBe(0);
+  });
+});
+
 describe('a stage', () => {
   it('shows what is placed by then', () => {
     expectMap('load', 0, [1.5, 0.75, 6, 0]);

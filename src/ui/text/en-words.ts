@@ -24,8 +24,11 @@ export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
   utilisation: 'Utilisation',
   'worst-stage': 'Worst stage',
   depth: 'Depth',
+  substrate: 'Substrate',
   'make-up': 'Make-up',
-  finished: 'Finished level',
+  finished: 'Finish',
+  upstand: 'Upstand',
+  fall: 'Fall',
 };
 
 export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
@@ -33,8 +36,11 @@ export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
   utilisation: 'Utilisation: load over permitted load',
   'worst-stage': 'Utilisation in the worst stage',
   depth: 'Depth of the build-up',
+  substrate: 'Depth of the substrate',
   'make-up': 'Thickness of the make-up layer',
   finished: 'Finished level',
+  upstand: 'Membrane above the finish along edges',
+  fall: 'Fall of the membrane',
 };
 
 export const MAP_BASES: Readonly<Record<MapKind, string>> = {
@@ -42,8 +48,11 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   utilisation: 'Saturated; mean over 1.0 m × 1.0 m around the cell, against the permitted load of its bay',
   'worst-stage': 'Saturated, with stockpiles and flood tests; highest of all stages',
   depth: 'All layers together, at the centre of the cell',
+  substrate: 'All substrate layers together, in zones that have any',
   'make-up': 'As calculated from deck level, finished level and the other layers',
   finished: 'Top of the build-up, height system of the file',
+  upstand: 'Top of the membrane at upstands and sills less the finished level beside them; least in each cell',
+  fall: 'By the triangles between the given levels, at the centre of the cell',
 };
 
 export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {
