@@ -1,9 +1,17 @@
-/** Command line: `npm run --silent check -- FILE [--json] [--cell M]`. */
+/** Command line: `npm run --silent check -- FILE [--json] [--cell M]`, and `export` and `sources` likewise. */
 
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { run } from './run.ts';
 
 const result = run(process.argv.slice(2), (file) => readFileSync(file));
 process.stdout.write(result.out);
 process.stderr.write(result.err);
 process.exitCode = result.code;
+if (result.file) {
+  try {
+    writeFileSync(result.file.name, await result.file.bytes);
+  } catch (error) {
+    process.stderr.write(`${result.file.name}: the file can't be written (${(error as Error).message}).\n`);
+    process.exitCode = 2;
+  }
+}

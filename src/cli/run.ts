@@ -1,8 +1,12 @@
 /** The command line as a pure function: arguments in, text and exit code out. */
 
-import { parseArgs } from 'node:util';
+import { exportFile } from '../export/export-file.ts';
 import { issueLine } from '../model/issue.ts';
-import { readProject } from '../project/evaluate-project.ts';
+import { type Project, readProject } from '../project/evaluate-project.ts';
+import { csvText } from '../project/export-csv.ts';
+import { exportTable } from '../project/export-tables.ts';
+import { type Call, readCall, USAGE } from './call.ts';
+import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
 
 export interface RunResult {
@@ -12,73 +16,61 @@ export interface RunResult {
   readonly err: string;
   /** 0 no `stop` finding · 1 at least one · 2 the file or the call is not usable. */
   readonly code: 0 | 1 | 2;
+  /** A file to be written. */
+  readonly file?: { readonly name: string; readonly bytes: Promise<Uint8Array> };
 }
 
-const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
-
-  FILE      a scene file (*.scene.json)
-  --json    the report as JSON, and nothing else, on standard output
-  --cell M  side of the grid's cells in metres (0.05 to 2) instead of the scene's own
-
-Exit code 0: no stop finding; 1: at least one; 2: the file can't be read or is not valid.
-Compares entered loads with entered limits. Not a structural check.
-`;
+type ReadFile = (file: string) => Uint8Array;
 
 /**
  * Runs one call.
  * @param args - arguments after the program's name, the command first
  * @param readFile - reads a file's bytes; throws where it can't
- * @returns what to print and the exit code
+ * @returns what to print and to write, and the exit code
  */
-export function run(args: readonly string[], readFile: (file: string) => Uint8Array): RunResult {
+export function run(args: readonly string[], readFile: ReadFile): RunResult {
   const call = readCall(args);
-  if ('refusal' in call) return { out: '', err: `${call.refusal}\n\n${USAGE}`, code: 2 };
-  if (call.help) return { out: USAGE, err: '', code: 0 };
+  switch (call.command) {
+    case 'help':
+      return { out: USAGE, err: '', code: 0 };
+    case 'refused':
+      return { out: '', err: `${call.why}\n\n${USAGE}`, code: 2 };
+    case 'check':
+      return withProject(call.file, readFile, call.cellM, (project) => check(call, project));
+    case 'export':
+      return withProject(call.file, readFile, undefined, (project) => exported(call, project));
+    case 'sources':
+      if (call.file === undefined) return { out: sourceLines(null), err: '', code: 0 };
+      return withProject(call.file, readFile, undefined, ({ scene }) => ({ out: sourceLines(scene), code: 0 }));
+  }
+}
+
+type Done = Omit<RunResult, 'err'>;
+
+/** Reads and evaluates a scene file; its messages go to standard error. */
+function withProject(file: string, readFile: ReadFile, cellM: number | undefined, then: (project: Project) => Done): RunResult {
   let text: string;
   try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(readFile(call.file));
+    text = new TextDecoder('utf-8', { fatal: true }).decode(readFile(file));
   } catch (error) {
-    return { out: '', err: `${call.file}: ${whyUnreadable(error)}\n`, code: 2 };
+    return { out: '', err: `${file}: ${whyUnreadable(error)}\n`, code: 2 };
   }
-  const reading = readProject(text, call.cellM);
-  const messages = reading.issues.map((issue) => `${call.file}: ${issueLine(issue)}\n`).join('');
-  if (!reading.project) return { out: '', err: messages, code: 2 };
-  const { report, scene } = reading.project;
-  const out = call.json ? `${JSON.stringify(report, null, 2)}\n` : summary(scene, report);
-  return { out, err: messages, code: report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0 };
+  const reading = readProject(text, cellM);
+  const err = reading.issues.map((issue) => `${file}: ${issueLine(issue)}\n`).join('');
+  if (!reading.project) return { out: '', err, code: 2 };
+  return { ...then(reading.project), err };
 }
 
-type Call =
-  | { readonly file: string; readonly json: boolean; readonly cellM: number | undefined; readonly help: boolean }
-  | { readonly refusal: string };
-
-function readCall(args: readonly string[]): Call {
-  const [command, ...rest] = args;
-  if (command === undefined || command === '--help' || command === '-h') return { file: '', json: false, cellM: undefined, help: true };
-  if (command !== 'check') return { refusal: `There is no command "${command}"; there is: check.` };
-  let parsed: ReturnType<typeof parseCheck>;
-  try {
-    parsed = parseCheck(rest);
-  } catch (error) {
-    return { refusal: `The call was not understood: ${(error as Error).message}` };
-  }
-  const { values, positionals } = parsed;
-  if (values.help) return { file: '', json: false, cellM: undefined, help: true };
-  if (positionals.length !== 1)
-    return { refusal: `One scene file was expected, ${positionals.length === 0 ? 'none was' : `${positionals.length} were`} given.` };
-  if (values.cell === undefined) return { file: positionals[0], json: values.json, cellM: undefined, help: false };
-  const cellM = Number(values.cell);
-  if (!(cellM >= 0.05 && cellM <= 2))
-    return { refusal: `--cell takes metres from 0.05 to 2 with a decimal point, found "${values.cell}".` };
-  return { file: positionals[0], json: values.json, cellM, help: false };
+function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
+  const out = json ? `${JSON.stringify(report, null, 2)}\n` : summary(scene, report);
+  return { out, code: report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0 };
 }
 
-function parseCheck(args: readonly string[]) {
-  return parseArgs({
-    args: [...args],
-    allowPositionals: true,
-    options: { json: { type: 'boolean', default: false }, cell: { type: 'string' }, help: { type: 'boolean', short: 'h', default: false } },
-  });
+/** What is exported says by itself which bays are over: the exit code only tells whether there is a table. */
+function exported({ to, language }: Extract<Call, { command: 'export' }>, project: Project): Done {
+  if ('table' in to) return { out: csvText(exportTable(to.table, project.scene, project.report, language), language), code: 0 };
+  const bytes = exportFile('take-off xlsx', project, language).then((file) => file.bytes);
+  return { out: '', code: 0, file: { name: to.workbook, bytes } };
 }
 
 function whyUnreadable(error: unknown): string {

@@ -17,13 +17,15 @@ const RULE_OF: Readonly<Record<string, string>> = {
   sillMm: 'edge.upstand',
   stripM: 'edge.strip',
   fallPercent: 'level.fall',
+  recommendedFallPercent: 'level.fall',
 };
 
 /** Weights written with two decimals are the table's [kN/m²]. */
 const ROUNDED_KNM2 = 0.0051;
 
-/** Catalogue first, then what the scene brings itself. */
-export function sourceUses(scene: SceneFile): SourceUse[] {
+/** Catalogue first, then what the scene brings itself; without a scene the catalogue alone. */
+export function sourceUses(scene: SceneFile | null): SourceUse[] {
+  if (!scene) return CATALOGUE_SOURCES.map((one) => ({ ...one, name: nameOf(one), usedIn: [] }));
   const usedIn = usesOf(scene);
   const listed = CATALOGUE_SOURCES.map((one) => ({ ...one, name: nameOf(one), usedIn: usedIn(one) }));
   return [...listed, ...ownSources(scene)];

@@ -1,6 +1,7 @@
 /** The engine behind the app: a session plus the picture of its scene. Runs in a worker; tests run it in their own thread. */
 
 import { onDatum, type Surface } from '../core/levels/surface.ts';
+import { exportFile } from '../export/export-file.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import type { PictureInput } from '../mesh/picture-input.ts';
 import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
@@ -47,9 +48,7 @@ export function createEngine(): Engine {
     map: async (kind, stage) => session.map(kind, stage),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
     sources: async () => session.sources(),
-    exportFile: async (kind) => {
-      throw new RangeError(`exportFile: no ${kind}`);
-    },
+    exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
   };
 }
 

@@ -1,7 +1,10 @@
 /** The command as people and programs call it, in a process of its own. */
 
 import { spawnSync } from 'node:child_process';
-import { resolve } from 'node:path';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { unzipSync } from 'fflate';
 import { expect, it } from 'vitest';
 
 const ROOT = resolve(import.meta.dirname, '../..');
@@ -20,4 +23,25 @@ it('ends with 2 for a file that is not there, message on standard error', () => 
   const result = check('scenes/nothing.scene.json', '--json');
   expect([result.status, result.stdout]).toEqual([2, '']);
   expect(result.stderr).toContain('scenes/nothing.scene.json: there is no such file');
+}, 60_000);
+
+it('writes a workbook', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'deck-'));
+  const out = join(folder, 'terrace.xlsx');
+  const result = spawnSync('npm', ['run', '--silent', 'export', '--', 'scenes/terrace.scene.json', '--xlsx', out], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
+  expect([result.status, result.stdout]).toEqual([0, '']);
+  expect(Object.keys(unzipSync(readFileSync(out)))).toContain('xl/worksheets/sheet7.xml');
+  rmSync(folder, { recursive: true });
+}, 60_000);
+
+it('ends with 2 where the workbook can’t be written', () => {
+  const result = spawnSync('npm', ['run', '--silent', 'export', '--', 'scenes/terrace.scene.json', '--xlsx', '/nowhere/at/all.xlsx'], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
+  expect(result.status).toBe(2);
+  expect(result.stderr).toContain("/nowhere/at/all.xlsx: the file can't be written");
 }, 60_000);

@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { CATALOGUE_SOURCES } from '../../src/catalogue/catalogue.ts';
 import { run } from '../../src/cli/run.ts';
 import { bay, ON_SOUND, rect, sceneOf } from '../helpers/scene-builder.ts';
 
@@ -142,5 +143,78 @@ describe('files', () => {
       expect(result.code, `${length} signs`).toBe(2);
       expect(result.err).toContain('cut.json: error ');
     }
+  });
+});
+
+describe('export', () => {
+  const read = () => new TextEncoder().encode(GOOD);
+
+  it('prints the take-off as CSV and nothing else', () => {
+    const result = run(['export', 'deck.scene.json'], read);
+    expect([result.code, result.err]).toEqual([0, '']);
+    expect(result.out.startsWith('\uFEFFmaterial,name,')).toBe(true);
+    expect(result.file).toBeUndefined();
+  });
+
+  it('prints the table asked for, in German', () => {
+    // A1: 12 m²
+    expect(run(['export', 'd', '--table', 'bays', '--language', 'de'], read).out).toMatch(/^\uFEFFFeld;Fläche m².*\r\nA1;12;/);
+  });
+
+  it('gives a workbook to write', async () => {
+    const { out, file, code } = run(['export', 'd', '--xlsx', 'out.xlsx'], read);
+    expect([out, code, file?.name]).toEqual(['', 0, 'out.xlsx']);
+    // A zip begins with "PK", 3, 4
+    expect([...(await file!.bytes).subarray(0, 4)]).toEqual([0x50, 0x4b, 3, 4]);
+  });
+
+  it.each([
+    ['a table that is none', ['--table', 'beams'], '"beams"'],
+    ['another language', ['--language', 'fr'], '"fr"'],
+    ['a table and a workbook', ['--table', 'bays', '--xlsx', 'o.xlsx'], 'exclude'],
+    ['an option of another command', ['--json'], '"export" has no option "--json"'],
+  ])('refuses %s', (_, args, says) => {
+    const result = run(['export', 'd', ...args], read);
+    expect([result.code, result.out]).toEqual([2, '']);
+    expect(result.err).toContain(says);
+  });
+
+  it('gives no table of a file that is no scene', () => {
+    const result = run(['export', 'd'], () => new TextEncoder().encode('{}'));
+    expect([result.code, result.out]).toEqual([2, '']);
+  });
+});
+
+describe('sources', () => {
+  const never = () => {
+    throw new Error('must not be read');
+  };
+
+  it('lists every number of the catalogue and the rules, the best grade first', () => {
+    const { out, err, code } = run(['sources'], never);
+    expect([err, code]).toEqual(['', 0]);
+    expect(out).toMatch(/^Read: /);
+    for (const { kind, entry, number, source } of CATALOGUE_SOURCES) {
+      expect(out, `${entry} ${number}`).toContain(source.document);
+      expect(out).toMatch(new RegExp(`${kind} ${entry.replaceAll('.', '\\.')}: [^\\n]*\\b${number}\\b`));
+    }
+    expect(out).not.toMatch(/used in|undefined/);
+  });
+
+  it('says how many numbers rest on each grade: together all there are', () => {
+    const counts = [...run(['sources'], never).out.matchAll(/\((\d+) numbers? on \d+ sources?\)/g)].map(([, count]) => Number(count));
+    expect(counts.reduce((sum, count) => sum + count, 0)).toBe(CATALOGUE_SOURCES.length);
+  });
+
+  it('names what in a scene rests on a number, and what the scene brings itself', () => {
+    const scene = sceneOf({
+      buildups: [{ id: 'bed', name: 'Bed', layers: [{ material: 'substrate-lawn', thicknessMm: 200 }] }],
+      zones: [],
+    });
+    const own = { ...scene, materials: [{ ...scene.materials![0], source: 'data sheet 7' }] };
+    const zones = [{ id: 'Z1', outline: rect(0, 0, 4, 3), buildup: 'bed' }];
+    const { out } = run(['sources', 'd'], () => new TextEncoder().encode(JSON.stringify({ ...own, zones })));
+    expect(out).toMatch(/material substrate-lawn: .*; used in bed/);
+    expect(out).toContain('data sheet 7');
   });
 });

@@ -22,9 +22,10 @@ const MAY: Record<string, Row> = {
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
-  worker: { folders: ['model', 'core', 'project', 'mesh'], packages: [/^comlink$/] },
+  export: { folders: ['model', 'project'], packages: [/^write-excel-file\/universal$/] },
+  worker: { folders: ['model', 'core', 'project', 'mesh', 'export'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
-  cli: { folders: ['model', 'scene', 'catalogue', 'project'], packages: [/^node:/] },
+  cli: { folders: ['model', 'scene', 'catalogue', 'project', 'export'], packages: [/^node:/] },
   view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND, /^d3-scale-chromatic$/] },
   ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND, /^d3-scale-chromatic$/] },
   '': {

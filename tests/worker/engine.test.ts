@@ -169,6 +169,21 @@ describe('a deck high above the sea', () => {
   });
 });
 
+describe('files to save', () => {
+  it('have the quantities of the scene as it stands after an edit: bed of 18 m² · 0.30 m', async () => {
+    const { engine } = await opened();
+    await engine.setThickness('bed', 5, 300);
+    const { name, bytes } = await engine.exportFile('take-off csv', 'en');
+    expect(name).toBe('pebble-terrace-take-off.csv');
+    // 5.4 m³, loose · 1.2
+    expect(new TextDecoder().decode(bytes)).toMatch(/\r\nsubstrate-intensive,[^\r]*,18,5\.4,6\.48,m³ loose,/);
+  });
+
+  it('are none without a scene', async () => {
+    await expect(createEngine().exportFile('take-off csv', 'en')).rejects.toThrow(RangeError);
+  });
+});
+
 /** Volume of one part by the divergence theorem, taken about one of its own points. */
 function volumeM3({ positions, parts, triangles }: SolidMesh, part: number): number {
   let sum = 0;
