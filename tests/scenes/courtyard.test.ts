@@ -1,0 +1,90 @@
+/** Demo scene courtyard: totals by hand, and the findings it was drawn with. */
+
+import { describe, expect, it } from 'vitest';
+import { byId } from '../helpers/scene-builder.ts';
+import { kN, laidM2, open, told } from './demo-scenes.ts';
+
+describe('courtyard', () => {
+  const { scene, report } = open('courtyard');
+
+  it('deck: 45 · 38 less the corner 5 · 5.5/2 and openings of 3 · 3 and 3.5 · 3 m', () => {
+    // 1710 − 13.75 − 9 − 10.5
+    expect(report.deck.areaM2).toBeCloseTo(1676.75, 9);
+    expect(report.deck.zonedM2).toBeCloseTo(1676.75, 6);
+    // 45 · 4.5
+    expect(byId(report.zones, 'lane').areaM2).toBeCloseTo(202.5, 9);
+  });
+
+  it('sheets: fleece and slip 3.684 kg/m², on the lane 5.6 + 0.368', () => {
+    // 3.684 · (1676.75 − 202.5) + 5.968 · 202.5 = 6639.657 kg
+    expect(byId(report.stages, 'S3').placedKN).toBeCloseTo(kN(6639.657), 6);
+  });
+
+  it('drainage fill: 58 mm of lava under planting, 14 mm flush under the lane', () => {
+    const planted = laidM2(scene, 'lawn', 'meadow', 'perennials', 'shrubs', 'mound-light', 'mound-deep');
+    // (48 + 10) mm · 1300 = 75.4 kg/m²; 14 mm · 1300 = 18.2 kg/m²
+    expect(byId(report.stages, 'S5').placedKN).toBeCloseTo(kN(75.4 * planted + 18.2 * 202.5), 6);
+  });
+
+  it('gravel along the west façade: about 294 mm of foam glass', () => {
+    // Deck −0.55 at the wall, falling by 0.225/11.25 to 0.26/11.25 m per metre: at 0.25 m −0.5550 to −0.5558; finish −0.08;
+    // other layers 4 + 0.2 + 25 + 1.2 + 1.5 + 150 = 181.9 mm
+    const strip = byId(report.zones, 'strip-w1');
+    expect(strip.areaM2).toBeCloseTo(6.5, 9);
+    expect(strip.makeUpMm?.mean).toBeGreaterThan(293.1);
+    expect(strip.makeUpMm?.mean).toBeLessThan(293.9);
+    // 3.5 + 0.184 + 1.3 + 0.9 + 1.2 + 0.15 · 1750 = 269.584 kg/m²
+    expect(strip.saturatedKNm2.mean).toBeCloseTo(kN(269.584 + 0.2933 * 250), 2);
+  });
+
+  it('bay C2 in stage 5: fleece, slip, element with water, lava: 104.584 kg/m² of 8 kN/m²', () => {
+    // 3.5 + 0.184 + 2.5 + 23 + 75.4
+    const stage = byId(report.bays, 'C2').stages.find((entry) => entry.stage === 'S5');
+    expect(stage).toMatchObject({ patchKNm2: expect.closeTo(kN(104.584), 9), permittedKNm2: 8 });
+  });
+
+  it('the mound over the ramp: 11.7 to 12.1 kN/m² in E3, which permits 10', () => {
+    // Under the top (40.2, 24.2): 105.484 kg/m² of sheets, element, water and lava, trees to come 0.6 kN/m², tree of 1800 kg on 3.5 m
+    // 1.835 kN/m², about 0.70 m of substrate at 1250 kg/m³: 12.05 at the peak, some 0.2 less over a square metre of the cone.
+    const { permanent } = byId(report.bays, 'E3');
+    expect(permanent.patchKNm2).toBeGreaterThan(11.7);
+    expect(permanent.patchKNm2).toBeLessThan(12.05);
+    expect(Math.hypot(permanent.patchAt[0] - 40.2, permanent.patchAt[1] - 24.2)).toBeLessThan(1.5);
+  });
+
+  it('the heap in D3: 0.9 m of loose lawn substrate on the meadow', () => {
+    // 0.9 · 1600/1.2 = 1200 kg/m² on meadow of 5.40 to 6.00 kN/m² (506.684 kg/m², 0.05 kN/m², foam glass 0.15 to 0.39 m)
+    const stage = byId(report.bays, 'D3').stages.find((entry) => entry.stage === 'S11');
+    expect(stage?.patchKNm2).toBeGreaterThan(kN(1200 + 506.684 + 0.15 * 250) + 0.05);
+    expect(stage?.patchKNm2).toBeLessThan(kN(1200 + 506.684 + 0.39 * 250) + 0.05);
+  });
+
+  it('sills: 30 mm are missing at the north-east door, the other two have 5 and 10 mm to spare', () => {
+    const sill = (id: string) => byId(report.edges ?? [], id);
+    // Terrace −0.02 along y = 38: 0 and 0.035 above it; path −0.03 at x = 0
+    expect(sill('E-door-ne')).toMatchObject({ leastUpstandMm: expect.closeTo(20, 6), requiredMm: 50, zone: 'terrace' });
+    expect(sill('E-door-nw').leastUpstandMm).toBeCloseTo(55, 6);
+    expect(sill('E-door-w').leastUpstandMm).toBeCloseTo(60, 6);
+    const { says, where } = report.findings.find((finding) => finding.rule === 'edge.upstand')!;
+    expect(says).toContain('30 mm are missing');
+    // The door stands at x = 28 … 30, y = 38
+    expect(where.at?.[0]).toBeGreaterThan(28);
+    expect(where.at?.[0]).toBeLessThan(30);
+    expect(where.at?.[1]).toBe(38);
+  });
+
+  it('has the faults it was drawn with, and no others', () => {
+    expect(told(report)).toEqual([
+      'stop load.permanent E3',
+      'stop load.stage D3 S11',
+      'stop load.stage E3 S11',
+      'stop load.stage E3 S12',
+      'stop edge.upstand terrace',
+      'check load.basis B4',
+      // 300 mm of base course
+      'note depth.lift lane',
+      // Level lane, terrace and paths: told, and meant so
+      'note level.fall lane',
+    ]);
+  });
+});
