@@ -35,6 +35,7 @@ function decimalsOf(unit: string): number {
     case 'm':
       return 3;
     case 'kN/m²':
+    case '%':
       return 2;
     default:
       return 1;

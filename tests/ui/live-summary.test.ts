@@ -42,6 +42,12 @@ describe('placeSentence', () => {
     expect(placeSentence({ ...LOG, patchKNm2: 6, utilisation: 0.4 }, 'stage 5')).toMatch(/40 percent, within the limit$/);
   });
 
+  it('names who permits the load, where that is complete', () => {
+    const basis = { document: 'load plan', revision: 'C', date: '2026-03-09', by: 'engineer' };
+    expect(placeSentence(LOG, 'stage 5', basis)).toMatch(/over the limit\. Permitted by: load plan rev C, 2026-03-09$/);
+    expect(placeSentence(LOG, 'stage 5', { document: 'load plan' })).toMatch(/over the limit$/);
+  });
+
   it('says when there is nothing to compare with', () => {
     const alone = { ...LOG, permittedKNm2: null, utilisation: null };
     expect(placeSentence(alone, 'finished garden')).toBe('Bay C3, finished garden: 18.20\u202FkN/m², no permitted load given');

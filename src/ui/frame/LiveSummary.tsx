@@ -2,6 +2,8 @@
 
 import { useMemo } from 'react';
 import type { CoreLog } from '../../model/maps.ts';
+import type { SceneBasis } from '../../model/scene-file.ts';
+import { missingBasis } from '../facts/basis.ts';
 import { bayVerdicts } from '../facts/bay-verdict.ts';
 import { headlineOf } from '../facts/headline.ts';
 import { judge } from '../facts/utilisation.ts';
@@ -9,13 +11,15 @@ import { headlineText } from '../side/Headline.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
 
-/** One sentence for the picked place. */
-export function placeSentence(log: CoreLog, stage: string): string {
+/** What is said of the picked place; with a permitted load also who permits it. */
+export function placeSentence(log: CoreLog, stage: string, basis?: SceneBasis): string {
   const load = log.patchKNm2 ?? log.saturatedKNm2;
   if (log.bay === null) return t.live.noBay(stage, load);
   if (log.permittedKNm2 === null || log.utilisation === null) return t.live.noLimit(log.bay, stage, load);
   const place = t.live.place(log.bay, stage, load, log.permittedKNm2);
-  return t.live.verdict(place, log.utilisation, judge(log.utilisation), log.bayConfirmed);
+  const says = t.live.verdict(place, log.utilisation, judge(log.utilisation), log.bayConfirmed);
+  const missing = missingBasis(basis);
+  return missing.length > 0 ? says : t.live.withBasis(says, t.basis.short(basis, missing));
 }
 
 export function LiveSummary() {
@@ -29,7 +33,8 @@ export function LiveSummary() {
   const stageText = stage === null ? t.live.garden : t.live.stageNumber(stage + 1);
   const stageName = stage === null ? '' : (snapshot?.stages[stage]?.name ?? '');
   const stepped = stage === null ? '' : t.legend.stage(stage + 1, stageName);
-  const says = log === null ? stepped || opened : placeSentence(log, stageText);
+  const basis = snapshot?.scene.deck.bays.find(({ id }) => id === log?.bay)?.basis;
+  const says = log === null ? stepped || opened : placeSentence(log, stageText, basis);
   return (
     <p className="unseen" role="status" aria-live="polite" data-testid="live">
       {says}

@@ -59,7 +59,7 @@ export function MapPlace() {
   if (flat) return null;
   return (
     <fieldset className="segments map-place">
-      <legend>{t.map.place}</legend>
+      <legend className="unseen">{t.map.place}</legend>
       {(['top', 'slab'] as const).map((place) => (
         <label key={place} className="segment">
           <input type="radio" name="map-on" checked={mapOn === place} onChange={() => setMapOn(place)} />

@@ -1,6 +1,8 @@
 /** Everything a reader must know of a map: unit, basis, stage, classes, spread, cells without a value. */
 
+import { useMemo } from 'react';
 import { CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
+import { distinctBases } from '../facts/basis.ts';
 import { type MapClass, mapClasses, unitOf } from '../facts/map-classes.ts';
 import { cellText, wholePercentText } from '../format.ts';
 import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
@@ -17,7 +19,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   return (
     <div className="map-legend">
       <p>
-        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.
+        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.{isOfLimits(kind) && <PermittedBases />}
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : <Scale map={map} />}
       <p>
@@ -25,6 +27,15 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
       </p>
     </div>
   );
+}
+
+const isOfLimits = (kind: MapKind) => kind === 'utilisation' || kind === 'worst-stage';
+
+/** Who says what the bays may carry. */
+function PermittedBases() {
+  const bays = useScene((state) => state.snapshot?.scene.deck.bays);
+  const bases = useMemo(() => distinctBases(bays?.map(({ basis }) => basis) ?? []), [bays]);
+  return bases.length === 0 ? null : ` ${t.legend.bases(bases)}.`;
 }
 
 /** The classes side by side with their limits below, then what is no class. */

@@ -46,9 +46,9 @@ function ZoneRow({ zone, name }: { readonly zone: ReportZone; readonly name: str
         <button type="button" className="row-button" aria-label={t.zones.pick(called)}>
           {called}
         </button>
+        {name !== '' && <span className="small">{zone.id}</span>}
         <span className="zone-buttons">
           <ZoneButtons id={zone.id} name={called} />
-          {name !== '' && <span className="small">{zone.id}</span>}
         </span>
         {zone.shortM2 > LEAST_M2 && <span className="zone-fault">{t.zones.short(zone.shortM2)}</span>}
         {zone.overM2 > LEAST_M2 && <span className="zone-fault">{t.zones.over(zone.overM2)}</span>}

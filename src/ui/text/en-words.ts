@@ -17,6 +17,8 @@ export const list = (words: readonly string[], last: string): string =>
 export const basisText = ({ document, revision, date, by }: SceneBasis): string =>
   [`${document} rev ${revision}`, date, by].filter((part) => part !== undefined && part !== '').join(', ');
 
+export const basisShort = ({ document, revision }: SceneBasis): string => `${document} rev ${revision}`;
+
 export const missingText = (missing: readonly BasisPart[]): string => `not confirmed: no ${list(missing, 'or')}`;
 
 export const MAP_NAMES: Readonly<Record<MapKind, string>> = {

@@ -25,6 +25,7 @@ import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import {
+  basisShort,
   basisText,
   CASE_NAMES,
   JUDGEMENTS,
@@ -158,9 +159,9 @@ export const en = {
     quantity: (kind: MapKind) => MAP_QUANTITIES[kind],
     basis: (kind: MapKind) => MAP_BASES[kind],
     unit: (unit: string) => (unit === '-' ? '%' : unit),
-    place: 'Drawn',
+    place: 'Map drawn',
     top: 'on top',
-    slab: 'on the slab',
+    slab: 'on slab',
   },
   legend: {
     title: 'Legend',
@@ -179,6 +180,7 @@ export const en = {
     noData: (count: number, areaM2: number) =>
       count === 0 ? 'no value: no cell' : `no value: ${many(count, 'cell', 'cells')}, ${areaText(areaM2)}`,
     unconfirmed: 'not confirmed',
+    bases: (bases: readonly SceneBasis[]) => `Permitted loads: ${list(bases.map(basisShort), 'and')}`,
     empty: 'No cell has a value here.',
     waiting: 'Calculating the map…',
     hide: (name: string) => `Hide ${name}`,
@@ -224,10 +226,7 @@ export const en = {
   },
   bays: {
     allWithin: (bays: number, bases: readonly SceneBasis[]) =>
-      `All ${many(bays, 'bay', 'bays')} within the permitted loads of ${list(
-        bases.map(({ document, revision }) => `${document} rev ${revision}`),
-        'and',
-      )}`,
+      `All ${many(bays, 'bay', 'bays')} within the permitted loads of ${list(bases.map(basisShort), 'and')}`,
     allWithinAdd: 'In the finished garden and in every stage.',
     counts: ({ over, notConfirmed, noLimit, within }: BayCount) =>
       [
@@ -358,6 +357,7 @@ export const en = {
     },
     noLimit: (bay: string, stage: string, load: number) => `Bay ${bay}, ${stage}: ${loadText(load)}, no permitted load given`,
     noBay: (stage: string, load: number) => `${stage}: ${loadText(load)}, no bay here`,
+    withBasis: (says: string, basis: string) => `${says}. Permitted by: ${basis}`,
     stageNumber: (number: number) => `stage ${number}`,
     garden: 'finished garden',
   },
