@@ -102,19 +102,16 @@ function useStage(id: string | null): { readonly index: number; readonly name: s
 
 function BayUtilisation({ verdict: { governing, status, confirmed, band } }: { readonly verdict: BayVerdict }) {
   const { utilisation, loadKNm2, permittedKNm2 } = governing;
+  const ofGarden = governing.kind === 'permanent' || governing.kind === 'total';
   const sayMargin = permittedKNm2 !== null && utilisation !== null && (status === 'over' || status === 'within');
   return (
     <>
       <strong>{utilisation === null ? '–' : percentText(utilisation)}</strong>
-      <UtilisationBar
-        utilisation={utilisation}
-        confirmed={confirmed}
-        band={governing.kind === 'permanent' || governing.kind === 'total' ? band : undefined}
-      />
-      <span className="small block bay-words">
+      <UtilisationBar utilisation={utilisation} confirmed={confirmed} band={ofGarden ? band : undefined} />
+      <span className="small block bay-words bay-margin">
         {sayMargin ? t.bays.margin(loadKNm2, permittedKNm2, judge(utilisation)) : t.bays.status(status)}
       </span>
-      {band && <span className="small block">{t.bays.band(band.low, band.high)}</span>}
+      {band && <span className="small block bay-words">{t.bays.band(band.low, band.high, ofGarden)}</span>}
       {band && band.high > 1 && status !== 'over' && <span className="bay-band-over">{t.bays.bandOver}</span>}
       {status === 'over' && !confirmed && <span className="small block">{t.bays.status('not confirmed')}</span>}
     </>

@@ -248,7 +248,11 @@ export const en = {
     status: (status: BayStatus) => STATUS[status],
     margin,
     pick: (id: string) => `Go to bay ${id}`,
-    band: (low: number, high: number) => `Finished garden within tolerances: ${wholePercent(low)}–${wholePercent(high)}\u202F%`,
+    band: (low: number, high: number, ofGoverning: boolean) => {
+      // Word joiners keep the two ends in one line.
+      const band = `${wholePercent(low)}\u2060–\u2060${wholePercent(high)}\u202F%`;
+      return ofGoverning ? `tolerances: ${band}` : `finished garden, tolerances: ${band}`;
+    },
     bandOver: 'could go over within tolerances',
     /** Beside a bay's name in the model: what it may carry. */
     note: ({ confirmed, permanent, total }: ReportBay) => {
