@@ -1,7 +1,8 @@
 /** Hangs the deck into the canvas: one model, one director, frames on demand. */
 
+import { CameraControls } from '@react-three/drei';
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { BayLabels, type BayNote } from './bay-labels.ts';
 import type { DeckDirector } from './deck-director.ts';
@@ -20,9 +21,11 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const sheet = useThree((state) => state.scene);
   const size = useThree((state) => state.size);
+  const clock = useThree((state) => state.clock);
   const invalidate = useThree((state) => state.invalidate);
   const sharpness = useSharpness();
   const [labels, setLabels] = useState<BayLabels | null>(null);
+  const [controls, setControls] = useState<CameraControls | null>(null);
 
   useEffect(() => {
     const made = new BayLabels(overlay);
@@ -35,13 +38,14 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
     invalidate();
   }, [labels, bayNote, invalidate]);
 
+  const ask = useCallback(() => {
+    sharpness.asked();
+    invalidate();
+  }, [sharpness, invalidate]);
+
   useEffect(() => {
-    if (labels === null) return;
-    const ask = () => {
-      sharpness.asked();
-      invalidate();
-    };
-    const easel = { gl, camera, sheet, invalidate: ask };
+    if (labels === null || controls === null) return;
+    const easel = { gl, camera, sheet, controls, invalidate: ask, startClock: () => clock.getDelta() };
     const last: LastFrame = { calls: 0, triangles: 0 };
     const source = probeSource(director, easel, last);
     viewProbe.source = source;
@@ -54,7 +58,7 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
       stop();
       if (viewProbe.source === source) viewProbe.source = null;
     };
-  }, [director, labels, gl, camera, sheet, invalidate, sharpness]);
+  }, [director, labels, controls, gl, camera, sheet, clock, ask]);
 
   useEffect(() => director.resize(size.width, size.height), [director, size.width, size.height]);
 
@@ -66,7 +70,12 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
     viewProbe.frames++;
   });
 
-  return <primitive object={director.model.root} />;
+  return (
+    <>
+      <CameraControls ref={setControls} onChange={ask} />
+      <primitive object={director.model.root} />
+    </>
+  );
 }
 
 /** Lets a slow machine keep up with the hands. */

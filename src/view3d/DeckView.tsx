@@ -7,11 +7,14 @@ import { PAPER } from '../model/palette.ts';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import type { BayNote } from './bay-labels.ts';
+import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
 import { canDraw, watchContext } from './context-watch.ts';
 import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
 import { dotsPerPixel } from './sharpness.ts';
 import './deck-view.css';
+
+const CAMERA = { up: [0, 0, 1], fov: FIELD_OF_VIEW_DEG } as const;
 
 export interface DeckViewProps {
   readonly scene: SceneStore;
@@ -39,7 +42,7 @@ export function DeckView(props: DeckViewProps) {
   );
 }
 
-function DeckCanvas({ scene, view, label, bayNote }: DeckViewProps) {
+function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote }: DeckViewProps) {
   const [director] = useState(() => new DeckDirector(scene, view));
   const [overlay, setOverlay] = useState<HTMLElement | null>(null);
   const [canvas, setCanvas] = useState<HTMLCanvasElement | null>(null);
@@ -67,6 +70,7 @@ function DeckCanvas({ scene, view, label, bayNote }: DeckViewProps) {
       <Canvas
         frameloop="demand"
         flat
+        camera={CAMERA}
         dpr={dotsPerPixel()}
         gl={{ antialias: true, powerPreference: 'default' }}
         onCreated={({ gl }) => setCanvas(gl.domElement)}

@@ -1,8 +1,9 @@
-/** The standard views and how far off the camera stands for them. */
+/** How much room the model takes, and from how far all of it is seen. */
 
+import { Box3, Vector3 } from 'three';
 import type { Picture } from '../model/picture.ts';
-import type { CameraWish } from '../store/view-store.ts';
-import type { CameraPose, PoseLimits, Xyz } from './camera-pose.ts';
+
+export type Xyz = readonly [number, number, number];
 
 /** Narrow, so that the picture is close to a parallel projection. */
 export const FIELD_OF_VIEW_DEG = 24;
@@ -20,10 +21,6 @@ export interface Body extends Cylinder {
   /** Half of its extent along x, y and z [m]. */
   readonly halfM: Xyz;
 }
-
-const HOME = { azimuthDeg: 32, tiltDeg: 34 } as const;
-const PLAN = { azimuthDeg: 0, tiltDeg: 90 } as const;
-const SIDE = { azimuthDeg: 0, tiltDeg: 3 } as const;
 
 /** Greatest lift of any surface at an amount of explode [m]. */
 function greatestLiftM(picture: Picture, explode: number): number {
@@ -43,6 +40,11 @@ export function bodyOf(picture: Picture, explode: number): Body {
   };
 }
 
+/** Box round everything drawn [m]. */
+export function bodyBox({ centre, halfM }: Body): Box3 {
+  return new Box3().setFromCenterAndSize(new Vector3(...centre), new Vector3(...halfM).multiplyScalar(2));
+}
+
 /** Radius of the sphere round it [m]. */
 export function sphereRadiusM(body: Body): number {
   return Math.hypot(body.radiusM, body.halfHeightM);
@@ -53,19 +55,15 @@ const MARGIN = 1.05;
 /** A drawing seen straight on has labels at its sides. */
 const LABEL_ROOM = 1.12;
 
-/**
- * Distance from which a sphere just fits the narrower side of the picture [m].
- * @param radiusM - its radius
- * @param aspect - width / height of the picture
- */
-export function fitDistanceM(radiusM: number, aspect: number): number {
-  const half = Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360);
-  return radiusM / Math.sin(Math.atan(half * Math.min(1, aspect)));
+/** Paper left and right, above and below of a drawing seen straight on: `across` and `up` are half of its size [m]. */
+export function paddings(across: number, up: number) {
+  const [sideM, endM] = [(MARGIN * LABEL_ROOM - 1) * across, (MARGIN - 1) * up];
+  return { paddingLeft: sideM, paddingRight: sideM, paddingTop: endM, paddingBottom: endM };
 }
 
 /**
  * Distance from which an upright cylinder just fits, so that turning at this tilt never runs out of the picture. A deck
- * is flat: its sphere would leave half of the paper empty.
+ * is flat: from where its sphere fits, half of the paper would stay empty.
  * @param size - radius in plan and half height [m]
  * @param tiltDeg - tilt of the view
  * @param aspect - width / height of the picture
@@ -81,30 +79,6 @@ export function cylinderDistanceM(size: Cylinder, tiltDeg: number, aspect: numbe
     }),
   );
   return MARGIN * Math.max(across, ...upright);
-}
-
-/** Distance from which a box just fits, seen along one of its axes: `axes` are those across, up and away. */
-function boxDistanceM(halfM: Xyz, axes: readonly [0 | 1 | 2, 0 | 1 | 2, 0 | 1 | 2], aspect: number): number {
-  const tanY = Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360);
-  const [across, up, away] = axes.map((axis) => halfM[axis]);
-  return away + MARGIN * Math.max((LABEL_ROOM * across) / (tanY * aspect), up / tanY);
-}
-
-/** Pose that a camera wish asks for. */
-export function wishedPose(to: CameraWish['to'], body: Body, aspect: number, now: CameraPose | null): CameraPose {
-  if (to === 'home') return { target: body.centre, distanceM: cylinderDistanceM(body, HOME.tiltDeg, aspect), ...HOME };
-  if (to === 'plan') return { target: body.centre, distanceM: boxDistanceM(body.halfM, [0, 1, 2], aspect), ...PLAN };
-  if (to === 'side') return { target: body.centre, distanceM: boxDistanceM(body.halfM, [0, 2, 1], aspect), ...SIDE };
-  const direction = now === null ? HOME : { azimuthDeg: now.azimuthDeg, tiltDeg: now.tiltDeg };
-  const distanceM = fitDistanceM(Math.max(1, to.sizeM / 2), aspect);
-  return { target: [to.at[0], to.at[1], body.centre[2]], distanceM, ...direction };
-}
-
-/** Limits within which the model stays in sight. */
-export function poseLimits(picture: Picture, body: Body, aspect: number): PoseLimits {
-  const { min, max } = picture.boundsM;
-  const top = body.centre[2] + body.halfHeightM;
-  return { min, max: [max[0], max[1], top], nearestM: 1.5, farthestM: 2 * fitDistanceM(sphereRadiusM(body), aspect) };
 }
 
 /** Near and far plane: as tight round the model as the view allows, so that thin layers do not flicker [m]. */

@@ -1,139 +1,253 @@
-/** The camera in use: follows wishes by flying, hands by moving at once, and stays within its limits. */
+/** Tells the camera controls what to show and how far they may go; moving the camera is theirs. */
 
-import { Matrix4, type PerspectiveCamera, Vector3 } from 'three';
+import type { CameraControls } from '@react-three/drei';
+import { Box3, type PerspectiveCamera, Sphere, Spherical, Vector3 } from 'three';
 import type { Picture } from '../model/picture.ts';
 import type { CameraWish } from '../store/view-store.ts';
-import { type Body, bodyOf, depthRangeM, FIELD_OF_VIEW_DEG, poseLimits, wishedPose } from './camera-fit.ts';
-import { between, type CameraPose, cameraAxes, cameraPlace, eased, limited, orbited, panned, type Xyz, zoomed } from './camera-pose.ts';
+import { type Body, bodyBox, bodyOf, cylinderDistanceM, depthRangeM, FIELD_OF_VIEW_DEG, paddings, sphereRadiusM } from './camera-fit.ts';
 
-const FLIGHT_MS = 600;
-const HALF_VIEW = Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360);
+const RAD = Math.PI / 180;
+const HOME = { azimuthDeg: 32, tiltDeg: 34 } as const;
+/** A little from below is worth seeing (outlets, columns); more is no view of a deck. */
+const LOWEST_TILT_DEG = -20;
+/** Below this tilt the ground runs away from the eye: the view then moves up and down, not along it. */
+const GROUND_TILT_DEG = 20;
+const NEAREST_M = 1.5;
+/** The controls come to rest like a spring: 99 % of the way in 3.3 times this, about 0.6 s. */
+const SMOOTH_S = 0.18;
+/** Less than this to go, in radians and metres, is less than a pixel. */
+const REST = 0.004;
 
-interface Flight {
-  readonly from: CameraPose;
-  readonly to: CameraPose;
-  readonly startMs: number;
+/** Whole turns for a way as long as the picture is high. */
+const TURN_SPEED = 0.5;
+
+/** The camera as the page gives it. */
+export interface Camera {
+  readonly controls: CameraControls;
+  readonly camera: PerspectiveCamera;
+  /** Makes the frames' clock start from now. */
+  readonly startClock: () => void;
 }
 
 export class CameraRig {
-  private pose: CameraPose | null = null;
-  private flight: Flight | null = null;
+  private readonly controls: CameraControls;
+  private readonly camera: PerspectiveCamera;
+  private readonly startClock: () => void;
   private picture: Picture | null = null;
   private body: Body = { centre: [0, 0, 0], halfM: [1, 1, 1], radiusM: 1, halfHeightM: 1 };
-  private aspect = 1;
+  private room = new Box3();
   private heightPx = 1;
-  /** The standard view still shown; it goes along when the model or the window changes its size. */
-  private standing: 'home' | 'plan' | 'side' | null = 'home';
+  /** From eye to target in the last frame. */
+  private distanceM = 1;
+  /** The wish still shown; it goes along when the model or the window changes its size, until a hand moves the camera. */
+  private standing: CameraWish['to'] | null = 'home';
+  private standingBefore: CameraWish['to'] | null = null;
+  private flying = false;
+  private moved = false;
+  private rested = false;
+
+  constructor({ controls, camera, startClock }: Camera) {
+    this.controls = controls;
+    this.camera = camera;
+    this.startClock = startClock;
+    controls.smoothTime = SMOOTH_S;
+    // The model stays under the hand.
+    controls.draggingSmoothTime = 0;
+    controls.restThreshold = REST;
+    controls.azimuthRotateSpeed = TURN_SPEED;
+    controls.polarRotateSpeed = TURN_SPEED;
+    controls.dollyToCursor = true;
+    controls.minDistance = NEAREST_M;
+    controls.maxPolarAngle = (90 - LOWEST_TILT_DEG) * RAD;
+  }
+
+  /**
+   * Follows the hands.
+   * @param element - the canvas, within the element that the controls listen on
+   * @param invalidate - asks for one more frame
+   * @returns stops following
+   */
+  follow(element: HTMLElement, invalidate: () => void): () => void {
+    const { controls } = this;
+    const { left: turns, right: moves } = controls.mouseButtons;
+    const onControlStart = () => this.grabbed();
+    const onControl = () => {
+      this.standing = null;
+      this.moved = true;
+    };
+    const onRest = () => {
+      this.rested = true;
+    };
+    // The controls know no keys held with a button; a trackpad often has no other button.
+    const onDown = (event: PointerEvent) => {
+      controls.mouseButtons.left = event.shiftKey || event.ctrlKey || event.metaKey ? moves : turns;
+    };
+    controls.addEventListener('controlstart', onControlStart);
+    controls.addEventListener('control', onControl);
+    controls.addEventListener('rest', onRest);
+    controls.addEventListener('sleep', onRest);
+    element.addEventListener('pointerdown', onDown);
+    // When one of two fingers is lifted, the controls wait for a frame before they follow the other, but ask for none.
+    element.addEventListener('pointerup', invalidate);
+    return () => {
+      controls.removeEventListener('controlstart', onControlStart);
+      controls.removeEventListener('control', onControl);
+      controls.removeEventListener('rest', onRest);
+      controls.removeEventListener('sleep', onRest);
+      element.removeEventListener('pointerdown', onDown);
+      element.removeEventListener('pointerup', invalidate);
+    };
+  }
 
   /** What is drawn now, and how far it is exploded. */
   setModel(picture: Picture, explode: number): void {
     this.picture = picture;
     this.body = bodyOf(picture, explode);
-    this.settle();
+    this.room = bodyBox(this.body);
+    // Wider than the model: `settle` brings the target back over the deck, in a way that shows less.
+    this.controls.setBoundary(bodyBox(this.body).expandByScalar(sphereRadiusM(this.body)));
+    this.fit(this.flying);
   }
 
-  setSize(widthPx: number, heightPx: number): void {
-    this.aspect = widthPx / Math.max(1, heightPx);
+  /** The camera itself has its new shape already. */
+  setHeight(heightPx: number): void {
     this.heightPx = Math.max(1, heightPx);
-    this.settle();
-  }
-
-  private settle(): void {
-    if (this.picture === null) return;
-    if (this.standing === null && this.pose !== null) return;
-    const goal = wishedPose(this.standing ?? 'home', this.body, this.aspect, null);
-    if (this.flight === null) this.pose = goal;
-    else this.flight = { ...this.flight, to: goal };
+    this.fit(this.flying);
   }
 
   /**
    * Goes where a wish asks to.
    * @param to - the wish
-   * @param nowMs - time the flight starts; null to be there at once
+   * @param flies - false to be there at once
    */
-  go(to: CameraWish['to'], nowMs: number | null): void {
-    this.standing = typeof to === 'string' ? to : null;
-    if (this.picture === null) return;
-    const goal = limited(wishedPose(to, this.body, this.aspect, this.pose), this.limits(this.picture));
-    this.flight = nowMs === null || this.pose === null ? null : { from: this.pose, to: goal, startMs: nowMs };
-    if (this.flight === null) this.pose = goal;
+  go(to: CameraWish['to'], flies: boolean): void {
+    this.standing = to;
+    if (flies) this.takeOff();
+    this.fit(flies);
   }
 
-  /** Goes on with a flight; true while there is more to come. */
-  step(nowMs: number): boolean {
-    if (this.flight === null) return false;
-    const share = Math.min(1, Math.max(0, (nowMs - this.flight.startMs) / FLIGHT_MS));
-    this.pose = between(this.flight.from, this.flight.to, eased(share));
-    if (share === 1) this.flight = null;
-    return this.flight !== null;
+  /** Frames come on demand: without this the first one would count all the time that nothing was drawn. */
+  private takeOff(): void {
+    if (!this.flying) this.startClock();
+    this.flying = true;
   }
 
-  orbit(byAzimuthDeg: number, byTiltDeg: number): void {
-    this.move((pose) => orbited(pose, byAzimuthDeg, byTiltDeg));
+  private fit(flies: boolean): void {
+    const { controls, body, standing } = this;
+    if (this.picture === null || standing === null) return;
+    controls.maxDistance = 2 * controls.getDistanceToFitSphere(sphereRadiusM(body));
+    const [x, y, z] = body.halfM;
+    if (standing === 'home') {
+      this.turn(HOME.azimuthDeg, HOME.tiltDeg, flies);
+      void controls.moveTo(...body.centre, flies);
+      void controls.dollyTo(cylinderDistanceM(body, HOME.tiltDeg, this.camera.aspect), flies);
+    } else if (standing === 'plan') {
+      this.turn(0, 90, flies);
+      void controls.fitToBox(bodyBox(body), flies, paddings(x, y));
+    } else if (standing === 'side') {
+      this.turn(0, 0, flies);
+      void controls.fitToBox(bodyBox(body), flies, paddings(x, z));
+    } else {
+      // All floors above a place, however far they are apart.
+      const radiusM = Math.max(NEAREST_M, standing.sizeM / 2, body.halfHeightM);
+      void controls.fitToSphere(new Sphere(new Vector3(...standing.at, body.centre[2]), radiusM), flies);
+    }
+    if (!flies) controls.update(0);
   }
 
-  /** Drags the model by so many CSS pixels to the right and down. */
-  drag(rightPx: number, downPx: number): void {
+  /** The shorter way round, which the controls do not look for. */
+  private turn(azimuthDeg: number, tiltDeg: number, flies: boolean): void {
+    const { controls } = this;
+    const azimuth = -azimuthDeg * RAD;
+    const rounds = Math.round((controls.azimuthAngle - azimuth) / (2 * Math.PI));
+    void controls.rotateTo(azimuth + rounds * 2 * Math.PI, (90 - tiltDeg) * RAD, flies);
+  }
+
+  orbit(byAzimuthDeg: number, byTiltDeg: number, flies: boolean): void {
+    this.byKey(flies);
+    void this.controls.rotate(-byAzimuthDeg * RAD, -byTiltDeg * RAD, flies);
+  }
+
+  /** Moves the model by so many CSS pixels to the right and down. */
+  drag(rightPx: number, downPx: number, flies: boolean): void {
+    this.byKey(flies);
     const perPx = this.pixelM();
-    this.move((pose) => panned(pose, -rightPx * perPx, downPx * perPx));
+    void this.controls.truck(-rightPx * perPx, -downPx * perPx, flies);
+  }
+
+  /** Nearer where the factor is below 1. */
+  zoom(factor: number, flies: boolean): void {
+    this.byKey(flies);
+    void this.controls.dollyTo(this.controls.getSpherical(new Spherical()).radius * factor, flies);
+  }
+
+  private byKey(flies: boolean): void {
+    this.standing = null;
+    if (flies) this.takeOff();
+    else this.moved = true;
+  }
+
+  /** A hand stops a flight where it is. */
+  private grabbed(): void {
+    const { controls } = this;
+    this.standingBefore = this.standing;
+    if (!this.flying) return;
+    this.flying = false;
+    const eye = controls.getPosition(new Vector3(), false);
+    const target = controls.getTarget(new Vector3(), false);
+    void controls.setLookAt(eye.x, eye.y, eye.z, target.x, target.y, target.z, false);
+  }
+
+  /** The hand only meant to tap: what it moved is put back. */
+  tapped(): void {
+    this.standing = this.standingBefore;
+    this.fit(false);
+  }
+
+  /** Ends what the controls have done for the frame about to be drawn. */
+  settleFrame(): void {
+    if (this.rested) {
+      // What is left of the way cannot be seen any more; going it would take as many frames again.
+      this.controls.stop();
+      this.flying = false;
+    }
+    if ((this.rested || this.moved) && !this.flying && this.standing === null) this.settle();
+    if (this.rested) this.controls.update(0);
+    this.rested = false;
+    this.moved = false;
+    this.distanceM = this.controls.distance;
+    const [near, far] = depthRangeM(this.camera.position.toArray(), this.body);
+    this.camera.near = near;
+    this.camera.far = far;
+    this.camera.updateProjectionMatrix();
+    this.camera.updateMatrixWorld();
   }
 
   /**
-   * Zooms about a point of the picture.
-   * @param factor - below 1 is nearer
-   * @param x - from the middle of the picture, -1 … 1
-   * @param y - the same, up
+   * The controls move and zoom in the plane of the picture: their target then floats before or behind the deck, and the
+   * view would turn about a point in the air and end its approach there. So it slides along the line of sight to the
+   * level of the deck, and back over the deck where it left it. After a zoom the eye stays where it is, so that nothing
+   * is seen to move; after a mere move it goes along, as far off as before, like over a drawing on a table.
    */
-  zoom(factor: number, x: number, y: number): void {
-    const { picture, pose } = this;
-    if (picture === null || pose === null) return;
-    const { nearestM, farthestM } = this.limits(picture);
-    // What the limit does not let through must not move the target either.
-    const allowed = Math.min(farthestM / pose.distanceM, Math.max(nearestM / pose.distanceM, factor));
-    const about = this.placeUnder(pose, x, y);
-    this.move((before) => zoomed(before, allowed, about));
-  }
-
-  private move(change: (pose: CameraPose) => CameraPose): void {
-    if (this.pose === null || this.picture === null) return;
-    this.flight = null;
-    this.standing = null;
-    this.pose = limited(change(this.pose), this.limits(this.picture));
-  }
-
-  private limits(picture: Picture) {
-    return poseLimits(picture, this.body, this.aspect);
-  }
-
-  /** Point on the level of the target under a point of the picture; on the plane across the view where that is too far off. */
-  private placeUnder(pose: CameraPose, x: number, y: number): Xyz {
-    const { right, up, forward } = cameraAxes(pose);
-    const eye = cameraPlace(pose);
-    const ray = [0, 1, 2].map((i) => forward[i] + right[i] * x * HALF_VIEW * this.aspect + up[i] * y * HALF_VIEW);
-    const toLevel = (pose.target[2] - eye[2]) / ray[2];
-    const off = toLevel > 0.3 * pose.distanceM && toLevel < 2 * pose.distanceM ? toLevel : pose.distanceM;
-    return [eye[0] + ray[0] * off, eye[1] + ray[1] * off, eye[2] + ray[2] * off];
+  private settle(): void {
+    const { controls } = this;
+    const eye = controls.getPosition(new Vector3());
+    const target = controls.getTarget(new Vector3());
+    const share = (this.body.centre[2] - eye.z) / (target.z - eye.z);
+    const offset = eye.clone().sub(target);
+    const zoomed = Math.abs(controls.distance - this.distanceM) > 1e-9 * this.distanceM;
+    const steep = controls.polarAngle <= (90 - GROUND_TILT_DEG) * RAD && share * offset.length() >= NEAREST_M;
+    const slid = steep ? eye.clone().lerp(target, share) : target.clone();
+    const inside = this.room.clampPoint(slid, new Vector3());
+    if (inside.distanceTo(target) < 1e-9 * this.body.radiusM) return;
+    if (zoomed) eye.add(inside).sub(slid);
+    else eye.copy(inside).add(offset);
+    void controls.setLookAt(eye.x, eye.y, eye.z, inside.x, inside.y, inside.z, false);
+    controls.update(0);
   }
 
   /** Size of a CSS pixel at the distance of what is looked at [m]. */
   pixelM(): number {
-    return ((this.pose?.distanceM ?? 1) * 2 * HALF_VIEW) / this.heightPx;
-  }
-
-  /** Puts the camera where the pose says. */
-  apply(camera: PerspectiveCamera): void {
-    if (this.pose === null) return;
-    const { right, up, forward } = cameraAxes(this.pose);
-    const place = cameraPlace(this.pose);
-    camera.position.set(...place);
-    const axes = new Matrix4().makeBasis(new Vector3(...right), new Vector3(...up), new Vector3(...forward).negate());
-    camera.quaternion.setFromRotationMatrix(axes);
-    const [near, far] = depthRangeM(place, this.body);
-    camera.near = near;
-    camera.far = far;
-    camera.fov = FIELD_OF_VIEW_DEG;
-    camera.aspect = this.aspect;
-    camera.updateProjectionMatrix();
-    camera.updateMatrixWorld();
+    return (this.controls.distance * 2 * Math.tan((FIELD_OF_VIEW_DEG * RAD) / 2)) / this.heightPx;
   }
 }

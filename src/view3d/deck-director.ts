@@ -1,25 +1,24 @@
 /** Runs the view: brings stores, model, camera, hands and labels together, and says when a frame is worth drawing. */
 
-import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
+import type { Scene, WebGLRenderer } from 'three';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import type { BayLabels, PictureSize } from './bay-labels.ts';
 import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
-import { CameraRig } from './camera-rig.ts';
+import { type Camera, CameraRig } from './camera-rig.ts';
 import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
 import { DeckModel } from './deck-model.ts';
 import { DeckPicker } from './deck-picker.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
-import { listenToPointers } from './pointer-input.ts';
+import { type Tap, watchTaps } from './tap-watch.ts';
 
 /** Reach of a finger [CSS px]. */
 const TOUCH_REACH_PX = 22;
 
 /** What the page gives to draw with. */
-export interface Easel {
+export interface Easel extends Camera {
   readonly gl: WebGLRenderer;
-  readonly camera: PerspectiveCamera;
   readonly sheet: Scene;
   /** Asks for one more frame. */
   readonly invalidate: () => void;
@@ -27,12 +26,12 @@ export interface Easel {
 
 export class DeckDirector {
   readonly model = new DeckModel();
-  readonly rig = new CameraRig();
   readonly follower = new DeckFollower(this.model);
   private readonly picker = new DeckPicker(this.model);
   private readonly scene: SceneStore;
   private readonly view: ViewStore;
   private easel: Easel | null = null;
+  private rig: CameraRig | null = null;
   private labels: BayLabels | null = null;
   private wishCount = -1;
   private width = 1;
@@ -45,38 +44,35 @@ export class DeckDirector {
 
   /** Starts to follow; the returned function stops. */
   start(easel: Easel, labels: BayLabels): () => void {
+    const rig = new CameraRig(easel);
     this.easel = easel;
+    this.rig = rig;
     this.labels = labels;
+    this.wishCount = -1;
+    const { domElement } = easel.gl;
+    rig.setHeight(this.height);
     const stops = [
+      rig.follow(domElement, easel.invalidate),
+      watchTaps(domElement, (tap) => this.tap(tap)),
       onEitherChange(this.scene, this.view, () => this.changed()),
-      listenToPointers(easel.gl.domElement, {
-        orbit: (azimuth, tilt) => this.by(() => this.rig.orbit(azimuth, tilt)),
-        drag: (right, down) => this.by(() => this.rig.drag(right, down)),
-        zoom: (factor, x, y) => this.by(() => this.rig.zoom(factor, x, y)),
-        tap: (x, y, touch) => this.tap(x, y, touch),
-      }),
     ];
     this.changed();
     return () => {
       for (const stop of stops) stop();
       this.easel = null;
+      this.rig = null;
     };
-  }
-
-  private by(move: () => void): void {
-    move();
-    this.easel?.invalidate();
   }
 
   private changed(): void {
     const scene = this.scene.getState();
     const view = this.view.getState();
     this.follower.follow(scene, view);
-    if (scene.snapshot !== null) {
+    if (scene.snapshot !== null && this.rig !== null) {
       this.rig.setModel(scene.snapshot.picture, view.explode);
       if (view.camera.count !== this.wishCount) {
         const first = this.wishCount < 0;
-        this.rig.go(view.camera.to, first || view.stillMotion ? null : performance.now());
+        this.rig.go(view.camera.to, !first && !view.stillMotion);
         this.wishCount = view.camera.count;
       }
     }
@@ -86,7 +82,7 @@ export class DeckDirector {
   resize(width: number, height: number): void {
     this.width = width;
     this.height = height;
-    this.rig.setSize(width, height);
+    this.rig?.setHeight(height);
     this.easel?.invalidate();
   }
 
@@ -94,23 +90,26 @@ export class DeckDirector {
   key(press: KeyPress): boolean {
     const action = keyAction(press);
     if (action === null) return false;
-    if (action.kind === 'orbit') this.by(() => this.rig.orbit(action.azimuthDeg, action.tiltDeg));
-    if (action.kind === 'drag') this.by(() => this.rig.drag(action.rightPx, action.downPx));
-    if (action.kind === 'zoom') this.by(() => this.rig.zoom(action.factor, 0, 0));
+    const flies = !this.view.getState().stillMotion;
+    if (action.kind === 'orbit') this.rig?.orbit(action.azimuthDeg, action.tiltDeg, flies);
+    if (action.kind === 'drag') this.rig?.drag(action.rightPx, action.downPx, flies);
+    if (action.kind === 'zoom') this.rig?.zoom(action.factor, flies);
     if (action.kind === 'go') this.view.getState().moveCamera(action.to);
     if (action.kind === 'drop') {
       this.view.getState().pickCell(null);
       this.view.getState().pickBay(null);
     }
+    this.easel?.invalidate();
     return true;
   }
 
-  private tap(x: number, y: number, touch: boolean): void {
+  private tap({ x, y, touch }: Tap): void {
     const { easel } = this;
     const { snapshot } = this.follower;
     if (easel === null || snapshot === null) return;
     const at = { x, y, width: this.width, height: this.height };
     const place = this.picker.placeAt(easel.gl, easel.camera, at, touch ? TOUCH_REACH_PX : 0);
+    this.rig?.tapped();
     if (place === null) return;
     const cell = cellAt(snapshot.grid, place);
     if (cell !== null) this.view.getState().pickCell(cell);
@@ -121,17 +120,17 @@ export class DeckDirector {
    * @param nowMs - time of the frame
    */
   frame(nowMs: number): void {
-    const { easel } = this;
-    if (easel === null) return;
-    const more = [this.rig.step(nowMs), this.follower.step(nowMs)].includes(true);
-    this.rig.apply(easel.camera);
+    const { easel, rig } = this;
+    if (easel === null || rig === null) return;
+    const more = this.follower.step(nowMs);
+    rig.settleFrame();
     const { uniforms } = this.model;
     uniforms.pixelPerDepth.value = (2 * Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360)) / this.height;
-    uniforms.targetPixelM.value = this.rig.pixelM();
+    uniforms.targetPixelM.value = rig.pixelM();
     uniforms.dotsPerPixel.value = easel.gl.getPixelRatio();
     uniforms.pictureSize.value.set(this.width, this.height);
     const view = this.view.getState();
-    this.follower.markCell(view.cell, this.rig.pixelM());
+    this.follower.markCell(view.cell, rig.pixelM());
     const { snapshot, states } = this.follower;
     if (snapshot !== null) this.labels?.update({ snapshot, states }, view, easel.camera, this.size);
     if (more) easel.invalidate();

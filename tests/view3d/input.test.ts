@@ -3,8 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { nearestHit } from '../../src/view3d/deck-picker.ts';
 import { type KeyPress, keyAction } from '../../src/view3d/key-action.ts';
-import { listenToPointers, type PointerTarget } from '../../src/view3d/pointer-input.ts';
 import { Sharpness } from '../../src/view3d/sharpness.ts';
+import { type Tap, watchTaps } from '../../src/view3d/tap-watch.ts';
 
 const press = (key: string, change: Partial<KeyPress> = {}): KeyPress => ({
   key,
@@ -49,73 +49,57 @@ function board() {
   const element = {
     addEventListener: (type: string, listener: (event: unknown) => void) => listeners.set(type, listener),
     removeEventListener: (type: string) => listeners.delete(type),
-    setPointerCapture: () => undefined,
     getBoundingClientRect: () => ({ left: 10, top: 20, width: 400, height: 200 }),
   };
-  const done: [string, ...(number | boolean)[]][] = [];
-  const target: PointerTarget = {
-    orbit: (...args) => done.push(['orbit', ...args]),
-    drag: (...args) => done.push(['drag', ...args]),
-    zoom: (...args) => done.push(['zoom', ...args]),
-    tap: (...args) => done.push(['tap', ...args]),
-  };
-  const stop = listenToPointers(element as unknown as HTMLElement, target);
+  const taps: Tap[] = [];
+  const stop = watchTaps(element as unknown as HTMLElement, (tap) => taps.push(tap));
   const fire = (type: string, clientX: number, clientY: number, more: object = {}) =>
-    listeners.get(type)?.({
-      type,
-      clientX,
-      clientY,
-      pointerId: 1,
-      button: 0,
-      pointerType: 'mouse',
-      preventDefault: () => undefined,
-      ...more,
-    });
-  return { done, fire, stop, listeners };
+    listeners.get(type)?.({ type, clientX, clientY, pointerId: 1, isPrimary: true, button: 0, pointerType: 'mouse', ...more });
+  return { taps, fire, stop, listeners };
 }
 
-describe('pointers', () => {
-  it('pick with a tap, even of a hand that shakes a little', () => {
-    const { done, fire } = board();
+describe('taps', () => {
+  it('are told from the corner of the picture, even of a hand that shakes a little', () => {
+    const { taps, fire } = board();
     fire('pointerdown', 110, 70);
     fire('pointermove', 112, 71);
     fire('pointerup', 112, 71, { pointerType: 'touch' });
-    expect(done).toEqual([['tap', 102, 51, true]]);
+    expect(taps).toEqual([{ x: 102, y: 51, touch: true }]);
   });
 
-  it('orbit with one finger, and do not pick after it', () => {
-    const { done, fire } = board();
+  it('are no movements, no other buttons, and nothing that the browser took away', () => {
+    const { taps, fire } = board();
+    // 3 px there and 3 px back are 6 px of way.
     fire('pointerdown', 100, 100);
-    fire('pointermove', 120, 90);
-    fire('pointerup', 120, 90);
-    expect(done).toEqual([['orbit', 6, -3]]);
+    fire('pointermove', 103, 100);
+    fire('pointermove', 100, 100);
+    fire('pointerup', 100, 100);
+    fire('pointerdown', 100, 100, { button: 2 });
+    fire('pointerup', 100, 100, { button: 2 });
+    fire('pointerdown', 100, 100, { pointerType: 'touch' });
+    fire('pointercancel', 100, 100, { pointerType: 'touch' });
+    expect(taps).toEqual([]);
   });
 
-  it('move with the right button or shift', () => {
-    for (const how of [{ button: 2 }, { shiftKey: true }]) {
-      const { done, fire } = board();
-      fire('pointerdown', 100, 100, how);
-      fire('pointermove', 120, 90, how);
-      expect(done).toEqual([['drag', 20, -10]]);
-    }
+  it('are not made with two fingers', () => {
+    const { taps, fire } = board();
+    fire('pointerdown', 160, 120);
+    fire('pointerdown', 260, 120, { pointerId: 2, isPrimary: false });
+    fire('pointerup', 260, 120, { pointerId: 2, isPrimary: false });
+    fire('pointerup', 160, 120);
+    expect(taps).toEqual([]);
   });
 
-  it('zoom with two fingers about their middle', () => {
-    const { done, fire } = board();
-    fire('pointerdown', 160, 120, { pointerId: 1 });
-    fire('pointerdown', 260, 120, { pointerId: 2 });
-    fire('pointermove', 360, 120, { pointerId: 2 });
-    // 100 px apart, then 200: twice as near. Middle at x = 260: (260 - 10) / 400 × 2 - 1 = 0.25; y in the middle.
-    expect(done).toEqual([
-      ['drag', 50, 0],
-      ['zoom', 0.5, 0.25, 0],
-    ]);
-    fire('pointerup', 360, 120, { pointerId: 2 });
-    fire('pointerup', 160, 120, { pointerId: 1 });
-    expect(done.map(([what]) => what)).not.toContain('tap');
+  it('are told again after a mouse was let go outside', () => {
+    const { taps, fire } = board();
+    fire('pointerdown', 100, 100);
+    fire('pointermove', 180, 100);
+    fire('pointerdown', 110, 120);
+    fire('pointerup', 110, 120);
+    expect(taps).toEqual([{ x: 100, y: 100, touch: false }]);
   });
 
-  it('stop listening', () => {
+  it('are not watched for any more once stopped', () => {
     const { stop, listeners } = board();
     expect(listeners.size).toBeGreaterThan(0);
     stop();
