@@ -8,6 +8,8 @@ import { STYLE_KINDS } from './part-texture.ts';
 import { PICK_FRAGMENT, PICK_VERTEX } from './pick-shader.ts';
 
 const DEFINES = { STYLE_COUNT: STYLE_KINDS.length };
+/** Pushes faces back a little, so that the lines on their edges are whole; lines that lie on a face go with it. */
+const PUSHED = { polygonOffset: true, polygonOffsetFactor: 0.4, polygonOffsetUnits: 1 } as const;
 const SHARED = { glslVersion: GLSL3, defines: DEFINES } as const;
 
 /** A cut face lies in the cut plane itself and is never cut. */
@@ -29,10 +31,7 @@ export function faceMaterial(uniforms: DeckUniforms, look: FaceLook): RawShaderM
     vertexShader: LAYER_VERTEX,
     fragmentShader: LAYER_FRAGMENT,
     side: FrontSide,
-    // Pushes faces back a little, so that the lines on their edges are whole.
-    polygonOffset: true,
-    polygonOffsetFactor: 0.4,
-    polygonOffsetUnits: 1,
+    ...PUSHED,
   });
 }
 
@@ -80,5 +79,6 @@ export function lineMaterial(uniforms: DeckUniforms, look: LineLook): RawShaderM
     blending: NormalBlending,
     depthWrite: false,
     depthTest: look.inFront !== true,
+    ...(look.lying === true ? PUSHED : {}),
   });
 }
