@@ -11,7 +11,8 @@ let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
   browser = await chromium.connect(inject('ws'));
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard`);
+  // Large enough for a cell to be several pixels, so that ink lines cover few of them.
+  opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { width: 1440, height: 1000 });
   await untilReady(opened.page);
 });
 afterAll(async () => {
