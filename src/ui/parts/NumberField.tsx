@@ -18,7 +18,8 @@ interface Props {
 function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string {
   if (!read.ok) return t.number.refused(read);
   if (read.value >= min && read.value <= max) return '';
-  return t.number.outOfRange(numberText(min, decimals), numberText(max, decimals), unit);
+  const [from, to] = [min, max].map((limit) => numberText(limit, Number.isInteger(limit) ? 0 : decimals));
+  return t.number.outOfRange(from ?? '', to ?? '', unit);
 }
 
 export function NumberField(props: Props) {
