@@ -52,12 +52,9 @@ export function sphereRadiusM(body: Body): number {
 
 /** A little paper round the model. */
 const MARGIN = 1.05;
-/** A drawing seen straight on has labels at its sides. */
-const LABEL_ROOM = 1.12;
-
-/** Paper left and right, above and below of a drawing seen straight on: `across` and `up` are half of its size [m]. */
+/** The same paper round a drawing seen straight on: `across` and `up` are half of its size [m]. */
 export function paddings(across: number, up: number) {
-  const [sideM, endM] = [(MARGIN * LABEL_ROOM - 1) * across, (MARGIN - 1) * up];
+  const [sideM, endM] = [(MARGIN - 1) * across, (MARGIN - 1) * up];
   return { paddingLeft: sideM, paddingRight: sideM, paddingTop: endM, paddingBottom: endM };
 }
 
