@@ -134,6 +134,7 @@ function addZone(
       materialId: layer.materialId,
       name: layer.name,
       role: layer.role,
+      loose: layer.loose ?? false,
       bottomM,
       topM,
       thicknessMm: thicknessM * 1000,

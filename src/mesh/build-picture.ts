@@ -3,6 +3,7 @@
 import { boundsOf } from '../core/geometry/ring.ts';
 import type { Surface } from '../core/levels/surface.ts';
 import type { LayerInput, Region } from '../model/deck-input.ts';
+import { drawnAs } from '../model/palette.ts';
 import type { Part, Picture, Prism, SolidMesh } from '../model/picture.ts';
 import { bayOutlines } from './bay-outlines.ts';
 import { writeFlatSolid } from './flat-solid.ts';
@@ -130,7 +131,7 @@ class Draft {
     const parts = zone.layers.map((layer, k) => {
       const stage = this.input.layerStages[z][k];
       return this.addPart({
-        kind: layer.role,
+        kind: drawnAs(layer.role, layer.loose ?? false),
         owner,
         layer: k,
         name: layer.name,

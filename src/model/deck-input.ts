@@ -30,6 +30,8 @@ export interface LayerInput {
   readonly materialId: string;
   readonly name: string;
   readonly role: Role;
+  /** Lies loose (gravel, substrate), not in slabs or sheets; only drawn by. */
+  readonly loose?: boolean;
   /** Thickness where it is not the make-up layer, and nominal where it is [m]. */
   readonly thicknessM: number;
   /** Range of the make-up layer; null for a fixed thickness. */

@@ -46,6 +46,7 @@ export interface CoreLogLayer {
   readonly materialId: string;
   readonly name: string;
   readonly role: Role;
+  readonly loose: boolean;
   readonly bottomM: number;
   readonly topM: number;
   readonly thicknessMm: number;

@@ -1,6 +1,7 @@
 /** Colours and hatches, used alike by the 3D view, the core log and the legends. Our own table. */
 
 import type { PartKind } from './picture.ts';
+import type { Role } from './roles.ts';
 
 /** Hatches drawn in the shader (in metres) and as SVG patterns. */
 export const PATTERNS = [
@@ -40,6 +41,7 @@ export const ROLE_STYLE: Readonly<Record<PartKind, RoleStyle>> = {
   'base course': { fill: '#A89F91', line: '#71685B', pattern: 'angular grains' },
   bedding: { fill: '#D9C9A3', line: '#A68F5B', pattern: 'stipple' },
   surfacing: { fill: '#C7BDB0', line: '#857B6E', pattern: 'running bond' },
+  'loose surfacing': { fill: '#CFC6B4', line: '#8E8570', pattern: 'coarse grains' },
   edging: { fill: '#6E6A63', line: '#45423D', pattern: 'plain' },
   substrate: { fill: '#7A5638', line: '#4C331F', pattern: 'strokes' },
   vegetation: { fill: '#6F8F4E', line: '#48632E', pattern: 'blades' },
@@ -54,6 +56,16 @@ export const ROLE_STYLE: Readonly<Record<PartKind, RoleStyle>> = {
   stockpile: { fill: '#94714D', line: '#5F4529', pattern: 'coarse grains' },
   'flood water': { fill: '#7FB0C4', line: '#4C869D', pattern: 'waves' },
 };
+
+/**
+ * What a layer is drawn as: gravel on top is no paving.
+ * @param role - role of the layer
+ * @param loose - whether it lies loose
+ * @returns key of its style
+ */
+export function drawnAs(role: Role, loose: boolean): PartKind {
+  return role === 'surfacing' && loose ? 'loose surfacing' : role;
+}
 
 /** Fixed classes of utilisation: upper limits, the last open [-]. */
 export const UTILISATION_LIMITS = [0.5, 0.8, 1.0, 1.2] as const;

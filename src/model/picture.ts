@@ -9,6 +9,7 @@ import type { Role } from './roles.ts';
 /** What a part is drawn as; roles of layers and everything else on the deck. */
 export type PartKind =
   | Role
+  | 'loose surfacing'
   | 'slab'
   | 'column'
   | 'outlet'

@@ -35,6 +35,7 @@ function resolveLayer(layer: SceneLayer, material: ResolvedMaterial, voidVolumeM
     materialId: material.id,
     name: material.name,
     role: material.role,
+    loose: density !== undefined && material.thicknessMm === undefined,
     ...layerThickness(layer, material),
     dryFixedKNm2: weightKN(areal?.dry ?? 0) + dryPerMKNm3 * voidVolumeM,
     dryPerMKNm3,

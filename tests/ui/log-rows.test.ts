@@ -11,6 +11,7 @@ function layer(name: string, saturatedKNm2: number, more: Partial<CoreLogLayer> 
     materialId: name,
     name,
     role: 'substrate',
+    loose: true,
     bottomM: 0,
     topM: 0.1,
     thicknessMm: 100,

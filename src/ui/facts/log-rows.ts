@@ -1,6 +1,7 @@
 /** The weight of one place line by line, rounded so that the lines add up to the total below them. */
 
 import type { CoreLog, CoreLogLayer, CoreLogOther } from '../../model/maps.ts';
+import { drawnAs } from '../../model/palette.ts';
 import type { PartKind } from '../../model/picture.ts';
 import { roundToSum } from './round-to-sum.ts';
 
@@ -40,7 +41,7 @@ const KIND_OF: Readonly<Record<CoreLogOther['kind'], PartKind>> = {
 function layerRow(layer: CoreLogLayer, index: number, rounded: readonly [number, number] | null): LogRow {
   return {
     key: `layer ${index}`,
-    kind: layer.role,
+    kind: drawnAs(layer.role, layer.loose),
     name: layer.name,
     other: null,
     zone: layer.zone,

@@ -2,6 +2,7 @@
 
 import { useRef } from 'react';
 import type { CoreLog, CoreLogLayer } from '../../model/maps.ts';
+import { drawnAs } from '../../model/palette.ts';
 import { depthTicks, scaleColumn, tickStepMm } from '../facts/column-scale.ts';
 import { placeLabels } from '../facts/place-labels.ts';
 import { numberText } from '../format.ts';
@@ -87,7 +88,13 @@ function Column({ layers, height, x, width }: ColumnProps & { readonly x: number
         const { top, bottom, enlarged } = bands[i] ?? { top: 0, bottom: 0, enlarged: false };
         return (
           <g key={`${layer.zone} ${layer.bottomM} ${layer.materialId}`} className="core-layer" data-placed={layer.placed}>
-            <rect x={x} y={top} width={width} height={bottom - top} fill={layer.placed ? partFill(layer.role) : 'none'} />
+            <rect
+              x={x}
+              y={top}
+              width={width}
+              height={bottom - top}
+              fill={layer.placed ? partFill(drawnAs(layer.role, layer.loose)) : 'none'}
+            />
             {enlarged && <path className="core-thin" d={`M${x + width - 9} ${bottom + 1.5}l6-${bottom - top + 3}`} />}
           </g>
         );

@@ -3,6 +3,7 @@
 import type { BayVerdict } from '../facts/bay-verdict.ts';
 import { type Headline as HeadlineFacts, headlineOf } from '../facts/headline.ts';
 import { en as t } from '../text/en.ts';
+import { useScene } from '../use-stores.ts';
 
 /** The headline in words, without what is added below it. */
 export function headlineText(headline: HeadlineFacts): string {
@@ -12,10 +13,12 @@ export function headlineText(headline: HeadlineFacts): string {
 
 export function Headline({ verdicts }: { readonly verdicts: readonly BayVerdict[] }) {
   const headline = headlineOf(verdicts);
+  const unchecked = useScene((state) => state.snapshot?.report.notChecked);
   return (
     <div className="headline" data-kind={headline.kind} data-testid="headline">
       <p className="headline-main">{headlineText(headline)}</p>
       {headline.kind === 'all within' && <p className="small">{t.bays.allWithinAdd}</p>}
+      {unchecked !== undefined && unchecked.length > 0 && <p className="small">{t.bays.notChecked(unchecked)}</p>}
       {headline.kind === 'counts' && headline.count.overUnconfirmed > 0 && (
         <p className="small">{t.bays.overUnconfirmed(headline.count.overUnconfirmed)}</p>
       )}

@@ -90,6 +90,7 @@ export const PARTS: Readonly<Record<PartKind, string>> = {
   'base course': 'Base course',
   bedding: 'Bedding',
   surfacing: 'Surfacing',
+  'loose surfacing': 'Loose surfacing',
   edging: 'Edging',
   substrate: 'Substrate',
   vegetation: 'Vegetation',
