@@ -303,6 +303,10 @@ describe('hands', () => {
     expect(controls.mouseButtons.left).toBe(CameraControlsImpl.ACTION.TRUCK);
     press(false);
     expect(controls.mouseButtons.left).toBe(CameraControlsImpl.ACTION.ROTATE);
+    // Fingers zoom as far again as the wheel.
+    expect(controls.dollySpeed).toBe(1);
+    listeners.get('pointerdown')?.({ pointerType: 'touch' });
+    expect(controls.dollySpeed).toBe(2);
     listeners.get('pointerup')?.({});
     expect(asked()).toBe(1);
     stop();
