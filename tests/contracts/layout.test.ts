@@ -26,8 +26,8 @@ const MAY: Record<string, Row> = {
   worker: { folders: ['model', 'core', 'project', 'mesh', 'export'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
   cli: { folders: ['model', 'scene', 'catalogue', 'project', 'export'], packages: [/^node:/] },
-  view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND, /^d3-scale-chromatic$/] },
-  ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND, /^d3-scale-chromatic$/] },
+  view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND] },
+  ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND] },
   '': {
     folders: ['model', 'catalogue', 'scene', 'core', 'mesh', 'project', 'worker', 'store', 'view3d', 'ui'],
     packages: [REACT, THREE, ZUSTAND, /^comlink$/, /^@fontsource\//],
