@@ -142,6 +142,20 @@ export function edgeStretches(site: DeckSite, edge: EdgeInput): EdgeStretch[] {
   return found;
 }
 
+/**
+ * Finished levels as built along a straight piece, zone by zone.
+ * @param site - deck, zones and surfaces [m]
+ * @param piece - ax ay bx by, local [m]
+ * @returns stretches on the deck in the order of the piece; overlapping zones each give theirs [m]
+ * @source contract.md, section 2, Finished level and Make-up layer
+ */
+export function finishedAlong(site: DeckSite, piece: readonly number[]): EdgeStretch[] {
+  const deckLevels = levelProfile(site.deckSurface, piece);
+  return besides(site, piece, 0)
+    .sort((p, q) => p.from - q.from)
+    .map((beside) => stretchOf(site, [...piece], beside, deckLevels));
+}
+
 /** From … to: shares of the piece beside which the zone lies. */
 interface Beside {
   readonly zone: number;

@@ -1,0 +1,123 @@
+/** Reach from gates, cranes and hoses, counted by hand on a deck of square cells. */
+
+import { describe, expect, it } from 'vitest';
+import { prepareDeck } from '../../../src/core/prepare.ts';
+import { planStages } from '../../../src/core/stages/plan.ts';
+import { bearingCells, farToNear, type ReachSite, travelM, zoneReaches } from '../../../src/core/stages/reach.ts';
+import type { StageInput } from '../../../src/model/deck-input.ts';
+import type { Role } from '../../../src/model/roles.ts';
+import type { AccessInput } from '../../../src/model/route-input.ts';
+import { box, buildUp, deck, gridOf, layer, place, stage, zone } from '../../helpers/deck-builder.ts';
+
+const made = (...roles: readonly Role[]) =>
+  buildUp(
+    roles.join(),
+    roles.map((role) => layer(role, 0.1)),
+  );
+const gate: AccessInput = { id: 'G', kind: 'gate', x: 0, y: 2, reachM: null };
+
+/** 12 m × 4 m in cells of 1 m: a lane, a bed that never bears before its substrate lies, and a court behind it, 4 m × 4 m each. */
+function site(stages: readonly StageInput[]): ReachSite {
+  const zones = [
+    zone('lane', box(0, 0, 4, 4), made('protection', 'base course', 'surfacing')),
+    zone('bed', box(4, 0, 8, 4), made('protection', 'substrate')),
+    zone('court', box(8, 0, 12, 4), made('protection', 'base course', 'surfacing')),
+  ];
+  const input = deck({ deck: box(0, 0, 12, 4), bays: [], zones, stages });
+  const prepared = prepareDeck(input);
+  return { ground: prepared.ground, zones, laid: prepared.zones, owners: prepared.zoneCells, plan: planStages(input) };
+}
+
+const protect = stage('S1', [place(['protection'])]);
+const bases = stage('S2', [place(['base course'])]);
+const surfaces = stage('S3', [place(['surfacing'])]);
+const substrate = stage('S4', [place(['substrate'])]);
+const told = (of: ReachSite, ...access: AccessInput[]) =>
+  zoneReaches(of, access).map(({ stage: at, zone: z, unreachedM2 }) => [of.plan.stages[at].id, of.zones[z].id, unreachedM2]);
+
+describe('over the ground', () => {
+  it('sheets are carried; a base course on fleece cannot be brought by wheels; then the bed still lies between', () => {
+    expect(told(site([protect, bases, surfaces, substrate]), gate)).toEqual([
+      ['S2', 'lane', 16],
+      ['S2', 'court', 16],
+      ['S3', 'lane', 0],
+      ['S3', 'court', 16],
+      // One column beside the lane counts as reached, 4 m² of 16.
+      ['S4', 'bed', 12],
+    ]);
+  });
+
+  it('once the substrate lies the way through the bed is open', () => {
+    const late = told(site([protect, bases, substrate, surfaces]), gate).filter(([id]) => id === 'S3' || id === 'S4');
+    expect(late).toEqual([
+      ['S4', 'bed', 12],
+      ['S3', 'lane', 0],
+      ['S3', 'court', 0],
+    ]);
+  });
+
+  it('a gate more than 1.5 m from the deck opens onto nothing', () => {
+    const away = told(site([protect, bases, surfaces]), { ...gate, x: -2 });
+    expect(away.filter(([id]) => id === 'S3')).toEqual([
+      ['S3', 'lane', 16],
+      ['S3', 'court', 16],
+    ]);
+  });
+});
+
+describe('by crane and hose', () => {
+  it('a crane in the corner with 6 m reaches the centres no farther than that', () => {
+    // Rows at y = 0.5, 1.5, 2.5, 3.5; x ≤ √(36 − y²) = 5.98, 5.81, 5.45, 4.87: of columns 4.5, 5.5, 6.5, 7.5 reached are 2, 2, 1 and 1.
+    const crane: AccessInput = { id: 'C', kind: 'crane', x: 0, y: 0, reachM: 6 };
+    expect(told(site([protect, bases, surfaces, substrate]), crane).at(-1)).toEqual(['S4', 'bed', 16 - 6]);
+  });
+
+  it('a hose brings substrate but no base course', () => {
+    const hose: AccessInput = { id: 'B', kind: 'blower', x: 0, y: 0, reachM: 50 };
+    const found = told(site([protect, bases, substrate]), hose);
+    expect(found).toEqual([
+      ['S2', 'lane', 16],
+      ['S2', 'court', 16],
+      ['S4', 'bed', 0],
+    ]);
+  });
+
+  it('a crane without a reach reaches nothing', () => {
+    const crane: AccessInput = { id: 'C', kind: 'crane', x: 0, y: 0, reachM: null };
+    expect(told(site([protect, bases]), crane)).toEqual([
+      ['S2', 'lane', 16],
+      ['S2', 'court', 16],
+    ]);
+  });
+});
+
+it('asks nothing where no access point is given, or the stages are derived', () => {
+  const given = site([protect, bases]);
+  expect(zoneReaches(given, [])).toEqual([]);
+  const derived = { ...given, plan: { ...given.plan, stages: given.plan.stages.map((one) => ({ ...one, derived: true })) } };
+  expect(zoneReaches(derived, [gate])).toEqual([]);
+});
+
+it('a cell shared by zones bears if half of its deck does', () => {
+  // Border between lane and bed in the midst of a column of cells, then at a quarter.
+  const at = (x: number) => {
+    const zones = [
+      zone('lane', box(0, 0, x, 1), made('protection', 'surfacing')),
+      zone('bed', box(x, 0, 4, 1), made('protection', 'substrate')),
+    ];
+    const input = deck({ deck: box(0, 0, 4, 1), bays: [], zones, stages: [protect, surfaces, substrate] });
+    const prepared = prepareDeck(input);
+    const of = { ground: prepared.ground, zones, laid: prepared.zones, owners: prepared.zoneCells, plan: planStages(input) };
+    return [...bearingCells(of, 2)];
+  };
+  expect(at(2.5)).toEqual([1, 1, 1, 0]);
+  expect(at(2.25)).toEqual([1, 1, 0, 0]);
+});
+
+it('lengths of ways go round what does not bear, and material is laid from far to near', () => {
+  // 3 × 2 cells; the middle one below does not bear: the way to the last one below leads over the upper row.
+  const way = travelM(gridOf(3, 2), Uint8Array.of(1, 0, 1, 1, 1, 1), [{ ...gate, x: 0, y: -0.5 }]);
+  // The gate opens within 1.5 m: cell 0 at (0.5, 0.5) is 1.12 m away, cell 3 at (0.5, 1.5) 2.06 m.
+  expect([...way]).toEqual([0, Infinity, 4, 1, 2, 3]);
+  expect([...farToNear(Int32Array.of(0, 1, 2, 3, 4, 5), way)]).toEqual([1, 2, 5, 4, 3, 0]);
+});
