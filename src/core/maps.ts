@@ -73,6 +73,7 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
     stage,
     values,
     flags,
+    directionDeg: kind === 'fall' ? Float32Array.from(cellFalls(deckSite(on)).bearingDeg) : null,
     unit: UNITS[kind],
     classLimits: isUtilisation ? [...UTILISATION_LIMITS] : null,
     min: dataCells > 0 ? min : Number.NaN,

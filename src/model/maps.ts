@@ -27,6 +27,8 @@ export interface CellMap {
   /** Row by row from the lower left, columns × rows; NaN where there is no value. */
   readonly values: Float32Array;
   readonly flags: Uint8Array;
+  /** For falls: bearing of the steepest descent, clockwise from +y, NaN where level [°]; null for other maps. */
+  readonly directionDeg: Float32Array | null;
   readonly unit: string;
   /** Upper limits of the classes, the last class is open; null for a continuous scale from min to max. */
   readonly classLimits: readonly number[] | null;
@@ -61,7 +63,7 @@ export interface CoreLogLayer {
 }
 
 export interface CoreLogOther {
-  readonly kind: 'vegetation' | 'tree' | 'line' | 'block' | 'stockpile' | 'flood test';
+  readonly kind: 'vegetation' | 'tree' | 'line' | 'block' | 'retaining' | 'stockpile' | 'flood test';
   readonly id: string;
   readonly zone: string | null;
   readonly dryKNm2: number;

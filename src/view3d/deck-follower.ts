@@ -8,6 +8,7 @@ import type { Cut, ViewState, ViewStore } from '../store/view-store.ts';
 import { cellCentre, markLines } from './cell-mark.ts';
 import { cutPlane } from './cut-plane.ts';
 import type { DeckModel } from './deck-model.ts';
+import { fallArrows } from './fall-arrows.ts';
 import { type PartState, partStates } from './part-states.ts';
 import { topAt } from './top-at.ts';
 
@@ -83,7 +84,14 @@ export class DeckFollower {
   }
 
   private setMap(snapshot: Snapshot, scene: SceneState, view: ViewState): void {
-    this.model.setMap(scene.cellMap, view.mapOn, snapshot.grid);
+    const map = scene.cellMap;
+    this.model.setMap(map, view.mapOn, snapshot.grid);
+    // On the slab they lie under whatever hides it, as the map does.
+    const picture =
+      view.mapOn === 'slab'
+        ? { ...snapshot.picture, prisms: snapshot.picture.prisms.filter((prism) => prism.owner === '') }
+        : snapshot.picture;
+    this.model.setArrows(map?.directionDeg ? fallArrows(map, snapshot.grid, picture, this.states) : null);
     this.shown.cellMap = scene.cellMap;
     this.shown.mapOn = view.mapOn;
   }

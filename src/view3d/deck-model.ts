@@ -38,6 +38,7 @@ export class DeckModel {
   private readonly cutEdges = lines(this.uniforms, 3, { widthPx: 1.5, tone: tone(INK, 0.9), crowds: true, uncut: true });
   private readonly markHalo = lines(this.uniforms, 4, { widthPx: 5, tone: tone(PAPER, 0.9), uncut: true, inFront: true });
   private readonly mark = lines(this.uniforms, 5, { widthPx: 2.2, tone: tone(ACCENT, 1), uncut: true, inFront: true });
+  private readonly arrows = lines(this.uniforms, 6, { widthPx: 1.6, tone: tone(INK, 0.9), lying: true });
   private readonly plainFaces = this.solids.mesh.material;
   private readonly cellFaces = faceMaterial(this.uniforms, { ofCut: false, withCells: true });
   private heightsM: Float64Array = new Float64Array(0);
@@ -49,10 +50,11 @@ export class DeckModel {
     }
     this.setCut(null, null);
     this.setMark(null);
+    this.setArrows(null);
   }
 
   private all(): readonly Drawn[] {
-    return [this.solids, this.cutFaces, this.edges, this.bays, this.cutEdges, this.markHalo, this.mark];
+    return [this.solids, this.cutFaces, this.edges, this.bays, this.cutEdges, this.markHalo, this.mark, this.arrows];
   }
 
   setPicture(picture: Picture): void {
@@ -120,6 +122,12 @@ export class DeckModel {
       one.setVisible(lines !== null);
       if (lines !== null) one.setLines(lines);
     }
+  }
+
+  /** Arrows of the map of falls. */
+  setArrows(lines: EdgeLines | null): void {
+    this.arrows.setVisible(lines !== null);
+    if (lines !== null) this.arrows.setLines(lines);
   }
 
   dispose(): void {

@@ -15,6 +15,7 @@ function map(values: readonly number[], flags: readonly number[], classLimits: r
   return {
     kind: classLimits === null ? 'load' : 'utilisation',
     stage: null,
+    directionDeg: null,
     values: Float32Array.from(values),
     flags: Uint8Array.from(flags),
     unit: classLimits === null ? 'kN/m²' : '%',
@@ -108,5 +109,18 @@ describe('listCells', () => {
   it('keeps to its number where many cells are equal', () => {
     const level = map([2, 2, 2, 2, 2, 2, 2, 2], Array<number>(8).fill(DECK), null);
     expect(listCells(level, BAYS, null, 5).cells.map(({ cell }) => cell)).toEqual([0, 1, 2, 3, 4]);
+  });
+});
+
+describe('maps whose low values matter', () => {
+  it('list the lowest first, with the bearing of the fall', () => {
+    const falls: CellMap = {
+      ...map([2, 0.5, 1, 3], [DECK, DECK, DECK, DECK], null),
+      kind: 'fall',
+      directionDeg: Float32Array.of(90, 180, Number.NaN, 0),
+    };
+    const { cells } = listCells(falls, new Int16Array(4), null, 3);
+    expect(cells.map((cell) => cell.value)).toEqual([0.5, 1, 2]);
+    expect(cells.map((cell) => cell.directionDeg)).toEqual([180, null, 90]);
   });
 });

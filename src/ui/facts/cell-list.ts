@@ -1,12 +1,22 @@
-/** The map as a table: which cells it lists, highest value first. */
+/** The map as a table: which cells it lists, first those one has to look at. */
 
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
+
+/** Maps whose low values are the ones to look at. */
+const LOW_FIRST: ReadonlySet<MapKind> = new Set<MapKind>(['substrate', 'upstand', 'fall']);
+
+/** Whether a map's table begins with the lowest values. */
+export function isLowFirst(kind: MapKind): boolean {
+  return LOW_FIRST.has(kind);
+}
 
 export interface ListedCell {
   readonly cell: number;
   readonly value: number;
   readonly over: boolean;
   readonly unconfirmed: boolean;
+  /** Bearing of the fall [°]; null for other maps and where level. */
+  readonly directionDeg: number | null;
 }
 
 export interface CellList {
@@ -15,7 +25,7 @@ export interface CellList {
   readonly of: number;
 }
 
-/** Cells with a value, in bay `bay` (an index of `bayAt`) or, for null, everywhere; the `atMost` highest. */
+/** Cells with a value, in bay `bay` (an index of `bayAt`) or, for null, everywhere; the `atMost` highest, or lowest where low is the matter. */
 export function listCells(map: CellMap, bayAt: Int16Array, bay: number | null, atMost: number): CellList {
   const eligible: number[] = [];
   for (let cell = 0; cell < map.values.length; cell++) {
@@ -24,13 +34,14 @@ export function listCells(map: CellMap, bayAt: Int16Array, bay: number | null, a
     if (Number.isNaN(map.values[cell]) || (bay !== null && bayAt[cell] !== bay)) continue;
     eligible.push(cell);
   }
-  const value = (cell: number) => map.values[cell] as number;
+  const sign = isLowFirst(map.kind) ? -1 : 1;
+  const rank = (cell: number) => sign * (map.values[cell] as number);
   // Sorting plain numbers first keeps the whole of a large deck out of the slower sort with a comparison.
-  const sorted = Float32Array.from(eligible, value).sort();
+  const sorted = Float32Array.from(eligible, rank).sort();
   const least = sorted[Math.max(0, sorted.length - atMost)] ?? 0;
   const cells = eligible
-    .filter((cell) => value(cell) >= least)
-    .sort((a, b) => value(b) - value(a) || a - b)
+    .filter((cell) => rank(cell) >= least)
+    .sort((a, b) => rank(b) - rank(a) || a - b)
     .slice(0, atMost);
   return { cells: cells.map((cell) => listed(map, cell)), of: eligible.length };
 }
@@ -42,5 +53,11 @@ function listed(map: CellMap, cell: number): ListedCell {
     value: map.values[cell] as number,
     over: (flags & CELL_OVER) !== 0,
     unconfirmed: (flags & CELL_UNCONFIRMED) !== 0,
+    directionDeg: directionOf(map, cell),
   };
+}
+
+function directionOf({ directionDeg }: CellMap, cell: number): number | null {
+  const bearing = directionDeg?.[cell];
+  return bearing === undefined || Number.isNaN(bearing) ? null : bearing;
 }

@@ -34,6 +34,7 @@ const KIND_OF: Readonly<Record<CoreLogOther['kind'], PartKind>> = {
   tree: 'tree crown',
   line: 'line load',
   block: 'block',
+  retaining: 'line load',
   stockpile: 'stockpile',
   'flood test': 'flood water',
 };

@@ -3,7 +3,7 @@
 import { useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { type CellMap, MAP_KINDS } from '../../model/maps.ts';
-import { type ListedCell, listCells } from '../facts/cell-list.ts';
+import { isLowFirst, type ListedCell, listCells } from '../facts/cell-list.ts';
 import { unitOf } from '../facts/map-classes.ts';
 import { cellCentre, cellPlace } from '../facts/place.ts';
 import { cellText, coordinateText } from '../format.ts';
@@ -53,7 +53,11 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
       {bay !== null && bayIndex >= 0 && (
         <fieldset className="segments">
           <legend className="unseen">{t.cells.scope}</legend>
-          <ScopeChoice label={t.cells.highest} checked={scope === null} onChoose={() => setInBay(false)} />
+          <ScopeChoice
+            label={isLowFirst(map.kind) ? t.cells.lowest : t.cells.highest}
+            checked={scope === null}
+            onChoose={() => setInBay(false)}
+          />
           <ScopeChoice label={t.cells.inBay(bay)} checked={scope !== null} onChoose={() => setInBay(true)} />
         </fieldset>
       )}
@@ -61,7 +65,9 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
         <caption>
           {t.cells.caption(t.map.quantity(map.kind), t.map.unit(unitOf(map)), stage)}
           <span className="small block">{t.map.basis(map.kind)}.</span>
-          <span className="small block">{list.of === 0 ? t.cells.none : t.cells.shown(list.cells.length, list.of)}</span>
+          <span className="small block">
+            {list.of === 0 ? t.cells.none : t.cells.shown(list.cells.length, list.of, isLowFirst(map.kind))}
+          </span>
         </caption>
         <thead>
           <tr>
@@ -97,12 +103,16 @@ interface CellRowProps {
   readonly snapshot: Snapshot;
 }
 
-function CellRow({ cell: { cell, value, over, unconfirmed }, unit, snapshot: { grid, originM } }: CellRowProps) {
+function CellRow({ cell: { cell, value, over, unconfirmed, directionDeg }, unit, snapshot: { grid, originM } }: CellRowProps) {
   const picked = useView((state) => state.cell === cell);
   const go = useGo();
   const { column, row } = cellPlace(grid, cell);
   const [x, y] = cellCentre(grid, cell);
-  const remarks = [...(over ? [t.cells.over] : []), ...(unconfirmed ? [t.cells.unconfirmed] : [])];
+  const remarks = [
+    ...(directionDeg === null ? [] : [t.cells.towards(directionDeg)]),
+    ...(over ? [t.cells.over] : []),
+    ...(unconfirmed ? [t.cells.unconfirmed] : []),
+  ];
   return (
     <tr className="cell-row" data-picked={picked} onClick={() => go.toCell(cell)}>
       <th scope="row">

@@ -111,6 +111,7 @@ export const OTHERS: Readonly<Record<CoreLogOther['kind'], (id: string) => strin
   tree: (id) => `Tree ${id}`,
   line: (id) => `Line load ${id}`,
   block: (id) => `Block ${id}`,
+  retaining: (id) => `Retaining wall ${id}`,
   stockpile: (id) => `Stockpile ${id}`,
   'flood test': () => 'Flood test',
 };

@@ -301,8 +301,11 @@ export const en = {
     chooseMap: 'This table lists the values of a map. Choose one:',
     scope: 'Which cells',
     highest: 'Highest',
+    lowest: 'Lowest',
+    towards: (bearingDeg: number) => `towards ${numberText(bearingDeg, 0)}°`,
     inBay: (bay: string) => `Bay ${bay}`,
-    shown: (shown: number, all: number) => `${numberText(shown, 0)} of ${many(all, 'cell', 'cells')} shown, highest first`,
+    shown: (shown: number, all: number, lowFirst: boolean) =>
+      `${numberText(shown, 0)} of ${many(all, 'cell', 'cells')} shown, ${lowFirst ? 'lowest' : 'highest'} first`,
     caption: (quantity: string, unit: string, stage: string) => `${quantity}, ${unit}. ${stage}.`,
     column: 'Col.',
     row: 'Row',
