@@ -2,13 +2,19 @@
 
 import type { SceneFile } from '../model/scene-file.ts';
 
+const MOST_NAMED = 4;
+
 /**
  * Parts of the file that are read but not calculated.
  * @param scene - checked scene
  * @returns one short text per part, in the file's order; empty where all is checked
  */
 export function notChecked(scene: SceneFile): string[] {
-  const list = (name: string, ids: readonly string[]) => (ids.length === 0 ? [] : [`${name} ${ids.join(', ')}`]);
+  // Many ids would drown the sentence: their number tells enough.
+  const list = (name: string, ids: readonly string[]) => {
+    if (ids.length === 0) return [];
+    return [ids.length > MOST_NAMED ? `${name} (${ids.length})` : `${name} ${ids.join(', ')}`];
+  };
   const stages = scene.stages ?? [];
   return [
     ...(scene.rain ? ['rain'] : []),

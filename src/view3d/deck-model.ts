@@ -38,7 +38,8 @@ export class DeckModel {
   private readonly cutEdges = lines(this.uniforms, 3, { widthPx: 1.5, tone: tone(INK, 0.9), crowds: true, uncut: true });
   private readonly markHalo = lines(this.uniforms, 4, { widthPx: 5, tone: tone(PAPER, 0.9), uncut: true, inFront: true });
   private readonly mark = lines(this.uniforms, 5, { widthPx: 2.2, tone: tone(ACCENT, 1), uncut: true, inFront: true });
-  private readonly arrows = lines(this.uniforms, 6, { widthPx: 1.6, tone: tone(INK, 0.9), lying: true });
+  private readonly arrowHalo = lines(this.uniforms, 6, { widthPx: 4, tone: tone(PAPER, 0.75), lying: true });
+  private readonly arrows = lines(this.uniforms, 7, { widthPx: 1.6, tone: tone(INK, 0.9), lying: true });
   private readonly plainFaces = this.solids.mesh.material;
   private readonly cellFaces = faceMaterial(this.uniforms, { ofCut: false, withCells: true });
   private heightsM: Float64Array = new Float64Array(0);
@@ -54,7 +55,7 @@ export class DeckModel {
   }
 
   private all(): readonly Drawn[] {
-    return [this.solids, this.cutFaces, this.edges, this.bays, this.cutEdges, this.markHalo, this.mark, this.arrows];
+    return [this.solids, this.cutFaces, this.edges, this.bays, this.cutEdges, this.markHalo, this.mark, this.arrowHalo, this.arrows];
   }
 
   setPicture(picture: Picture): void {
@@ -126,8 +127,10 @@ export class DeckModel {
 
   /** Arrows of the map of falls. */
   setArrows(lines: EdgeLines | null): void {
-    this.arrows.setVisible(lines !== null);
-    if (lines !== null) this.arrows.setLines(lines);
+    for (const one of [this.arrowHalo, this.arrows]) {
+      one.setVisible(lines !== null);
+      if (lines !== null) one.setLines(lines);
+    }
   }
 
   dispose(): void {
