@@ -25,6 +25,13 @@ export interface Rasteriser {
    * @returns shares of the grid's cells [-]
    */
   cover(rings: readonly Ring[]): Coverage;
+  /**
+   * @param rings - rings counter-clockwise, local [m]
+   * @param weights - value each ring lays evenly over its area [-]
+   * @param out - whole grid; every cell is raised to its mean of the summed values where that is greater [-]
+   * @returns sum of the cells' means, before raising [-]
+   */
+  raise(rings: readonly Ring[], weights: readonly number[], out: Float32Array | Float64Array): number;
 }
 
 /**
@@ -53,8 +60,14 @@ export function createRasteriser(grid: GridShape): Rasteriser {
     cover(rings) {
       scratch.firstRow = rows;
       scratch.lastRow = -1;
-      for (const ring of rings) addRing(scratch, ring, grid);
+      for (const ring of rings) addRing(scratch, ring, grid, 1);
       return sweep(scratch, out);
+    },
+    raise(rings, weights, field) {
+      scratch.firstRow = rows;
+      scratch.lastRow = -1;
+      for (let i = 0; i < rings.length; i++) addRing(scratch, rings[i], grid, weights[i]);
+      return raiseCells(scratch, field, ROUNDING * weights.reduce((sum, weight) => sum + weight, 0));
     },
   };
 }
@@ -73,7 +86,7 @@ interface Scratch {
   lastRow: number;
 }
 
-function addRing(s: Scratch, ring: Ring, grid: GridShape): void {
+function addRing(s: Scratch, ring: Ring, grid: GridShape, weight: number): void {
   const inverse = 1 / grid.cellM;
   const n = ring.length;
   let px = (ring[n - 2] - grid.x0M) * inverse;
@@ -82,8 +95,8 @@ function addRing(s: Scratch, ring: Ring, grid: GridShape): void {
     const x = (ring[i] - grid.x0M) * inverse;
     const y = (ring[i + 1] - grid.y0M) * inverse;
     // Lower end first, sign afterwards: two zones that share an edge then add terms equal to the bit.
-    if (py < y) addEdge(s, px, py, x, y, -1);
-    else if (y < py) addEdge(s, x, y, px, py, 1);
+    if (py < y) addEdge(s, px, py, x, y, -weight);
+    else if (y < py) addEdge(s, x, y, px, py, weight);
     px = x;
     py = y;
   }
@@ -226,6 +239,46 @@ function sweep(s: Scratch, out: Growing): Coverage {
     if (runStart >= 0) runs = pushRun(out, runs, cell0 + runStart, cell0 + next);
   }
   return { runs: out.runs.slice(0, runs), cells: out.cells.slice(0, mixed), shares: out.shares.slice(0, mixed) };
+}
+
+/** Like `sweep`, for weighted rings: sums the rows, raises the field, and leaves the scratch arrays clean. */
+function raiseCells(s: Scratch, field: Float32Array | Float64Array, rounding: number): number {
+  let total = 0;
+  for (let row = s.firstRow; row <= s.lastRow; row++) {
+    const base = row * s.width;
+    const cell0 = row * s.columns;
+    let running = 0;
+    let next = 0;
+    for (let word = 0; word < s.words; word++) {
+      let bits = s.touched[row * s.words + word];
+      s.touched[row * s.words + word] = 0;
+      while (bits !== 0) {
+        const column = (word << 5) + (31 - Math.clz32(bits & -bits));
+        bits &= bits - 1;
+        const end = column < s.columns ? column : s.columns;
+        if (running !== 0) total += raiseRun(field, cell0 + next, cell0 + end, running);
+        const at = base + column;
+        running += s.carry[at];
+        const value = running + s.area[at];
+        s.carry[at] = 0;
+        s.area[at] = 0;
+        if (column < s.columns) {
+          total += value;
+          if (value > field[cell0 + column]) field[cell0 + column] = value;
+        }
+        next = column + 1;
+        // What is left of a sum of weights is rounding once every ring is closed.
+        if (running < rounding) running = 0;
+      }
+    }
+    if (running !== 0 && next < s.columns) total += raiseRun(field, cell0 + next, cell0 + s.columns, running);
+  }
+  return total;
+}
+
+function raiseRun(field: Float32Array | Float64Array, from: number, to: number, value: number): number {
+  for (let cell = from; cell < to; cell++) if (value > field[cell]) field[cell] = value;
+  return to > from ? (to - from) * value : 0;
 }
 
 function pushRun(out: Growing, at: number, start: number, end: number): number {

@@ -100,7 +100,14 @@ function affineRun(makeUpM: Float64Array, fixed: number, perM: number, out: Floa
   for (let cell = from; cell < to; cell++) out[cell] = fixed + perM * makeUpM[cell];
 }
 
-function firstAtLeast(rising: Int32Array, value: number): number {
+/**
+ * Where a value stands in a rising list, or would stand.
+ * @param rising - list [-]
+ * @param value - value looked for [-]
+ * @returns index of the first entry that is not less; the list's length where all are [-]
+ * @source none: arithmetic
+ */
+export function firstAtLeast(rising: Int32Array, value: number): number {
   let low = 0;
   let high = rising.length;
   while (low < high) {
