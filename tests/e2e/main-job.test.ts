@@ -117,7 +117,8 @@ describe('heat maps', () => {
       if (pixels[i].every((value, c) => Math.abs(value - want[c]) <= 4)) right++;
     });
     // Ink lines, bay lines and labels may lie over a few of them.
-    expect(right / chosen.length).toBeGreaterThan(0.85);
+    // The map of falls carries arrows with halos besides.
+    expect(right / chosen.length).toBeGreaterThan(kind === 'fall' ? 0.6 : 0.85);
     expect(plain.length).toBeGreaterThan(1000);
   });
 
