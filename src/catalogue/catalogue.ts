@@ -4,7 +4,7 @@ import type { CatalogueMaterial } from '../model/catalogue.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { Source } from '../model/source.ts';
 import { MATERIALS } from './materials.ts';
-import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL } from './rule-limits.ts';
+import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL, WALL_DENSITY } from './rule-limits.ts';
 import { VEGETATION_FORMS, VEGETATION_SOURCE } from './vegetation.ts';
 import { type CatalogueVehicle, VEHICLES } from './vehicles.ts';
 
@@ -39,6 +39,6 @@ export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
   ...VEHICLES.flatMap((vehicle) => sourcesOf('vehicle', vehicle)),
   ...VEGETATION_FORMS.map(({ form }): CatalogueSource => ({ kind: 'vegetation', entry: form, number: 'kNm2', source: VEGETATION_SOURCE })),
   ...[...substrateMm].flatMap(([form, limit]) => limitSources(form, { substrateMm: limit })),
-  ...limitSources('all decks', { ...ONE_VALUE_LIMITS, recommendedFallPercent: RECOMMENDED_FALL }),
+  ...limitSources('all decks', { ...ONE_VALUE_LIMITS, recommendedFallPercent: RECOMMENDED_FALL, wallDensity: WALL_DENSITY }),
   ...limitSources('one city, no default', { ...MUNICIPAL_SOIL }),
 ];

@@ -38,6 +38,9 @@ const upstandRule = (where: string): Source => ({
   url: 'https://www.baunetzwissen.de',
 });
 
+/** Codes of today use partial factors instead; the structural engineer proves the wall by them. */
+const globalFactor = (against: string): Source => fromMemory(`global safety of 1.5 against ${against}, as before partial factors`);
+
 export const DEFAULT_LIMITS: RuleLimits = {
   substrateMm: new Map(SUBSTRATE_DEPTHS.map(({ form, leastMm, source }): [string, Limit] => [form, { value: leastMm, source }])),
   treeSoilM3: { value: 12, source: fromMemory('FLL recommendations for tree pits, 12 m³ of soil to root in') },
@@ -49,6 +52,8 @@ export const DEFAULT_LIMITS: RuleLimits = {
   sillMm: { value: 50, source: upstandRule('at a door with a drained channel') },
   stripM: { value: 0.3, source: commonPractice('strip of 30 to 50 cm without plants along façades, upstands and round outlets') },
   fallPercent: { value: 1.5, source: commonPractice('falls of 1.5 to 2 % on layers that bear water; guidelines recommend 2 %') },
+  slidingRatio: { value: 1.5, source: globalFactor('sliding') },
+  overturningRatio: { value: 1.5, source: globalFactor('overturning') },
 };
 
 /** Falls below the least one are a check, falls from there up to this one a note. */
@@ -59,6 +64,12 @@ export const RECOMMENDED_FALL: Limit = {
     place: 'as several German building pages repeat it',
     grade: 'secondary',
   },
+};
+
+/** Density of a retaining edge where the scene gives none [kg/m³]. */
+export const WALL_DENSITY: Limit = {
+  value: 2500,
+  source: commonPractice('reinforced concrete 2500 kg/m³; EN 1991-1-1 rounds it up to 25 kN/m³'),
 };
 
 /** What one city asks for beyond the guide values: no default, for those who plan there and as a check. */

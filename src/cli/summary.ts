@@ -8,6 +8,7 @@ import { heapLines } from './summary-heaps.ts';
 import { probeLines } from './summary-probes.ts';
 import { takeOffLines } from './summary-takeoff.ts';
 import { toleranceLines } from './summary-tolerance.ts';
+import { wallLines } from './summary-walls.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
 
 /**
@@ -59,6 +60,7 @@ export function summary(scene: SceneFile, report: Report): string {
     ),
     '',
     ...edgeLines(scene, report),
+    ...wallLines(report),
     ...heapLines(report),
     ...columnLines(report),
     ...toleranceLines(report),

@@ -86,7 +86,7 @@ export interface ColumnInput {
 /** An object's load as pieces of even pressure; pieces may overlap and then add. */
 export interface ObjectInput {
   readonly id: string;
-  readonly kind: 'tree' | 'line' | 'block';
+  readonly kind: 'tree' | 'line' | 'block' | 'retaining';
   readonly pieces: readonly { readonly ring: Ring; readonly kNm2: number }[];
 }
 

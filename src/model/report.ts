@@ -74,6 +74,66 @@ export interface ReportEdge {
   readonly requiredMm: number;
 }
 
+/** One case of live load on a retaining edge; all per metre. */
+export interface ReportWallCase {
+  readonly verticalKNm: number;
+  /** Towards the foot; negative towards the soil. */
+  readonly eccentricityM: number;
+  /** Pressure under the base; null where the resultant falls outside it. */
+  readonly pressure: {
+    readonly maxKPa: number;
+    readonly minKPa: number;
+    readonly contactM: number;
+    readonly effectiveM: number;
+    readonly effectiveKPa: number;
+  } | null;
+  readonly slidingRatio: number;
+  readonly overturningRatio: number;
+}
+
+/** A retaining edge, characteristic values per metre. */
+export interface ReportWall {
+  readonly id: string;
+  /** Stem and base slab: what the wall adds to the loads of the deck. */
+  readonly ownKNm: number;
+  readonly surchargeKNm2: number;
+  /** Coefficient of active earth pressure [-]. */
+  readonly active: number;
+  readonly thrustKNm: number;
+  /** The live load pushes, but does not stand on the heel; then it does both. */
+  readonly bare: ReportWallCase;
+  readonly loaded: ReportWallCase;
+  /** Eccentricity up to which the whole base presses. */
+  readonly middleThirdM: number;
+  /** Material whose bearing limits the pressure, and that bearing; null where it stands on none that is known. */
+  readonly standsOn: string | null;
+  readonly permittedKPa: number | null;
+}
+
+/** A lane for fire appliances as drawn. */
+export interface ReportRoute {
+  readonly id: string;
+  /** Rule it is held against. */
+  readonly table: string;
+  readonly widthM: number | null;
+  /** Greatest width asked for, straight or in a bend. */
+  readonly requiredM: number;
+  /** Outer radius of the tightest bend; null for a straight lane. */
+  readonly leastOuterM: number | null;
+  /** On the finished surface along the lane; null where no zone lies under it. */
+  readonly steepestPercent: number | null;
+  /** Highest step between zones; null where it stays within one. */
+  readonly stepMm: number | null;
+}
+
+/** What a stage has to bring, and how much of that ground can't be reached when it begins. */
+export interface ReportReach {
+  readonly stage: string;
+  readonly zones: number;
+  readonly areaM2: number;
+  readonly unreachedM2: number;
+}
+
 export interface ReportTakeOff {
   readonly material: string;
   readonly areaM2: number;
@@ -150,6 +210,9 @@ export interface Report {
   }[];
   readonly columns?: readonly ReportColumn[];
   readonly edges?: readonly ReportEdge[];
+  readonly walls?: readonly ReportWall[];
+  readonly routes?: readonly ReportRoute[];
+  readonly reach?: readonly ReportReach[];
   readonly takeoff?: readonly ReportTakeOff[];
   readonly probes?: readonly ReportProbe[];
   readonly findings: readonly Finding[];

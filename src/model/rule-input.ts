@@ -62,6 +62,8 @@ export interface RuleLimits {
   readonly sillMm: Limit;
   readonly stripM: Limit;
   readonly fallPercent: Limit;
+  readonly slidingRatio: Limit;
+  readonly overturningRatio: Limit;
 }
 
 /** What holds for the whole deck. */

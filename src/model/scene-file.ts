@@ -3,6 +3,7 @@
  * Whoever holds a `SceneFile` may rely on what `src/scene` checked: ids unique, references resolved, polygons simple.
  */
 
+import type { FireTableId } from './fire-access.ts';
 import type { Role } from './roles.ts';
 
 export type PointM = readonly [number, number];
@@ -57,6 +58,11 @@ export interface SceneLimits {
   readonly stripM?: number;
   /** Least fall of surfaces that bear water [%]. */
   readonly fallPercent?: number;
+  /** Least ratio of what holds a retaining edge to what pushes or turns it [-]. */
+  readonly slidingRatio?: number;
+  readonly overturningRatio?: number;
+  /** Rule that lanes for fire appliances are held against. */
+  readonly fireTable?: FireTableId;
   /** Where these values come from. */
   readonly source?: string;
 }
@@ -231,7 +237,31 @@ export type SceneObject =
       readonly outline: PolygonM;
       readonly kNm2: number;
       readonly heightM?: number;
-    };
+    }
+  | SceneRetaining;
+
+/** An L-shaped wall: the line is the free face of its stem, the base slab reaches from there under the soil. */
+export interface SceneRetaining {
+  readonly kind: 'retaining';
+  readonly id: string;
+  readonly name?: string;
+  readonly line: readonly PointM[];
+  /** Where the soil lies, seen along the line from its first point. */
+  readonly side: 'left' | 'right';
+  /** From the underside of the base slab to the surface of the soil. */
+  readonly retainedM: number;
+  readonly baseM: number;
+  readonly stemM: number;
+  readonly slabM: number;
+  /** Density saturated [kg/m³]. */
+  readonly backfill: { readonly density: number; readonly frictionDeg: number };
+  /** Live load behind the wall; without it the imposed load of the zone behind. */
+  readonly surchargeKNm2?: number;
+  /** Tangent of the angle of friction under the base; no default, as membrane and fleece slide. */
+  readonly baseFriction: number;
+  /** [kg/m³] */
+  readonly wallDensity?: number;
+}
 
 export interface SceneTraffic {
   readonly id: string;

@@ -5,6 +5,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { EDGE_TEXT } from './finding-text-edges.ts';
 import { BUILD_UP_TEXT } from './finding-text-rules.ts';
 import { siteWords } from './finding-text-site.ts';
+import { WALL_TEXT } from './finding-text-walls.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { number, PRACTICE, type RuleText } from './rule-text.ts';
 
@@ -125,6 +126,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   ...BUILD_UP_TEXT,
   ...EDGE_TEXT,
+  ...WALL_TEXT,
 };
 
 function listed(words: readonly string[]): string {

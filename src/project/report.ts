@@ -16,6 +16,7 @@ import { notChecked } from './not-checked.ts';
 import { probePart } from './probes.ts';
 import { edgePart } from './resolve-edges.ts';
 import { buildUpFacts } from './resolve-rules.ts';
+import { wallPart } from './resolve-walls.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
 
@@ -29,6 +30,7 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const edges = edgePart(scene, on);
   const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
+  const walls = wallPart(scene, on, materialOf);
   return {
     format: 'loamdeck-report',
     version: 1,
@@ -49,11 +51,12 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     stages: stageReports(on),
     ...columnReport(on),
     ...edges.report,
+    ...walls.report,
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
     notChecked: notChecked(scene),
     findings: sortedFindings(
-      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts],
+      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts, ...walls.facts],
       scene,
     ),
   };

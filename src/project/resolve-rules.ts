@@ -45,6 +45,8 @@ export function ruleLimits(own: SceneLimits = {}): RuleLimits {
     sillMm: limit('sillMm'),
     stripM: limit('stripM'),
     fallPercent: limit('fallPercent'),
+    slidingRatio: limit('slidingRatio'),
+    overturningRatio: limit('overturningRatio'),
   };
 }
 

@@ -1,8 +1,10 @@
 /** Shapes of a scene in local metres: rings without closing or repeated points, directed, and footprints of objects. */
 
+import { WALL_DENSITY } from '../catalogue/rule-limits.ts';
 import { directedRing } from '../core/geometry/ring.ts';
+import { ownWeightKNm } from '../core/loads/retaining.ts';
 import type { LevelNet, ObjectInput, Region, Ring } from '../model/deck-input.ts';
-import type { Point3M, PointM, PolygonM, SceneLevels, SceneObject } from '../model/scene-file.ts';
+import type { Point3M, PointM, PolygonM, SceneLevels, SceneObject, SceneRetaining } from '../model/scene-file.ts';
 import { weightKN } from '../model/units.ts';
 
 /** Sides of the polygon that stands for a tree's disc; its area is made exactly that of the disc. */
@@ -42,7 +44,10 @@ export function localNet(levels: SceneLevels, originM: PointM): LevelNet {
   return { spots: local(levels.spots), breaklines: (levels.breaklines ?? []).map(local) };
 }
 
-/** Footprints and pressures of an object. Contract, section 2: a tree over a disc, a line over its strip, a block over its outline. */
+/**
+ * Footprints and pressures of an object. Contract, section 2: a tree over a disc, a line over its strip, a block over its outline.
+ * A retaining edge brings stem and base slab alone, evenly over its base: the soil on it is the zone's.
+ */
 export function objectInput(object: SceneObject, originM: PointM): ObjectInput {
   const { id, kind } = object;
   switch (object.kind) {
@@ -59,6 +64,10 @@ export function objectInput(object: SceneObject, originM: PointM): ObjectInput {
       };
     case 'block':
       return { id, kind, pieces: [{ ring: localRing(object.outline, originM), kNm2: object.kNm2 }] };
+    case 'retaining': {
+      const kNm2 = ownWeightKNm({ ...object, wallKNm3: wallKNm3(object) }) / object.baseM;
+      return { id, kind, pieces: sideStrips(localLine(object.line, originM), object.baseM, object.side).map((ring) => ({ ring, kNm2 })) };
+    }
   }
 }
 
@@ -82,6 +91,24 @@ export function lineStrips(line: Float64Array, widthM: number): Ring[] {
     const nx = (ay - by) * scale;
     const ny = (bx - ax) * scale;
     out.push(Float64Array.of(ax - nx, ay - ny, bx - nx, by - ny, bx + nx, by + ny, ax + nx, ay + ny));
+  }
+  return out;
+}
+
+/** Weight of a retaining edge's material [kN/m³]. */
+export function wallKNm3({ wallDensity }: SceneRetaining): number {
+  return weightKN(wallDensity ?? WALL_DENSITY.value);
+}
+
+/** One rectangle per segment on one side of a line, counter-clockwise. */
+function sideStrips(line: Float64Array, widthM: number, side: 'left' | 'right'): Ring[] {
+  const out: Ring[] = [];
+  for (let i = 0; i + 3 < line.length; i += 2) {
+    const [ax, ay, bx, by] = line.subarray(i, i + 4);
+    const scale = (side === 'left' ? widthM : -widthM) / Math.hypot(bx - ax, by - ay);
+    const nx = (ay - by) * scale;
+    const ny = (bx - ax) * scale;
+    out.push(directedRing(Float64Array.of(ax, ay, bx, by, bx + nx, by + ny, ax + nx, ay + ny), true));
   }
   return out;
 }

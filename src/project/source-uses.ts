@@ -18,6 +18,9 @@ const RULE_OF: Readonly<Record<string, string>> = {
   stripM: 'edge.strip',
   fallPercent: 'level.fall',
   recommendedFallPercent: 'level.fall',
+  slidingRatio: 'wall.sliding',
+  overturningRatio: 'wall.sliding',
+  wallDensity: 'wall.sliding',
 };
 
 /** Weights written with two decimals are the table's [kN/m²]. */

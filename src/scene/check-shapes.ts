@@ -74,7 +74,12 @@ function* linesOf(scene: SceneFile): Generator<{ readonly path: Path; readonly l
   for (const [i, edge] of (scene.deck.edges ?? []).entries())
     yield { path: ['deck', 'edges', i, 'line'], line: edge.line, name: `edge "${edge.id}"` };
   for (const [i, object] of (scene.objects ?? []).entries()) {
-    if (object.kind === 'line') yield { path: ['objects', i, 'line'], line: object.line, name: `line "${object.id}"` };
+    if (object.kind === 'line' || object.kind === 'retaining')
+      yield {
+        path: ['objects', i, 'line'],
+        line: object.line,
+        name: `${object.kind === 'line' ? 'line' : 'retaining edge'} "${object.id}"`,
+      };
   }
   for (const [i, traffic] of (scene.traffic ?? []).entries())
     yield { path: ['traffic', i, 'route'], line: traffic.route, name: `traffic "${traffic.id}"` };

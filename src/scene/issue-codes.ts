@@ -72,6 +72,7 @@ export const SCENE_ISSUE_CODES = {
   // Loads, stages, dates
   BAY_NO_LIMIT: 'a bay without a permitted load',
   LOAD_UNUSUAL: 'a load that suggests another unit',
+  WALL_SHAPE: 'a retaining edge with no room for soil on its base slab',
   PLACE_EMPTY: 'a stage entry that places nothing',
   PLACE_ZONES_WITHOUT_ROLES: 'a stage entry with zones but no roles',
   STOCKPILE_NOT_LOOSE: 'a stockpile of sheets or elements',

@@ -7,6 +7,7 @@ import { checkLevels } from './check-levels.ts';
 import { checkDuplicateIds, checkReferences } from './check-names.ts';
 import { checkShapes } from './check-shapes.ts';
 import { checkLoads, checkStages } from './check-site.ts';
+import { checkWalls } from './check-walls.ts';
 import { checkKind, refuseText } from './file-kind.ts';
 import { IssueList } from './issue-list.ts';
 import { lineOfOffset } from './json-problem.ts';
@@ -72,6 +73,7 @@ function checkScene(scene: SceneFile, known: KnownIds, issues: IssueList): void 
   checkShapes(scene, issues);
   checkLevels(scene, issues);
   checkLoads(scene, issues);
+  checkWalls(scene, issues);
   checkStages(scene, all, issues);
 }
 

@@ -162,6 +162,33 @@ export const zoneSchema = z
 
 const named = { id: idSchema, name: text('Name shown').exactOptional() };
 
+const retainingSchema = z.strictObject({
+  kind: z
+    .literal('retaining')
+    .describe(
+      'An L-shaped retaining wall standing on the build-up. Its load on the deck is stem and base slab; the soil on its heel is that of the zone',
+    ),
+  ...named,
+  line: polyline('Free face of the stem; the base slab reaches from here under the soil'),
+  side: choice(['left', 'right'], 'Where the soil lies, seen along the line from its first point'),
+  retainedM: positive("Height from the underside of the base slab to the soil's surface", 'm'),
+  baseM: positive('Width of the base slab, from the free face of the stem to its end under the soil', 'm'),
+  stemM: positive('Thickness of the stem, less than baseM', 'm'),
+  slabM: positive('Thickness of the base slab, less than retainedM', 'm'),
+  backfill: z
+    .strictObject({
+      density: positive('Density saturated with water', 'kg/m³'),
+      frictionDeg: quantity('Angle of internal friction', '°', { min: 0, max: 60 }),
+    })
+    .describe('Soil behind the wall, drained: no water pressure is counted'),
+  surchargeKNm2: quantity('Live load behind the wall; without it the imposed load of the zone behind', 'kN/m²', { min: 0 }).exactOptional(),
+  baseFriction: quantity('Tangent of the angle of friction under the base, as measured: membrane and fleece slide', '-', {
+    above: 0,
+    max: 1,
+  }),
+  wallDensity: positive('Density of the wall, else that of reinforced concrete', 'kg/m³').exactOptional(),
+});
+
 export const objectSchema = z
   .discriminatedUnion('kind', [
     z.strictObject({
@@ -185,5 +212,6 @@ export const objectSchema = z
       kNm2: positive('Load per area', 'kN/m²'),
       heightM: positive('Height as drawn', 'm').exactOptional(),
     }),
+    retainingSchema,
   ])
   .describe('Object');

@@ -1,7 +1,8 @@
 /** Schema of rule values, tolerances and probed depths. */
 
 import { z } from 'zod';
-import { idSchema, pointSchema, positive, quantity, reference, text } from './schema-numbers.ts';
+import { FIRE_TABLE_IDS } from '../model/fire-access.ts';
+import { choice, idSchema, pointSchema, positive, quantity, reference, text } from './schema-numbers.ts';
 
 export const toleranceSchema = z
   .strictObject({
@@ -25,6 +26,9 @@ export const limitsSchema = z
     sillMm: positive('Least height of the membrane above the finish at sills with a drained channel', 'mm').exactOptional(),
     stripM: quantity('Width of the strip without plants along edges and round outlets', 'm', { min: 0 }).exactOptional(),
     fallPercent: quantity('Least fall of surfaces that bear water', '%', { min: 0, max: 100 }).exactOptional(),
+    slidingRatio: quantity('Least friction under a retaining edge per thrust', '-', { min: 1, max: 10 }).exactOptional(),
+    overturningRatio: quantity('Least stabilising per overturning moment of a retaining edge', '-', { min: 1, max: 10 }).exactOptional(),
+    fireTable: choice(FIRE_TABLE_IDS, 'Rule for lanes of fire appliances').exactOptional(),
     source: text('Where these values come from').exactOptional(),
   })
   .describe('Rule values that replace the defaults');

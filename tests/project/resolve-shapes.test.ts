@@ -113,6 +113,39 @@ describe('objects', () => {
     expect([...line.pieces[1].ring]).toEqual([3, 3.75, 5, 3.75, 5, 4.25, 3, 4.25].map((v) => expect.closeTo(v, 12)));
   });
 
+  it('a retaining edge brings stem and base slab alone, on the side of the soil', () => {
+    const edge = {
+      kind: 'retaining',
+      id: 'R',
+      line: [
+        [1, 1],
+        [4, 1],
+        [4, 3],
+      ],
+      retainedM: 1,
+      baseM: 0.8,
+      stemM: 0.1,
+      slabM: 0.1,
+      backfill: { density: 1500, frictionDeg: 30 },
+      baseFriction: 0.5,
+    } as const;
+    const left = objectInput({ ...edge, side: 'left' }, [1, 1]);
+    // (0.1 · 0.9 + 0.8 · 0.1) m² · 2500 kg/m³ = 425 kg/m on 0.8 m
+    expect(left.kind).toBe('retaining');
+    expect(left.pieces.map((piece) => piece.kNm2)).toEqual([expect.closeTo(5.2115625, 12), expect.closeTo(5.2115625, 12)]);
+    // Left of the way to the east is north, left of the way to the north is west
+    expect([...left.pieces[0].ring]).toEqual([0, 0, 3, 0, 3, 0.8, 0, 0.8].map((v) => expect.closeTo(v, 12)));
+    const second = [...left.pieces[1].ring];
+    expect([Math.min(second[0], second[4]), Math.max(second[0], second[4])]).toEqual([expect.closeTo(2.2, 12), expect.closeTo(3, 12)]);
+    const right = objectInput({ ...edge, side: 'right', wallDensity: 2000 }, [1, 1]);
+    const y = [...right.pieces[0].ring].filter((_, i) => i % 2 === 1);
+    expect([Math.min(...y), Math.max(...y)]).toEqual([expect.closeTo(-0.8, 12), 0]);
+    // 0.17 m² · 2000 kg/m³ = 340 kg/m; rings run counter-clockwise on either side: 3 · 0.8 and 2 · 0.8 m²
+    expect(right.pieces[0].kNm2 * 0.8).toBeCloseTo(3.3354, 12);
+    for (const { pieces } of [left, right])
+      expect(pieces.map(({ ring }) => signedAreaM2(ring))).toEqual([expect.closeTo(2.4, 12), expect.closeTo(1.6, 12)]);
+  });
+
   it('a block stands on its outline', () => {
     const block = objectInput({ kind: 'block', id: 'P', outline: rect(10, 20, 12, 21), kNm2: 8 }, [10, 20]);
     expect(block.pieces).toHaveLength(1);

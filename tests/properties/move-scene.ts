@@ -37,7 +37,7 @@ function moveScene(scene: SceneFile, { point, turnDeg }: Move): SceneFile {
   });
   const object = (given: SceneObject): SceneObject => {
     if (given.kind === 'tree') return { ...given, at: point(given.at) };
-    return given.kind === 'line' ? { ...given, line: ring(given.line) } : { ...given, outline: ring(given.outline) };
+    return given.kind === 'block' ? { ...given, outline: ring(given.outline) } : { ...given, line: ring(given.line) };
   };
   const stage = (given: SceneStage): SceneStage => ({
     ...given,

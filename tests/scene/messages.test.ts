@@ -11,8 +11,17 @@ import { NAME_CASES } from './name-cases.ts';
 import { fullScene, KNOWN } from './scenes.ts';
 import { SHAPE_CASES } from './shape-cases.ts';
 import { TEXT_CASES } from './text-cases.ts';
+import { WALL_CASES } from './wall-cases.ts';
 
-const SCENE_CASES = [...SHAPE_OF_FILE_CASES, ...NAME_CASES, ...SHAPE_CASES, ...LEVEL_CASES, ...BUILD_UP_CASES, ...SITE_CASES];
+const SCENE_CASES = [
+  ...SHAPE_OF_FILE_CASES,
+  ...NAME_CASES,
+  ...SHAPE_CASES,
+  ...LEVEL_CASES,
+  ...BUILD_UP_CASES,
+  ...SITE_CASES,
+  ...WALL_CASES,
+];
 
 describe('texts that are no scene', () => {
   it.each(TEXT_CASES.map((one) => [one.code, one.text.slice(0, 40), one] as const))('%s: %j', (code, _, { text, path, line, says }) => {

@@ -150,6 +150,24 @@ export function fullScene(): Json {
         widthM: 0.6,
       },
       { kind: 'block', id: 'P1', name: 'Pool', outline: square(10, 6, 2), kNm2: 8, heightM: 0.5 },
+      {
+        kind: 'retaining',
+        id: 'R1',
+        name: 'Terrace wall',
+        line: [
+          [1, 7],
+          [4, 7],
+        ],
+        side: 'right',
+        retainedM: 0.6,
+        baseM: 0.5,
+        stemM: 0.1,
+        slabM: 0.12,
+        backfill: { density: 1900, frictionDeg: 32.5 },
+        surchargeKNm2: 5,
+        baseFriction: 0.3,
+        wallDensity: 2400,
+      },
     ],
     traffic: [
       {

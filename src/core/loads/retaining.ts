@@ -10,7 +10,7 @@ export interface EarthPressure {
   readonly passive: number;
 }
 
-export interface RetainingInput {
+export interface WallShape {
   /** From the underside of the base slab to the surface of the soil. */
   readonly retainedM: number;
   /** Width of the base slab, from the free face of the stem to its end under the soil. */
@@ -18,13 +18,16 @@ export interface RetainingInput {
   readonly stemM: number;
   /** Thickness of the base slab. */
   readonly slabM: number;
+  readonly wallKNm3: number;
+}
+
+export interface RetainingInput extends WallShape {
   readonly soilKNm3: number;
   readonly frictionDeg: number;
   /** Live load on the soil behind the wall. */
   readonly surchargeKNm2: number;
   /** Tangent of the angle of friction under the base [-]. */
   readonly baseFriction: number;
-  readonly wallKNm3: number;
 }
 
 /** Pressure under the base, without tension. */
@@ -108,6 +111,16 @@ export function basePressure(verticalKNm: number, eccentricityM: number, baseM: 
 }
 
 /**
+ * Weight of stem and base slab.
+ * @param wall - shape of the wall [m]
+ * @returns weight per metre of wall [kN/m]
+ * @source none: arithmetic
+ */
+export function ownWeightKNm(wall: WallShape): number {
+  return (wall.stemM * (wall.retainedM - wall.slabM) + wall.baseM * wall.slabM) * wall.wallKNm3;
+}
+
+/**
  * Statics of an L-shaped retaining edge, per metre, all values characteristic. Drained soil with a level surface; no
  * water pressure, no passive pressure before the foot, no friction on the stem.
  * @param wall - shape, soil and live load [m]
@@ -138,7 +151,7 @@ export function retainingStatics(wall: RetainingInput): RetainingResult {
     soilThrustKNm,
     surchargeThrustKNm,
     overturningKN,
-    ownKNm: stemKNm + slabKNm,
+    ownKNm: ownWeightKNm(wall),
     bare: caseOf(wall, push, weightsKNm, weightsKN),
     loaded: caseOf(wall, push, weightsKNm + liveKNm, weightsKN + liveKNm * heelArmM),
   };
