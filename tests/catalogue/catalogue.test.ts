@@ -24,7 +24,7 @@ describe('look-up', () => {
 
   it('finds nothing under an unknown id', () => {
     expect(materialById.get('fleece-501')).toBeUndefined();
-    expect(vehicleById.get('fire-17t')).toBeUndefined();
+    expect(vehicleById.get('fire-7t')).toBeUndefined();
   });
 });
 
