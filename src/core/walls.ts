@@ -34,7 +34,7 @@ export interface WallPlace {
 }
 
 /**
- * Places along a retaining edge, closer than the cells of any usual grid.
+ * Places along a retaining edge, as close as the cells usually are.
  * @param on - evaluation [m]
  * @param wall - where it stands [m]
  * @returns places, with the soil behind and the layers below [m]

@@ -239,6 +239,28 @@ describe('wall.bearing', () => {
     expect(found[0].says).toContain('up to 10.31 kN/m² are missing');
   });
 
+  it('finds the shallowest place under a sloping deck', () => {
+    // The deck rises 0.1 m per metre below a finish of 1.5 m: at the last place, 3.375 m, the build-up is 1.1625 m deep
+    const layers = [{ material: 'sheet' }, { material: 'grid' }, { material: 'soil', thicknessMm: { min: 0, max: 2000, nominal: 500 } }];
+    const spots = [
+      [0, 0, 0],
+      [4, 0, 0.4],
+      [0, 3, 0],
+      [4, 3, 0.4],
+    ] as const;
+    const found = walls({
+      edge: { retainedM: 1.3, baseM: 1.2 },
+      parts: {
+        deck: { levels: { spots } },
+        buildups: [buildUp('deep', layers)],
+        zones: [zone('Z1', rect(0, 0, 4, 3), 'deep', { finish: { kind: 'level', levelM: 1.5 } })],
+      },
+    }).filter(({ unit }) => unit === 'm');
+    expect(found).toHaveLength(1);
+    expect(found[0].value).toBeCloseTo(1.1625, 9);
+    expect(found[0].where.at?.[0]).toBeCloseTo(3.375, 9);
+  });
+
   it('tells a wall turned to a side without soil', () => {
     const zones = [zone('Z1', rect(0, 1, 4, 3), 'deep')];
     const found = walls({ edge: { side: 'right' }, parts: { zones } }).filter(({ unit }) => unit === 'm');
