@@ -3,30 +3,28 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { StageView } from '../../model/maps.ts';
 import { UTILISATION_COLOURS } from '../../model/palette.ts';
-import type { Report } from '../../model/report.ts';
+import { gardenWorst, type StageWorst, stageWorst } from '../facts/stage-worst.ts';
 import { judge, utilisationClass } from '../facts/utilisation.ts';
 import { classFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
 
-/** The greatest utilisation of a stage and whether its bay is confirmed. */
-export interface StageWorst {
-  readonly utilisation: number;
-  readonly bay: string;
-  readonly confirmed: boolean;
-}
-
-export function stageWorst(report: Report, stage: string): StageWorst | null {
-  const found = report.stages.find(({ id }) => id === stage);
-  if (found === undefined || found.utilisation === null || found.worstBay === null) return null;
-  const confirmed = report.bays.find(({ id }) => id === found.worstBay)?.confirmed ?? false;
-  return { utilisation: found.utilisation, bay: found.worstBay, confirmed };
-}
-
-export function worstText({ utilisation, bay, confirmed }: StageWorst): string {
+export function worstText({ utilisation, bay, confirmed, unconfirmed }: StageWorst): string {
   const judgement = judge(utilisation);
-  return confirmed || judgement === 'over' ? t.stage.worst(utilisation, bay, judgement) : t.stage.worstUnconfirmed(utilisation, bay);
+  const says = confirmed || judgement === 'over' ? t.stage.worst(utilisation, bay, judgement) : t.stage.worstUnconfirmed(utilisation, bay);
+  // What the worst bay already says of itself need not be said again.
+  const isSaid = !confirmed && judgement !== 'over' && unconfirmed === 1;
+  return unconfirmed === 0 || isSaid ? says : `${says}; ${t.stage.unconfirmed(unconfirmed)}`;
+}
+
+/** Moves the rod only: `scrollIntoView` would also make the next Tab start from here instead of from the top of the page. */
+function keepInSight(rod: HTMLElement | null, band: string): void {
+  const found = rod?.querySelector(band)?.getBoundingClientRect();
+  if (!rod || !found) return;
+  const { left, right } = rod.getBoundingClientRect();
+  if (found.left < left) rod.scrollLeft -= left - found.left;
+  else if (found.right > right) rod.scrollLeft += found.right - right;
 }
 
 export function StageBands({ stages }: { readonly stages: readonly StageView[] }) {
@@ -37,7 +35,7 @@ export function StageBands({ stages }: { readonly stages: readonly StageView[] }
   const at = stage ?? last;
   const rod = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    rod.current?.querySelector(`#stage-${at}`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    keepInSight(rod.current, `#stage-${at}`);
   }, [at]);
   const choose = (index: number) => {
     setPlaying(false);
@@ -86,7 +84,7 @@ interface BandProps {
 
 function Band({ index, stage, selected, onChoose }: BandProps) {
   const report = useScene((state) => state.snapshot?.report);
-  const worst = report && stage ? stageWorst(report, stage.id) : null;
+  const worst = report ? (stage ? stageWorst(report, stage.id) : gardenWorst(report)) : null;
   const name = stage?.name ?? t.stage.finished;
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it takes the keys

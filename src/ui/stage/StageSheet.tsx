@@ -2,12 +2,13 @@
 
 import type { ReactNode } from 'react';
 import type { StageView } from '../../model/maps.ts';
+import { gardenWorst, stageWorst } from '../facts/stage-worst.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
-import { stageWorst, worstText } from './StageBands.tsx';
+import { worstText } from './StageBands.tsx';
 
 function useStage(): { readonly stage: StageView | null; readonly index: number; readonly count: number } {
   const at = useView((state) => state.stage);
@@ -22,9 +23,11 @@ export function StageLine() {
   const { stage, index } = useStage();
   const report = useScene((state) => state.snapshot?.report);
   if (stage === null) {
+    const garden = report ? gardenWorst(report) : null;
     return (
       <p className="stage-line">
-        <strong>{t.stage.finished}.</strong> {t.stage.gardenSays}
+        <strong>{t.stage.finished}.</strong> {garden && `${worstText(garden)} · `}
+        {t.stage.gardenSays}
       </p>
     );
   }

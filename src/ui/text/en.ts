@@ -327,6 +327,7 @@ export const en = {
     number: (number: number, all: number) => `Stage ${number} of ${all}`,
     worst: (ratio: number, bay: string, judgement: Judgement) => `Highest ${percentText(ratio)} in bay ${bay}, ${JUDGEMENTS[judgement]}`,
     worstUnconfirmed: (ratio: number, bay: string) => `Highest ${percentText(ratio)} in bay ${bay}, not confirmed`,
+    unconfirmed: (count: number) => many(count, 'bay is not confirmed', 'bays are not confirmed'),
     sheetOpen: 'Stage sheet',
     sheetClose: 'Close the sheet',
     lays: 'Laid',
