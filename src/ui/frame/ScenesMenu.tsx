@@ -15,10 +15,13 @@ export function ScenesMenu({ demos, opening }: Props) {
   const [open, setOpen] = useState(false);
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape' || !open) return;
+  // What had the focus is hidden now; a dialog that follows gives it back to the button.
+  const close = () => {
     setOpen(false);
     button.current?.focus();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && open) close();
   };
   const onBlur = (event: FocusEvent<HTMLElement>) => {
     // The file picker of the system takes the focus to nowhere: that is no reason to close.
@@ -33,7 +36,7 @@ export function ScenesMenu({ demos, opening }: Props) {
       </button>
       {open && <button type="button" className="scenes-away" tabIndex={-1} aria-hidden="true" onClick={() => setOpen(false)} />}
       <div id={id} className="scenes-sheet sheet" hidden={!open}>
-        <SceneChoice demos={demos} opening={opening} onDone={() => setOpen(false)} />
+        <SceneChoice demos={demos} opening={opening} onDone={close} />
       </div>
     </div>
   );

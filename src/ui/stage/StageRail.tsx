@@ -1,6 +1,6 @@
 /** The stages as a ranging rod laid flat: numbered bands, the finished garden last; play, step, and what the stage brings. */
 
-import { useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
@@ -12,10 +12,19 @@ export function StageRail({ full = false }: { readonly full?: boolean }) {
   const stages = useScene((state) => state.snapshot?.stages);
   const count = stages?.length ?? 0;
   const [sheet, setSheet] = useState(false);
+  const opener = useRef<HTMLButtonElement>(null);
   if (stages === undefined || count === 0) return <div className="rail rail-empty" />;
+  const onClose = () => {
+    setSheet(false);
+    opener.current?.focus();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape' && sheet && !full) onClose();
+  };
   return (
-    <div className="rail">
-      {sheet && !full && <StageSheet onClose={() => setSheet(false)} />}
+    // biome-ignore lint/a11y/noStaticElementInteractions: only listens to what bubbles up from the controls in it
+    <div className="rail" onKeyDown={onKeyDown}>
+      {sheet && !full && <StageSheet onClose={onClose} />}
       <div className="rail-row">
         <StageButtons count={count} />
         <StageBands stages={stages} />
@@ -25,7 +34,7 @@ export function StageRail({ full = false }: { readonly full?: boolean }) {
       ) : (
         <div className="rail-row rail-details">
           <StageLine />
-          <button type="button" className="button" aria-expanded={sheet} onClick={() => setSheet(!sheet)}>
+          <button ref={opener} type="button" className="button" aria-expanded={sheet} onClick={() => setSheet(!sheet)}>
             {t.stage.sheetOpen}
             <Icon name={sheet ? 'down' : 'up'} />
           </button>
