@@ -1,7 +1,7 @@
 /** A bar of utilisation with a mark at the limit; decoration beside the same value in words. */
 
 import { UTILISATION_COLOURS } from '../../model/palette.ts';
-import { utilisationClass } from '../facts/utilisation.ts';
+import { judge, utilisationClass } from '../facts/utilisation.ts';
 import { classFill, UNCONFIRMED_FILL } from './Hatches.tsx';
 
 const WIDTH = 120;
@@ -20,7 +20,7 @@ export function UtilisationBar({ utilisation, confirmed, band }: Props) {
   const value = utilisation ?? 0;
   const index = utilisationClass(value);
   // Over the limit is shown as such whoever says so; anything else unconfirmed only as grey hatch.
-  const fill = !confirmed && value <= 1 ? UNCONFIRMED_FILL : classFill(index, UTILISATION_COLOURS[index] ?? '');
+  const fill = !confirmed && judge(value) !== 'over' ? UNCONFIRMED_FILL : classFill(index, UTILISATION_COLOURS[index] ?? '');
   const limitX = WIDTH / FULL;
   const at = (ratio: number) => Math.min(ratio / FULL, 1) * WIDTH;
   const width = at(value);
