@@ -3,7 +3,7 @@
 import type { BuildUpInput, Region, ZoneInput } from '../../model/deck-input.ts';
 import type { Role } from '../../model/roles.ts';
 import type { PlantInput } from '../../model/route-input.ts';
-import { areaInConvexM2, clipConvex, polygonAreaM2 } from '../geometry/convex-clip.ts';
+import { areaInConvexM2, clipConvex } from '../geometry/convex-clip.ts';
 import { corridorPieces } from '../geometry/corridor.ts';
 import { centroidM } from '../geometry/ring.ts';
 import type { StagePlan } from './plan.ts';
@@ -103,7 +103,8 @@ function bareGround(deck: Region, zones: readonly ZoneInput[], pieces: readonly 
       zones.reduce((left, zone) => left - areaInConvexM2(zone.region, piece), onDeckM2),
     );
   });
-  const most = pieces[areas.indexOf(Math.max(...areas))];
-  const [x, y] = polygonAreaM2(most) > 0 ? centroidM(Float64Array.from(most)) : [most[0], most[1]];
-  return { areaM2: areas.reduce((sum, area) => sum + area, 0), x, y };
+  const areaM2 = areas.reduce((sum, area) => sum + area, 0);
+  if (areaM2 <= GRAZED_M2) return { areaM2, x: Number.NaN, y: Number.NaN };
+  const [x, y] = centroidM(Float64Array.from(pieces[areas.indexOf(Math.max(...areas))]));
+  return { areaM2, x, y };
 }

@@ -1,0 +1,43 @@
+/** Lanes for fire appliances, and ground that can't be reached in its stage. */
+
+import type { Report } from '../model/report.ts';
+import { fixed, orDash, table } from './text-table.ts';
+
+/** Lines of both sections; empty where the scene has neither lanes nor access points. */
+export function routeLines(report: Report): string[] {
+  return [...laneLines(report), ...reachLines(report)];
+}
+
+function laneLines({ routes }: Report): string[] {
+  if (!routes) return [];
+  return [
+    'Lanes for fire appliances, as drawn (the fire authority decides)',
+    ...table(
+      ['lane', 'rule', 'width m', 'asked for', 'least outer radius', 'steepest %', 'step mm'],
+      routes.map((route) => [
+        route.id,
+        route.table,
+        orDash(route.widthM),
+        fixed(route.requiredM),
+        route.leastOuterM === null ? 'straight' : fixed(route.leastOuterM),
+        orDash(route.steepestPercent),
+        orDash(route.stepMm, 0),
+      ]),
+      'llrrrrr',
+    ),
+    '',
+  ];
+}
+
+function reachLines({ reach }: Report): string[] {
+  if (!reach) return [];
+  return [
+    'Reach when the stage begins: over ground that bears plant, by crane or hose; how wide a way is does not count',
+    ...table(
+      ['stage', 'zones', 'area m²', 'not reached m²'],
+      reach.map((row) => [row.stage, String(row.zones), fixed(row.areaM2, 1), fixed(row.unreachedM2, 1)]),
+      'lrrr',
+    ),
+    '',
+  ];
+}

@@ -1,0 +1,75 @@
+/** Findings of lanes, machines in stages and reach, in words. */
+
+import type { FindingFact, Rule } from '../model/finding.ts';
+import { number, PRACTICE, type RuleText } from './rule-text.ts';
+
+/** A limit never reads as kept by rounding: what is too little is rounded down, what is too much up. */
+const down = (value: number, digits = 2) => number(Math.floor(value * 10 ** digits + 1e-6) / 10 ** digits, digits);
+const up = (value: number, digits = 2) => number(Math.ceil(value * 10 ** digits - 1e-6) / 10 ** digits, digits);
+
+const ASK = 'The fire authority decides: ask it.';
+const rule = ({ facts }: FindingFact) => `${facts.rule} (${facts.country})`;
+const lane = ({ facts }: FindingFact) => `Lane ${facts.route}`;
+
+const WIDTH: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  straight: (f) =>
+    `${lane(f)} is drawn ${down(f.value)} m wide; ${rule(f)} asks for ${number(f.limit)} m. An appliance would have wheels off the ground made for it. Widen the lane and what bears it. ${ASK}`,
+  bend: (f) =>
+    `${lane(f)} is drawn ${down(f.value)} m wide; in a bend of ${number(Number(f.facts.outerM))} m outer radius, the widest arc that fits the line drawn, ${rule(f)} asks for ${number(f.limit)} m. The rear axle cuts the corner. Widen the bend or draw it out. ${ASK}`,
+  undrawn: (f) =>
+    `${lane(f)}: no width is drawn, ${number(f.limit)} m are asked for by ${rule(f)}. Draw the width that is built and bears the appliance. ${ASK}`,
+  bounded: (f) =>
+    `${lane(f)} is drawn ${down(f.value)} m wide. Where walls or the like bound it on both sides over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m; the file does not say what bounds it. ${ASK}`,
+};
+
+const BEND: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  radius: (f) =>
+    `${lane(f)}: ${Number(f.facts.count) > 1 ? `${f.facts.count} bends are too tight, the tightest, a turn of` : 'the turn of'} ${number(Number(f.facts.turnDeg), 0)}°, has an outer radius of ${down(f.value)} m with the widest arc that fits the line drawn; ${rule(f)} permits none under ${number(f.limit)} m. An appliance can't get round. Draw longer legs or a wider bend. ${ASK}`,
+  transition: (f) =>
+    `${lane(f)}: only ${down(f.value)} m of lane are drawn before or after a bend; ${rule(f)} asks for ${number(f.limit, 0)} m over which it passes from straight to bend. Check that the lane goes on as wide beyond what is drawn. ${ASK}`,
+};
+
+const GRADIENT: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  gradient: (f) =>
+    `${lane(f)}: the finish rises or falls ${up(f.value)} % along it (zone ${f.where.zone}); ${rule(f)} permits ${number(f.limit, 0)} %. Lower the high end or lengthen the slope. ${ASK}`,
+  setUp: (f) =>
+    `${lane(f)}: the finish rises or falls ${up(f.value)} % along it (zone ${f.where.zone}). That may be driven, but no ladder is set up there: ${rule(f)} permits ${number(f.limit, 0)} % for that, in every direction. ${ASK}`,
+  step: (f) =>
+    `${lane(f)}: the finish steps by ${up(f.value, 0)} mm where it enters zone ${f.where.zone}; ${rule(f)} permits ${number(f.limit, 0)} mm. Make both finishes meet. ${ASK}`,
+};
+
+function worded(words: Readonly<Record<string, (fact: FindingFact) => string>>): RuleText {
+  return {
+    says: (fact) => {
+      const says = words[String(fact.facts.why)];
+      if (!says) throw new RangeError(`worded: no words for ${fact.rule}, ${fact.facts.why}`);
+      return says(fact);
+    },
+    source: ({ facts }) => String(facts.source),
+  };
+}
+
+function plantWords({ where, value, facts }: FindingFact): string {
+  const ground =
+    facts.role === 'membrane'
+      ? 'the bare membrane'
+      : facts.role === 'drainage element'
+        ? `open elements (${facts.layer}, not filled)`
+        : `${facts.layer} (${facts.role})`;
+  const place = where.zone ? `in zone ${where.zone}` : 'where no zone is drawn';
+  return `Stage ${where.stage}: ${facts.vehicle} drives on ${ground} ${place}, on ${number(value)} m². Judged by what lies there when the stage begins; what it lays itself does not count. Wheels tear the membrane or crush what lies on it, and nobody sees it. Fill and cover first, go another way, or bring it by crane or hose; the structural engineer decides what the deck carries.`;
+}
+
+function reachWords({ where, value, facts }: FindingFact): string {
+  const means = facts.blown ? 'no crane or hose reaches it' : 'no crane reaches it';
+  const unknown = facts.noReach ? ` No reach is given for ${facts.noReach}, so nothing counts as reached from there.` : '';
+  return `Zone ${where.zone}, stage ${where.stage}: ${number(value)} of ${number(Number(facts.zoneM2))} m² can't be reached when their turn comes: from no gate or ramp leads ground that bears plant, and ${means}.${unknown} Lay it from far to near before the way is cut off, bring it by hand on boards, or plan another crane or hose.`;
+}
+
+export const ROUTE_TEXT: Partial<Record<Rule, RuleText>> = {
+  'traffic.width': worded(WIDTH),
+  'traffic.bend': worded(BEND),
+  'traffic.gradient': worded(GRADIENT),
+  'stage.plant': { says: plantWords, source: () => PRACTICE },
+  'stage.reach': { says: reachWords, source: () => PRACTICE },
+};
