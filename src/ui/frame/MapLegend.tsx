@@ -19,7 +19,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   return (
     <div className="map-legend">
       <p>
-        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.{isOfLimits(kind) && <PermittedBases />}
+        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.<PermittedBases />
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : <Scale map={map} />}
       <p>
@@ -29,9 +29,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   );
 }
 
-const isOfLimits = (kind: MapKind) => kind === 'utilisation' || kind === 'worst-stage';
-
-/** Who says what the bays may carry. */
+/** Who says what the bays may carry: their labels in the model name it on every map. */
 function PermittedBases() {
   const bays = useScene((state) => state.snapshot?.scene.deck.bays);
   const bases = useMemo(() => distinctBases(bays?.map(({ basis }) => basis) ?? []), [bays]);

@@ -50,6 +50,8 @@ export function StageLine() {
 
 export function StageSheet({ onClose }: { readonly onClose: (() => void) | null }) {
   const { stage, index, count } = useStage();
+  const report = useScene((state) => state.snapshot?.report);
+  const worst = report ? (stage === null ? gardenWorst(report) : stageWorst(report, stage.id)) : null;
   return (
     <section className="stage-sheet sheet" aria-label={t.stage.sheetOpen}>
       <header>
@@ -60,6 +62,7 @@ export function StageSheet({ onClose }: { readonly onClose: (() => void) | null 
           </button>
         )}
       </header>
+      {worst && <p>{worstText(worst)}.</p>}
       {stage === null ? <p>{t.stage.gardenSays}</p> : <StageFacts stage={stage} />}
     </section>
   );
