@@ -1,0 +1,48 @@
+/** By keyboard alone in the real browser: where Tab starts, and where the focus goes when something closes. */
+
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { untilReady } from './app-state.ts';
+import { type OpenedPage, openPage } from './open-page.ts';
+
+let browser: Browser;
+let opened: OpenedPage;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+  opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
+  await untilReady(opened.page);
+});
+afterAll(async () => {
+  await opened?.close();
+  await browser?.close();
+});
+
+const focused = () => opened.page.evaluate(() => document.activeElement?.textContent?.trim());
+
+it('starts at the top of the page, with the way past the model', async () => {
+  await opened.page.keyboard.press('Tab');
+  expect(await focused()).toBe('Skip to the tables');
+});
+
+it('closes the stage sheet with Escape and goes back to its button', async () => {
+  const { page } = opened;
+  await page.getByRole('button', { name: 'Stage sheet' }).focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('.stage-sheet').count()).toBe(1);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('.stage-sheet').count()).toBe(0);
+  expect(await focused()).toBe('Stage sheet');
+});
+
+it('goes back to the scenes when a file chosen there was refused', async () => {
+  const { page } = opened;
+  await page.getByRole('button', { name: 'Scenes' }).press('Enter');
+  const coming = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).press('Enter');
+  await (await coming).setFiles({ name: 'list.json', mimeType: 'application/json', buffer: Buffer.from('[]') });
+  await page.getByRole('dialog').waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  expect(await focused()).toBe('Scenes');
+  expect(opened.problems).toEqual([]);
+});
