@@ -186,7 +186,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     name: 'Wheel loader 2 t, bucket full (2.6 t)',
     grossKN: 25.506,
     widthM: 1.1,
-    turningRadiusM: 3,
+    turningRadiusM: 2.4,
     axles: [
       { atM: 0, loadKN: 18.639, wheels: 2, trackM: 0.85, contactM: [0.2, 0.25] },
       { atM: 1.5, loadKN: 6.867, wheels: 2, trackM: 0.85, contactM: [0.15, 0.25] },

@@ -6,8 +6,10 @@ import { columnLines } from './summary-columns.ts';
 import { edgeLines } from './summary-edges.ts';
 import { heapLines } from './summary-heaps.ts';
 import { probeLines } from './summary-probes.ts';
+import { routeLines } from './summary-routes.ts';
 import { takeOffLines } from './summary-takeoff.ts';
 import { toleranceLines } from './summary-tolerance.ts';
+import { trafficLines } from './summary-traffic.ts';
 import { wallLines } from './summary-walls.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
 
@@ -60,7 +62,9 @@ export function summary(scene: SceneFile, report: Report): string {
     ),
     '',
     ...edgeLines(scene, report),
+    ...routeLines(report),
     ...wallLines(report),
+    ...trafficLines(report),
     ...heapLines(report),
     ...columnLines(report),
     ...toleranceLines(report),

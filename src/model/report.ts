@@ -134,6 +134,49 @@ export interface ReportReach {
   readonly unreachedM2: number;
 }
 
+/** A vehicle or machine on its line. Point loads: none of this is in the area loads. */
+export interface ReportTraffic {
+  /** Of the traffic; stage and vehicle for plant. */
+  readonly id: string;
+  readonly vehicle: string;
+  /** Null for traffic on the finished garden. */
+  readonly stage: string | null;
+  readonly dynamicFactor: number;
+  /** Greatest pressure of wheels alone; null where no wheel stands on the deck. */
+  readonly maxMembraneKPa: number | null;
+  /** At the same place as in an elastic half-space. */
+  readonly elasticMembraneKPa: number | null;
+  readonly governs: 'one wheel' | 'sum of wheels' | 'enclosing rectangle' | null;
+  readonly at: readonly [number, number] | null;
+  readonly baysEntered: readonly string[];
+  readonly bays: readonly {
+    readonly bay: string;
+    readonly maxMembraneKPa: number;
+    readonly at: readonly [number, number];
+    /** Greatest load of wheels in it at once, static, and that over its area. */
+    readonly standingKN: number;
+    readonly kNm2: number;
+    /** Imposed load permitted; of a total what the finished garden leaves. */
+    readonly permittedKNm2: number | null;
+    readonly utilisation: number | null;
+    /** Null where the bay lists no vehicles. */
+    readonly vehiclePermitted: boolean | null;
+  }[];
+  readonly layers: readonly {
+    readonly zone: string;
+    /** Material. */
+    readonly layer: string;
+    /** Wheels and weight of the layers above, saturated. */
+    readonly maxKPa: number;
+    readonly permittedKPa: number | null;
+    readonly utilisation: number | null;
+    readonly wheelsKPa: number;
+    readonly elasticKPa: number;
+    readonly governs: 'one wheel' | 'sum of wheels' | 'enclosing rectangle';
+    readonly at: readonly [number, number];
+  }[];
+}
+
 export interface ReportTakeOff {
   readonly material: string;
   readonly areaM2: number;
@@ -213,6 +256,7 @@ export interface Report {
   readonly walls?: readonly ReportWall[];
   readonly routes?: readonly ReportRoute[];
   readonly reach?: readonly ReportReach[];
+  readonly traffic?: readonly ReportTraffic[];
   readonly takeoff?: readonly ReportTakeOff[];
   readonly probes?: readonly ReportProbe[];
   readonly findings: readonly Finding[];

@@ -63,6 +63,8 @@ export interface SceneLimits {
   readonly overturningRatio?: number;
   /** Rule that lanes for fire appliances are held against. */
   readonly fireTable?: FireTableId;
+  /** Wheel loads are multiplied by it [-]. */
+  readonly dynamicFactor?: number;
   /** Where these values come from. */
   readonly source?: string;
 }

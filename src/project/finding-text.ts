@@ -3,9 +3,11 @@
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { EDGE_TEXT } from './finding-text-edges.ts';
+import { ROUTE_TEXT } from './finding-text-routes.ts';
 import { BUILD_UP_TEXT } from './finding-text-rules.ts';
 import { siteWords } from './finding-text-site.ts';
 import { WALL_TEXT } from './finding-text-walls.ts';
+import { WHEEL_TEXT } from './finding-text-wheels.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { number, PRACTICE, type RuleText } from './rule-text.ts';
 
@@ -126,7 +128,9 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   },
   ...BUILD_UP_TEXT,
   ...EDGE_TEXT,
+  ...WHEEL_TEXT,
   ...WALL_TEXT,
+  ...ROUTE_TEXT,
 };
 
 function listed(words: readonly string[]): string {

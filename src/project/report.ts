@@ -15,8 +15,10 @@ import { materialLookup } from './materials.ts';
 import { notChecked } from './not-checked.ts';
 import { probePart } from './probes.ts';
 import { edgePart } from './resolve-edges.ts';
+import { routePart } from './resolve-routes.ts';
 import { buildUpFacts } from './resolve-rules.ts';
 import { wallPart } from './resolve-walls.ts';
+import { trafficPart } from './resolve-wheels.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
 
@@ -31,6 +33,8 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
   const walls = wallPart(scene, on, materialOf);
+  const routes = routePart(scene, on);
+  const traffic = trafficPart(scene, on, materialOf);
   return {
     format: 'loamdeck-report',
     version: 1,
@@ -52,11 +56,22 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     ...columnReport(on),
     ...edges.report,
     ...walls.report,
+    ...routes.report,
+    ...traffic.report,
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
     notChecked: notChecked(scene),
     findings: sortedFindings(
-      [...findFacts(on), ...tolerance.facts, ...probes.facts, ...buildUpFacts(scene, on, materialOf), ...edges.facts, ...walls.facts],
+      [
+        ...findFacts(on),
+        ...tolerance.facts,
+        ...probes.facts,
+        ...buildUpFacts(scene, on, materialOf),
+        ...edges.facts,
+        ...traffic.facts,
+        ...walls.facts,
+        ...routes.facts,
+      ],
       scene,
     ),
   };

@@ -29,6 +29,7 @@ export const limitsSchema = z
     slidingRatio: quantity('Least friction under a retaining edge per thrust', '-', { min: 1, max: 10 }).exactOptional(),
     overturningRatio: quantity('Least stabilising per overturning moment of a retaining edge', '-', { min: 1, max: 10 }).exactOptional(),
     fireTable: choice(FIRE_TABLE_IDS, 'Rule for lanes of fire appliances').exactOptional(),
+    dynamicFactor: quantity('Factor on wheel loads for moving and braking', '-', { min: 1, max: 3 }).exactOptional(),
     source: text('Where these values come from').exactOptional(),
   })
   .describe('Rule values that replace the defaults');

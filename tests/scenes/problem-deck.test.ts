@@ -42,6 +42,10 @@ describe('problem deck', () => {
       'stop order.infill unfilled',
       'stop edge.upstand upstand-low',
       'stop edge.upstand sill-low',
+      'stop stress.layer weak-fill',
+      'stop traffic.bay not-permitted',
+      'stop stress.layer open-elements S3',
+      'stop stage.plant open-elements S3',
       'check load.basis unconfirmed',
       'check depth.over depth-over',
       'check level.outside spots-outside',
@@ -61,6 +65,7 @@ describe('problem deck', () => {
       'check depth.base weak-fill',
       'check edge.strip facade-planting',
       'check level.fall',
+      'check traffic.width',
       'note depth.lift narrow-lane',
     ]);
   });

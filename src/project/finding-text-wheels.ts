@@ -1,0 +1,44 @@
+/** Wheels in words: pressure on layers, vehicles in bays; what is found, why it matters, who decides. */
+
+import type { FindingFact, Rule } from '../model/finding.ts';
+import { number, type RuleText } from './rule-text.ts';
+
+const kPa = (value: number | string) => `${number(Number(value), 0)} kPa`;
+const kNm2 = (value: number) => `${number(value)} kN/m²`;
+const percent = ({ value, limit }: FindingFact) => (limit > 0 ? ` (${number((100 * value) / limit, 0)} %)` : '');
+const when = ({ where }: FindingFact) => (where.stage ? `, stage ${where.stage}` : '');
+const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
+
+/** By how the pressure comes about. */
+const TOGETHER: Readonly<Record<string, string>> = {
+  'one wheel': '',
+  'sum of wheels': ', where the patches of several wheels overlap',
+  'enclosing rectangle': ', several wheels taken as one patch around them all',
+};
+
+function stressWords(fact: FindingFact): string {
+  const { where, value, limit, severity, facts } = fact;
+  const factor = Number(facts.factor) === 1 ? '' : `, dynamic factor ${facts.factor}`;
+  const found = `${facts.vehicle} (${facts.run}) presses ${kPa(value)} on ${facts.layer}${TOGETHER[String(facts.governs)]}: ${kPa(facts.wheelsKPa)} from wheels${factor} and ${kPa(facts.aboveKPa)} from what lies above; it bears ${kPa(limit)}${percent(fact)}.`;
+  const second = `An elastic half-space would give ${kPa(facts.elasticKPa)} from the wheels.`;
+  const mend = where.stage
+    ? 'Take a lighter machine, lay boards or plates, or place more before it drives there'
+    : 'Take a layer that bears more, or more thickness above it';
+  const look = severity === 'stop' ? mend : 'Near the limit: prove the bearing by data sheet and test';
+  return `Zone ${where.zone}${when(fact)}: ${found} ${second} ${look}; the structural engineer decides.`;
+}
+
+/** By `facts.why`. */
+const BAY_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  'not permitted': (f) =>
+    `Bay ${f.where.bay}${when(f)}: ${f.facts.vehicle} (${f.facts.run}) is not among the vehicles that the load plan permits there. Keep it off, or have the structural engineer permit it.`,
+  'not said': (f) =>
+    `Bay ${f.where.bay}${when(f)}: the load plan does not say which vehicles may enter; ${f.facts.vehicle} (${f.facts.run}) does. Ask the structural engineer, for a fire appliance the fire authority too.`,
+  load: (f) =>
+    `Bay ${f.where.bay}${when(f)}: ${number(Number(f.facts.standingKN), 1)} kN of ${f.facts.vehicle} (${f.facts.run}) stand on it at once, ${kNm2(f.value)} over its area; ${kNm2(f.limit)} are permitted${percent(f)}. Take a lighter vehicle or another way; the structural engineer must check wheels and supports in any case.`,
+};
+
+export const WHEEL_TEXT: Partial<Record<Rule, RuleText>> = {
+  'stress.layer': { says: stressWords, source: ownSource },
+  'traffic.bay': { says: (fact) => BAY_WORDS[String(fact.facts.why)](fact), source: ownSource },
+};
