@@ -260,9 +260,9 @@ function district(): Record<string, unknown> {
     accessPoints: [
       { id: 'G1', at: atGrid([0, 86.25]), kind: 'gate' },
       { id: 'G2', at: atGrid([160, 86.25]), kind: 'gate' },
-      { id: 'G3', at: atGrid([-6, 50]), kind: 'crane', reachM: 60 },
-      { id: 'G4', at: atGrid([80, 60]), kind: 'crane', reachM: 60 },
-      { id: 'G5', at: atGrid([166, 50]), kind: 'crane', reachM: 60 },
+      { id: 'G3', at: atGrid([-6, 50]), kind: 'crane', reachM: 72 },
+      { id: 'G4', at: atGrid([80, 60]), kind: 'crane', reachM: 72 },
+      { id: 'G5', at: atGrid([166, 50]), kind: 'crane', reachM: 72 },
     ],
     views: [
       {

@@ -1,8 +1,10 @@
 /** Look-up of catalogue entries, and the list of where every number of the catalogue comes from. */
 
 import type { CatalogueMaterial } from '../model/catalogue.ts';
+import type { FireTable } from '../model/fire-access.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { Source } from '../model/source.ts';
+import { FIRE_TABLES } from './fire-access.ts';
 import { MATERIALS } from './materials.ts';
 import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL, WALL_DENSITY } from './rule-limits.ts';
 import { VEGETATION_FORMS, VEGETATION_SOURCE } from './vegetation.ts';
@@ -34,6 +36,17 @@ function limitSources(entry: string, limits: Readonly<Record<string, Limit>>): C
   return Object.entries(limits).map(([number, { source }]) => ({ kind: 'rule', entry, number, source }));
 }
 
+/** Entry of a rule for lanes of fire appliances in the list of sources. */
+export const laneEntry = (table: FireTable): string => `lanes, ${table.name}`;
+
+function laneSources(table: FireTable): CatalogueSource[] {
+  const { straightM, bounded, bends, transitionM, gradientPercent, setUpPercent, stepMm } = table;
+  const values = { straightM, bounded, bends, transitionM, gradientPercent, setUpPercent, stepMm };
+  return Object.entries(values).flatMap(([number, value]): CatalogueSource[] =>
+    value ? [{ kind: 'rule', entry: laneEntry(table), number, source: value.source }] : [],
+  );
+}
+
 export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
   ...MATERIALS.flatMap((material) => sourcesOf('material', material)),
   ...VEHICLES.flatMap((vehicle) => sourcesOf('vehicle', vehicle)),
@@ -41,4 +54,5 @@ export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
   ...[...substrateMm].flatMap(([form, limit]) => limitSources(form, { substrateMm: limit })),
   ...limitSources('all decks', { ...ONE_VALUE_LIMITS, recommendedFallPercent: RECOMMENDED_FALL, wallDensity: WALL_DENSITY }),
   ...limitSources('one city, no default', { ...MUNICIPAL_SOIL }),
+  ...FIRE_TABLES.flatMap(laneSources),
 ];

@@ -4,7 +4,7 @@ import type { FireTable, FireTableId } from '../model/fire-access.ts';
 import type { Source } from '../model/source.ts';
 import { fromMemory } from './sources.ts';
 
-const MODEL_GUIDELINE = 'German model guideline on areas for the fire brigade (MRFlFw)';
+const MODEL_GUIDELINE = 'German model guideline on areas for the fire brigade';
 const BERLIN_PRINT = 'https://digital.zlb.de/viewer/fulltext/34665630_1985/71/';
 
 const berlin = (place: string): Source => ({

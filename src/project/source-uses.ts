@@ -1,9 +1,10 @@
 /** Every number of catalogue and rules with its source, and what in a scene rests on it. */
 
-import { CATALOGUE_SOURCES, type CatalogueSource, materialById, vehicleById } from '../catalogue/catalogue.ts';
+import { CATALOGUE_SOURCES, type CatalogueSource, laneEntry, materialById, vehicleById } from '../catalogue/catalogue.ts';
 import { VEGETATION_FORMS } from '../catalogue/vegetation.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
+import { lanesOf } from './resolve-routes.ts';
 
 /** Rules that read a value; depths of substrate are told per form of vegetation. */
 const RULE_OF: Readonly<Record<string, string>> = {
@@ -18,6 +19,14 @@ const RULE_OF: Readonly<Record<string, string>> = {
   stripM: 'edge.strip',
   fallPercent: 'level.fall',
   recommendedFallPercent: 'level.fall',
+  dynamicFactor: 'stress.layer',
+  straightM: 'traffic.width',
+  bounded: 'traffic.width',
+  bends: 'traffic.bend',
+  transitionM: 'traffic.bend',
+  gradientPercent: 'traffic.gradient',
+  setUpPercent: 'traffic.gradient',
+  stepMm: 'traffic.gradient',
   slidingRatio: 'wall.sliding',
   overturningRatio: 'wall.sliding',
   wallDensity: 'wall.sliding',
@@ -44,12 +53,14 @@ function usesOf(scene: SceneFile): (of: CatalogueSource) => string[] {
   const vehicles = vehicleUses(scene);
   const own = new Set([...(scene.materials ?? []), ...(scene.vehicles ?? [])].map(({ id }) => id));
   const { limits } = scene;
+  const lanes = new Set(lanesOf(scene, [0, 0]).map(({ table }) => laneEntry(table)));
   return ({ kind, entry, number }) => {
     if (kind === 'material') return own.has(entry) ? [] : (materials.get(entry) ?? []);
     if (kind === 'vehicle') return own.has(entry) ? [] : (vehicles.get(entry) ?? []);
     const ofForm = scene.buildups.filter(({ vegetation }) => vegetation?.form === entry).map(({ id }) => id);
     if (kind === 'vegetation') return sameWeight(scene, entry);
     if (number === 'substrateMm') return limits?.substrateMm?.[entry] === undefined ? ofForm : [];
+    if (lanes.has(entry)) return [RULE_OF[number] ?? number];
     const replaced = limits !== undefined && number in limits;
     return entry !== 'all decks' || replaced ? [] : [RULE_OF[number] ?? number];
   };
@@ -92,7 +103,7 @@ function ownSources(scene: SceneFile): SourceUse[] {
   });
   const materials = materialUses(scene);
   const vehicles = vehicleUses(scene);
-  const { substrateMm = {}, source, ...values } = scene.limits ?? {};
+  const { substrateMm = {}, source, fireTable, ...values } = scene.limits ?? {};
   const rule = (entry: string, number: string): SourceUse => {
     return { kind: 'rule', entry, name: entry, number, source: entered(source), usedIn: [RULE_OF[number] ?? number] };
   };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE_SOURCES, materialById, vehicleById } from '../../src/catalogue/catalogue.ts';
+import { FIRE_TABLES } from '../../src/catalogue/fire-access.ts';
 import { MATERIALS } from '../../src/catalogue/materials.ts';
 import { SUBSTRATE_DEPTHS } from '../../src/catalogue/rule-limits.ts';
 import { VEGETATION_FORMS } from '../../src/catalogue/vegetation.ts';
@@ -38,6 +39,7 @@ describe('CATALOGUE_SOURCES', () => {
       ...SUBSTRATE_DEPTHS.map(({ form }) => `rule ${form}`),
       'rule all decks',
       'rule one city, no default',
+      ...FIRE_TABLES.map(({ name }) => `rule lanes, ${name}`),
     ];
     expect([...listed].sort()).toEqual(entries.sort());
   });
