@@ -10,7 +10,7 @@ export function heapLines(report: Report): string[] {
   const materials = [...new Set(report.bays.flatMap((bay) => (bay.heapM ?? []).map((heap) => heap.material)))];
   if (materials.length === 0) return [];
   return [
-    'Heap heights in m that hold at every stage, rounded down to 0.05 m, on top of all that then lies on the worst square metre of the bay',
+    'Heap heights in m that hold at every stage, rounded down to 0.05 m, on top of all that then lies on the worst patch of 1 m × 1 m of the bay',
     '(layers, objects and the stage’s own stockpiles); the material counts wet through. The heights of each stage stand in the report (--json).',
     ...table(
       ['bay', 'tightest stage', ...materials, ''],

@@ -31,7 +31,7 @@ export function summary(scene: SceneFile, report: Report): string {
     verdict(report),
     ...(report.notChecked.length > 0 ? [`In the file but not checked yet: ${report.notChecked.join('; ')}`] : []),
     '',
-    'Bays, worst first (kN/m² on the worst square metre, saturated)',
+    'Bays, worst first (kN/m² on the worst patch of 1 m × 1 m, saturated)',
     ...table(
       ['bay', 'permanent', 'permitted', 'use', 'worst stage', 'there', 'permitted', 'use', 'basis'],
       [...report.bays].sort((a, b) => worstUse(b) - worstUse(a)).map((bay) => bayRow(bay, scene)),

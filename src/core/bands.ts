@@ -8,7 +8,7 @@ import { coefficientArrays, zoneLoads } from './loads/field.ts';
 import { windowSums } from './loads/patch.ts';
 import { type LayerTolerance, tolerantLoad } from './loads/tolerance.ts';
 
-/** Load of the finished garden on a bay's worst square metre, against one of its limits. */
+/** Load of the finished garden on a bay's worst patch of 1 m × 1 m, against one of its limits. */
 export interface LoadBand {
   readonly rule: 'load.permanent' | 'load.total';
   readonly limitKNm2: number;

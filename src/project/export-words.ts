@@ -63,7 +63,7 @@ const EN: ExportWords = {
         'area m²',
         'mean kN/m²',
         'worst cell kN/m²',
-        'worst square metre kN/m²',
+        'worst patch of 1 m × 1 m kN/m²',
         'permitted permanent kN/m²',
         'use %',
         'use at least %',
@@ -86,7 +86,7 @@ const EN: ExportWords = {
     heaps: {
       title: 'Heap heights',
       heads: ['bay', 'stage', 'material', 'name', 'height m', 'over by kN/m²', 'basis'],
-      note: `Rounded down to 0.05 m, on top of all that lies on the worst square metre at that stage, its own stockpiles included; the material wet through. ${NO_CHECK_EN}`,
+      note: `Rounded down to 0.05 m, on top of all that lies on the worst patch of 1 m × 1 m at that stage, its own stockpiles included; the material wet through. ${NO_CHECK_EN}`,
     },
     columns: {
       title: 'Columns',

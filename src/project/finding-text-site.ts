@@ -11,7 +11,7 @@ const withImposed = ({ rule }: FindingFact) => (rule === 'load.total' ? ', impos
 /** By `facts.why` of the findings `load.permanent` and `load.total`. */
 const WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
   tolerance: (f) =>
-    `Bay ${f.where.bay} could go over within tolerances: with every layer as thick and as heavy as it may come out, its worst square metre${withImposed(f)} reaches ${kNm2(f.value)}, permitted are ${kNm2(f.limit)} (${share(f)}); planned are ${kNm2(f.facts.plannedKNm2)}. Hold closer tolerances there and probe the depths, or plan a lighter build-up.`,
+    `Bay ${f.where.bay} could go over within tolerances: with every layer as thick and as heavy as it may come out, its worst patch of 1 m × 1 m${withImposed(f)} reaches ${kNm2(f.value)}, permitted are ${kNm2(f.limit)} (${share(f)}); planned are ${kNm2(f.facts.plannedKNm2)}. Hold closer tolerances there and probe the depths, or plan a lighter build-up.`,
   probe: (f) =>
     `Bay ${f.where.bay}: probe ${f.facts.probe} in zone ${f.where.zone} found ${number(Number(f.facts.measuredMm), 0)} mm${f.facts.whole ? ' in all' : ''}, planned are ${number(Number(f.facts.plannedMm), 0)}. ${signed(Number(f.facts.measuredMm) - Number(f.facts.plannedMm), 0)} mm of ${f.facts.countedAs} bring ${signed(Number(f.facts.differenceKNm2), 2)} kN/m²; if the square metre there is so,${withImposed(f)} it carries ${kNm2(f.value)}, permitted are ${kNm2(f.limit)} (${share(f)}). Probe around it, and take off what is too much before more is laid.`,
 };

@@ -39,7 +39,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   'load.permanent': {
     says: (f) =>
       siteWords(f) ??
-      `Bay ${f.where.bay}: the finished garden, saturated, brings ${kNm2(f.value)} on its worst square metre, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Use a lighter or thinner build-up there, or ask the structural engineer.`,
+      `Bay ${f.where.bay}: the finished garden, saturated, brings ${kNm2(f.value)} on its worst patch of 1 m × 1 m, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Use a lighter or thinner build-up there, or ask the structural engineer.`,
     source: bayLoad,
   },
   'load.imposed': {
@@ -50,12 +50,12 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   'load.total': {
     says: (f) =>
       siteWords(f) ??
-      `Bay ${f.where.bay}: permanent and imposed load together reach ${kNm2(f.value)} on the worst square metre, permitted in all are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Lighten the build-up or the use, or ask the structural engineer.`,
+      `Bay ${f.where.bay}: permanent and imposed load together reach ${kNm2(f.value)} on the worst patch of 1 m × 1 m, permitted in all are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Lighten the build-up or the use, or ask the structural engineer.`,
     source: bayLoad,
   },
   'load.stage': {
     says: (f) =>
-      `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst square metre while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
+      `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst patch of 1 m × 1 m while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
     source: bayLoad,
   },
   'load.basis': {

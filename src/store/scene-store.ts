@@ -12,6 +12,8 @@ export interface SceneState {
   /** Name of the open file or demo scene. */
   readonly fileName: string;
   readonly snapshot: Snapshot | null;
+  /** Thicknesses were changed since the file was opened. */
+  readonly edited: boolean;
   /** Warnings of the open scene. */
   readonly warnings: readonly Issue[];
   /** Why the last file did not open; the scene opened before stays. */
@@ -44,6 +46,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     status: 'empty',
     fileName: '',
     snapshot: null,
+    edited: false,
     warnings: [],
     refused: null,
     cellMap: null,
@@ -58,21 +61,31 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         return;
       }
       view.getState().reset();
-      set({ status: 'ready', fileName, snapshot: answer.snapshot, warnings: answer.warnings, refused: null, cellMap: null, coreLog: null });
+      set({
+        status: 'ready',
+        fileName,
+        snapshot: answer.snapshot,
+        edited: false,
+        warnings: answer.warnings,
+        refused: null,
+        cellMap: null,
+        coreLog: null,
+      });
       await Promise.all([refreshMap(), refreshLog()]);
     },
-    setThickness: (buildUp, layer, thicknessMm) => edits.push(() => answered(engine.setThickness(buildUp, layer, thicknessMm))),
+    setThickness: (buildUp, layer, thicknessMm) =>
+      edits.push(`${buildUp} ${layer}`, () => answered(engine.setThickness(buildUp, layer, thicknessMm))),
     dismissRefusal: () => set({ refused: null }),
     sources: () => engine.sources(),
     exportFile: (kind, language) => engine.exportFile(kind, language),
   }));
 
-  const edits = latestOnly<OpenAnswer>(async (answer) => {
+  const edits = latestOfEach<OpenAnswer>(async (answer) => {
     if (!answer.ok) {
       store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues } });
       return;
     }
-    store.setState({ snapshot: answer.snapshot, warnings: answer.warnings });
+    store.setState({ snapshot: answer.snapshot, edited: true, warnings: answer.warnings });
     await Promise.all([refreshMap(), refreshLog()]);
   });
 
@@ -110,28 +123,31 @@ async function answered(work: Promise<OpenAnswer>): Promise<OpenAnswer> {
   }
 }
 
-/** Runs one job at a time and, of those that come meanwhile, only the latest: a dragged slider never queues up. */
-function latestOnly<T>(done: (answer: T) => Promise<void>): { push(job: () => Promise<T>): void; drop(): void } {
+/**
+ * Runs one job at a time and, of those that come meanwhile, only the latest of each kind: a dragged slider never queues
+ * up, and an edit of one layer never swallows that of another.
+ */
+function latestOfEach<T>(done: (answer: T) => Promise<void>): { push(kind: string, job: () => Promise<T>): void; drop(): void } {
   let running = false;
-  let waiting: (() => Promise<T>) | null = null;
-  async function run(job: () => Promise<T>): Promise<void> {
+  const waiting = new Map<string, () => Promise<T>>();
+  async function run(): Promise<void> {
     running = true;
     try {
-      for (let next: (() => Promise<T>) | null = job; next; next = waiting) {
-        waiting = null;
-        await done(await next());
+      for (let next = waiting.entries().next().value; next; next = waiting.entries().next().value) {
+        waiting.delete(next[0]);
+        await done(await next[1]());
       }
     } finally {
       running = false;
     }
   }
   return {
-    push(job) {
-      if (running) waiting = job;
-      else void run(job);
+    push(kind, job) {
+      waiting.set(kind, job);
+      if (!running) void run();
     },
     drop() {
-      waiting = null;
+      waiting.clear();
     },
   };
 }

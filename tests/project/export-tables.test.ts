@@ -97,7 +97,7 @@ describe('rows', () => {
       'area m²': close(12),
       'mean kN/m²': close(1.4715),
       'worst cell kN/m²': close(1.4715),
-      'worst square metre kN/m²': close(1.4715),
+      'worst patch of 1 m × 1 m kN/m²': close(1.4715),
       'permitted permanent kN/m²': 3,
       'use %': close(49.05),
       'use at least %': close(44.145),

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { routeLines } from '../../src/cli/summary-routes.ts';
 import type { PointM, SceneFile, SceneStage } from '../../src/model/scene-file.ts';
+import { readProject } from '../../src/project/evaluate-project.ts';
 import { sourceUses } from '../../src/project/source-uses.ts';
 import { buildUp, findingsOf, read, rect, type SceneParts, sceneOf, zone } from '../helpers/scene-builder.ts';
 
@@ -169,6 +170,14 @@ describe('stages', () => {
     const accessPoints = [{ id: 'B1', at: [0, 0], kind: 'blower', reachM: 85 }] as const;
     expect(findingsOf(read(yard({ stages: stages(-1), accessPoints })), 'stage.reach')).toEqual([]);
   });
+});
+
+it('a table that nobody knows is refused, with the ones there are', () => {
+  const { project, issues } = readProject(JSON.stringify({ ...sceneOf(), limits: { fireTable: 'de-mrflf' } }));
+  expect(project).toBeNull();
+  expect(issues).toHaveLength(1);
+  expect(issues[0].path).toBe('limits.fireTable');
+  expect(`${issues[0].expected} ${issues[0].mend}`).toContain('de-mrflfw');
 });
 
 it('nothing drawn, nothing said', () => {

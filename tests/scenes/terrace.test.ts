@@ -56,7 +56,7 @@ describe('terrace', () => {
     expect(byId(report.bays, 'B2').permanent.meanKNm2).toBeCloseTo(half / 27, 9);
   });
 
-  it('worst square metre: at the edging, window centre y = 0.125', () => {
+  it('worst patch of 1 m × 1 m: at the edging, window centre y = 0.125', () => {
     // The window lies from y = 0 (the edge of the deck) to 0.625: 0.5 m of gravel, 0.125 m of bed, 1 kN of edging over 0.625 m²
     const worst = (0.5 * GRAVEL + 0.125 * BED + 1) / 0.625;
     for (const bay of report.bays) {

@@ -155,6 +155,19 @@ describe('editing a thickness', () => {
     expect(hand.named('setThickness')).toHaveLength(2);
   });
 
+  it('of one layer does not swallow that of another made meanwhile', async () => {
+    const { act, hand } = await withScene();
+    act.setThickness('lawn', 2, 11);
+    act.setThickness('lawn', 2, 33);
+    act.setThickness('lawn', 4, 222);
+    for (let k = 0; k < 3; k++) await hand.named('setThickness')[k].answer(opened(`edit ${k}`));
+    expect(hand.named('setThickness').map((call) => call.args.slice(1))).toEqual([
+      [2, 11],
+      [2, 33],
+      [4, 222],
+    ]);
+  });
+
   it('that still waits is not made in a scene opened meanwhile', async () => {
     const { act, hand, name } = await withScene();
     act.setThickness('lawn', 2, 210);

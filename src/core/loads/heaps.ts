@@ -16,7 +16,7 @@ export interface HeapRoom {
 /**
  * Height that may still be heaped on a bay.
  * @param permittedKNm2 - load permitted at that stage [kN/m²]
- * @param thereKNm2 - load on the bay's worst square metre at that stage, its stockpiles included [kN/m²]
+ * @param thereKNm2 - load on the bay's worst patch of 1 m × 1 m at that stage, its stockpiles included [kN/m²]
  * @param looseKNm3 - saturated weight of the material lying loose [kN/m³]
  * @returns height, rounded down, and by how much the bay is over [m]
  * @throws RangeError if the material weighs nothing

@@ -18,6 +18,7 @@ interface Props {
 
 export function TopStrip({ demos, opening }: Props) {
   const name = useScene((state) => state.snapshot?.scene.name);
+  const edited = useScene((state) => state.edited);
   const working = useScene((state) => state.status === 'working');
   return (
     <header className="area-top top-strip">
@@ -30,7 +31,10 @@ export function TopStrip({ demos, opening }: Props) {
         {t.app.name}
       </h1>
       <ScenesMenu demos={demos} opening={opening} />
-      <p className="scene-name">{working ? t.app.working : (name ?? t.app.noScene)}</p>
+      <p className="scene-name">
+        {working ? t.app.working : (name ?? t.app.noScene)}
+        {edited && !working && <span className="small"> {t.app.edited}</span>}
+      </p>
       <p className="statement">
         <span className="statement-full">{t.app.statementFull}</span>
         <span className="statement-long">{t.app.statement}</span>

@@ -51,6 +51,7 @@ export const en = {
     statementFull: 'Compares entered loads with entered limits. Not a structural check. The structural engineer and local rules decide.',
     noScene: 'No scene open',
     working: 'Calculating…',
+    edited: 'thicknesses changed since the file was opened, not saved',
     skip: 'Skip to the tables',
   },
   scenes: {
