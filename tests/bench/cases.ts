@@ -9,7 +9,10 @@ import { netSurface } from '../../src/core/levels/net.ts';
 import { sampleSurface } from '../../src/core/levels/surface.ts';
 import { zoneLoads } from '../../src/core/loads/field.ts';
 import { windowSums } from '../../src/core/loads/patch.ts';
+import { axlePath, wheelsAt } from '../../src/core/loads/wheel-path.ts';
+import { patchKPa, patchRing } from '../../src/core/loads/wheel-stress.ts';
 import type { DeckInput } from '../../src/model/deck-input.ts';
+import type { VehicleInput } from '../../src/model/wheel-input.ts';
 import { benchDeck } from './bench-deck.ts';
 
 export interface BenchCase {
@@ -49,6 +52,8 @@ export function benchCases(cellM: number): BenchCase[] {
   const levels = new Float64Array(size);
   const edited = [thicker(input, 0.25), thicker(input, 0.3)];
   proveDrag(input, edited[0]);
+  const pressed = new Float32Array(size);
+  proveWheels(rasteriser, new Float32Array(size), cellM);
   let turn = 0;
   const zoneCells = prepared.zones[20].cells.length;
   return [
@@ -89,6 +94,17 @@ export function benchCases(cellM: number): BenchCase[] {
       run: () => windowSums(outs[9], grid, prepared.reach, whole, sums),
       copy: copyOne,
       target: fine ? 17.5 : 70,
+    },
+    {
+      id: 'wheels',
+      what: '577 positions of 10 wheels, stamped exactly and kept where greatest',
+      limit: 'one Float32 grid',
+      run: () => {
+        pressed.fill(0);
+        stampWheels(rasteriser, pressed);
+      },
+      copy: copyOne,
+      target: fine ? 27 : 250,
     },
     {
       id: 'tin',
@@ -138,6 +154,57 @@ export function benchCases(cellM: number): BenchCase[] {
       target: null,
     },
   ];
+}
+
+/** Ten wheels, 260 kN. */
+const LORRY: VehicleInput = {
+  id: 'lorry',
+  name: 'Lorry',
+  axles: [
+    { atM: 0, loadKN: 70, wheels: 2, trackM: 2, alongM: 0.25, acrossM: 0.35 },
+    { atM: 4, loadKN: 95, wheels: 4, trackM: 1.9, alongM: 0.25, acrossM: 0.25 },
+    { atM: 5.4, loadKN: 95, wheels: 4, trackM: 1.9, alongM: 0.25, acrossM: 0.25 },
+  ],
+  pad: null,
+  radiusM: 12,
+};
+/** About 144 m, so that 577 positions lie 0.25 m apart; the growth of the patches changes as the cover does, 0.2 to 0.65 m. */
+const ROAD = axlePath([8, 12, 80, 20, 84, 90.6], LORRY.radiusM);
+const POSITIONS = 577;
+const growthM = (x: number) => 0.2 + 0.0045 * x;
+
+function stampWheels(rasteriser: ReturnType<typeof createRasteriser>, out: Float32Array): void {
+  for (let i = 0; i < POSITIONS; i++) stampOne(rasteriser, out, i);
+}
+
+function stampOne(rasteriser: ReturnType<typeof createRasteriser>, out: Float32Array, i: number): number {
+  const wheels = wheelsAt(ROAD, LORRY, (i * ROAD.lengthM) / (POSITIONS - 1), 1);
+  return rasteriser.raise(
+    wheels.map((wheel) => patchRing(wheel, growthM(wheel.x))),
+    wheels.map((wheel) => patchKPa(wheel, growthM(wheel.x))),
+    out,
+  );
+}
+
+/** The force of every position, and the peak against four times as many positions. */
+function proveWheels(rasteriser: ReturnType<typeof createRasteriser>, out: Float32Array, cellM: number): void {
+  for (let i = 0; i < POSITIONS; i++) {
+    const force = stampOne(rasteriser, out, i) * cellM ** 2;
+    prove(Math.abs(force / 260 - 1) < 1e-12, `wheels: force of position ${i}`);
+  }
+  const peak = out.reduce((most, value) => Math.max(most, value), 0);
+  const finest = new Float32Array(out.length);
+  for (let i = 0; i < 4 * POSITIONS; i++) {
+    const wheels = wheelsAt(ROAD, LORRY, (i * ROAD.lengthM) / (4 * POSITIONS), 1);
+    const rings = wheels.map((wheel) => patchRing(wheel, growthM(wheel.x)));
+    rasteriser.raise(
+      rings,
+      wheels.map((wheel) => patchKPa(wheel, growthM(wheel.x))),
+      finest,
+    );
+  }
+  const better = finest.reduce((most, value) => Math.max(most, value), 0);
+  prove(Math.abs(better - peak) < 0.5, `wheels: peak ${peak} against ${better} kPa in finer steps`);
 }
 
 function prove(right: boolean, what: string): void {

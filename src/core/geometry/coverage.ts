@@ -67,7 +67,7 @@ export function createRasteriser(grid: GridShape): Rasteriser {
       scratch.firstRow = rows;
       scratch.lastRow = -1;
       for (let i = 0; i < rings.length; i++) addRing(scratch, rings[i], grid, weights[i]);
-      return raiseCells(scratch, field, ROUNDING * weights.reduce((sum, weight) => sum + weight, 0));
+      return raiseCells(scratch, field, wordsOf(rings, grid), ROUNDING * weights.reduce((sum, weight) => sum + weight, 0));
     },
   };
 }
@@ -241,15 +241,30 @@ function sweep(s: Scratch, out: Growing): Coverage {
   return { runs: out.runs.slice(0, runs), cells: out.cells.slice(0, mixed), shares: out.shares.slice(0, mixed) };
 }
 
+/** First and last word of the marks that the rings can touch, so that a sweep need not read whole rows. */
+function wordsOf(rings: readonly Ring[], { columns, cellM, x0M }: GridShape): readonly [number, number] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const ring of rings) {
+    for (let i = 0; i < ring.length; i += 2) {
+      if (ring[i] < low) low = ring[i];
+      if (ring[i] > high) high = ring[i];
+    }
+  }
+  // One column more on both sides for rounding, and one on the right for what is handed on.
+  const column = (x: number, more: number) => Math.min(columns + 1, Math.max(0, Math.floor((x - x0M) / cellM) + more));
+  return [column(low, -1) >>> 5, column(high, 2) >>> 5];
+}
+
 /** Like `sweep`, for weighted rings: sums the rows, raises the field, and leaves the scratch arrays clean. */
-function raiseCells(s: Scratch, field: Float32Array | Float64Array, rounding: number): number {
+function raiseCells(s: Scratch, field: Float32Array | Float64Array, [first, last]: readonly [number, number], rounding: number): number {
   let total = 0;
   for (let row = s.firstRow; row <= s.lastRow; row++) {
     const base = row * s.width;
     const cell0 = row * s.columns;
     let running = 0;
     let next = 0;
-    for (let word = 0; word < s.words; word++) {
+    for (let word = first; word <= last; word++) {
       let bits = s.touched[row * s.words + word];
       s.touched[row * s.words + word] = 0;
       while (bits !== 0) {
