@@ -129,11 +129,16 @@ function lookAt(walk: Walk, wheels: readonly StandingWheel[]): void {
     if (!ground) return;
     const tops = topsOf(walk, ground.zone);
     const marks = marksOf(walk, ground.zone, tops.length);
+    // Under a sheet nothing has spread further than on it.
+    let spreadM = Number.NaN;
+    let kPa = Number.NaN;
     tops.forEach((top, t) => {
-      const spreadM = at(top.spread, ground.makeUpM);
-      const { kPa } = governingPressure(wheels, index, spreadM);
+      const hereM = at(top.spread, ground.makeUpM);
+      if (hereM !== spreadM) kPa = governingPressure(wheels, index, hereM).kPa;
+      spreadM = hereM;
       const aboveKPa = at(top.above, ground.makeUpM);
-      const mark = (): Mark => ({ kPa, aboveKPa, top, spreadM, depthM: at(top.depth, ground.makeUpM), index, wheels });
+      const pressed = kPa;
+      const mark = (): Mark => ({ kPa: pressed, aboveKPa, top, spreadM: hereM, depthM: at(top.depth, ground.makeUpM), index, wheels });
       if (top.layer < 0) {
         markMembrane(walk, kPa, mark, baysAt(walk.on, wheel.x, wheel.y));
         return;
