@@ -18,7 +18,13 @@ export interface Cut {
 /** A wish to the camera; `count` rises with each so that the same wish can be made twice. */
 export interface CameraWish {
   readonly count: number;
-  readonly to: 'home' | 'plan' | 'side' | { readonly at: readonly [number, number]; readonly sizeM: number };
+  readonly to:
+    | 'home'
+    | 'plan'
+    | 'side'
+    | { readonly at: readonly [number, number]; readonly sizeM: number }
+    /** The home view seen in this direction, clockwise from +y. */
+    | { readonly lookDeg: number };
 }
 
 export interface ViewState {

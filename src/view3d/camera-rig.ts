@@ -8,6 +8,7 @@ import { type Body, bodyBox, bodyOf, cylinderDistanceM, depthRangeM, FIELD_OF_VI
 
 const RAD = Math.PI / 180;
 const HOME = { azimuthDeg: 32, tiltDeg: 34 } as const;
+const ASIDE_DEG = 18;
 /** A little from below is worth seeing (outlets, columns); more is no view of a deck. */
 const LOWEST_TILT_DEG = -20;
 /** Below this tilt the ground runs away from the eye: the view then moves up and down, not along it. */
@@ -141,8 +142,10 @@ export class CameraRig {
     if (this.picture === null || standing === null) return;
     controls.maxDistance = 2 * controls.getDistanceToFitSphere(sphereRadiusM(body));
     const [x, y, z] = body.halfM;
-    if (standing === 'home') {
-      this.turn(HOME.azimuthDeg, HOME.tiltDeg, flies);
+    if (standing === 'home' || (typeof standing === 'object' && 'lookDeg' in standing)) {
+      // A little aside of the direction asked for, so that a cut face shows its depth.
+      const azimuthDeg = standing === 'home' ? HOME.azimuthDeg : standing.lookDeg + ASIDE_DEG;
+      this.turn(azimuthDeg, HOME.tiltDeg, flies);
       void controls.moveTo(...body.centre, flies);
       void controls.dollyTo(cylinderDistanceM(body, HOME.tiltDeg, this.camera.aspect), flies);
     } else if (standing === 'plan') {

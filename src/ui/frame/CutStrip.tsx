@@ -11,6 +11,12 @@ const STEP = 0.05;
 export function CutStrip() {
   const { on, lookDeg, position } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
+  const moveCamera = useView((state) => state.moveCamera);
+  // From elsewhere the cut face may look away.
+  const look = (deg: number) => {
+    setCut({ lookDeg: deg });
+    moveCamera({ lookDeg: deg });
+  };
   const place = (value: number) => setCut({ position: Math.min(1, Math.max(0, value)) });
   const percent = Math.round(position * 100);
   if (!on) return null;
@@ -20,7 +26,7 @@ export function CutStrip() {
         <legend>{t.tools.cutLook}</legend>
         {LOOK_DEGS.map((deg) => (
           <label key={deg} className="segment">
-            <input type="radio" name="cut-look" checked={lookDeg === deg} onChange={() => setCut({ lookDeg: deg })} />
+            <input type="radio" name="cut-look" checked={lookDeg === deg} onChange={() => look(deg)} />
             <span>{t.tools.looks[deg]}</span>
           </label>
         ))}

@@ -22,9 +22,13 @@ interface Props {
 
 export function ViewTools({ flat, explode }: Props) {
   const moveCamera = useView((state) => state.moveCamera);
-  const cut = useView((state) => state.cut.on);
+  const { on: cut, lookDeg } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
   const [help, setHelp] = useState(false);
+  const toggleCut = () => {
+    setCut({ on: !cut });
+    if (!cut) moveCamera({ lookDeg });
+  };
   return (
     <section className="view-tools" aria-label={t.tools.title}>
       {!flat && (
@@ -38,7 +42,7 @@ export function ViewTools({ flat, explode }: Props) {
             ))}
           </div>
           <div className="tool-group sheet">
-            <button type="button" className="tool-button" aria-pressed={cut} onClick={() => setCut({ on: !cut })}>
+            <button type="button" className="tool-button" aria-pressed={cut} onClick={toggleCut}>
               <Icon name="cut" />
               {t.tools.cut}
             </button>
