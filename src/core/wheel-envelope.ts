@@ -137,24 +137,22 @@ function lookAt(walk: Walk, wheels: readonly StandingWheel[]): void {
       if (hereM !== spreadM) kPa = governingPressure(wheels, index, hereM).kPa;
       spreadM = hereM;
       const aboveKPa = at(top.above, ground.makeUpM);
-      const pressed = kPa;
-      const mark = (): Mark => ({ kPa: pressed, aboveKPa, top, spreadM: hereM, depthM: at(top.depth, ground.makeUpM), index, wheels });
-      if (top.layer < 0) {
-        markMembrane(walk, kPa, mark, baysAt(walk.on, wheel.x, wheel.y));
-        return;
-      }
       const kept = marks[t];
-      if (!kept || kPa + aboveKPa > kept.kPa + kept.aboveKPa) marks[t] = mark();
+      const onMembrane = top.layer < 0;
+      if (!onMembrane && kept && kPa + aboveKPa <= kept.kPa + kept.aboveKPa) return;
+      const mark: Mark = { kPa, aboveKPa, top, spreadM, depthM: at(top.depth, ground.makeUpM), index, wheels };
+      if (onMembrane) markMembrane(walk, mark, baysAt(walk.on, wheel.x, wheel.y));
+      else marks[t] = mark;
     });
   });
 }
 
-function markMembrane(walk: Walk, kPa: number, mark: () => Mark, bays: readonly number[]): void {
-  if (!walk.membrane || kPa > walk.membrane.kPa) walk.membrane = mark();
+function markMembrane(walk: Walk, mark: Mark, bays: readonly number[]): void {
+  if (!walk.membrane || mark.kPa > walk.membrane.kPa) walk.membrane = mark;
   for (const bay of bays) {
     const entry = walk.bays.get(bay) ?? { mark: null, standingKN: 0 };
     walk.bays.set(bay, entry);
-    if (!entry.mark || kPa > entry.mark.kPa) entry.mark = mark();
+    if (!entry.mark || mark.kPa > entry.mark.kPa) entry.mark = mark;
   }
 }
 
