@@ -138,6 +138,7 @@ function addZone(
       bottomM,
       topM,
       thicknessMm: thicknessM * 1000,
+      intoVoidsLm2: layer.voidVolumeM * 1000,
       dryKNm2: share * (layer.dryFixedKNm2 + layer.dryPerMKNm3 * thicknessM),
       saturatedKNm2: share * (layer.saturatedFixedKNm2 + layer.saturatedPerMKNm3 * thicknessM),
       stage: placedIn < 0 ? null : on.plan.stages[placedIn].id,

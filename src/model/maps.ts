@@ -52,6 +52,8 @@ export interface CoreLogLayer {
   readonly bottomM: number;
   readonly topM: number;
   readonly thicknessMm: number;
+  /** What an infill puts into the voids of the element below, besides its thickness [l/m²]. */
+  readonly intoVoidsLm2: number;
   /** Contribution per unit of deck, share included. */
   readonly dryKNm2: number;
   readonly saturatedKNm2: number;

@@ -17,7 +17,7 @@ export interface SceneState {
   /** Warnings of the open scene. */
   readonly warnings: readonly Issue[];
   /** Why the last file did not open; the scene opened before stays. */
-  readonly refused: { readonly fileName: string; readonly issues: readonly Issue[] } | null;
+  readonly refused: { readonly fileName: string; readonly issues: readonly Issue[]; readonly ofEdit: boolean } | null;
   /** The map chosen in the view store, once calculated. */
   readonly cellMap: CellMap | null;
   /** The column under the picked cell. */
@@ -57,7 +57,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
       set({ status: 'working' });
       const answer = await answered(engine.open(text));
       if (!answer.ok) {
-        set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues } }));
+        set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues, ofEdit: false } }));
         return;
       }
       view.getState().reset();
@@ -82,7 +82,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
 
   const edits = latestOfEach<OpenAnswer>(async (answer) => {
     if (!answer.ok) {
-      store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues } });
+      store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
       return;
     }
     store.setState({ snapshot: answer.snapshot, edited: true, warnings: answer.warnings });

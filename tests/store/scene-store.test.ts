@@ -50,7 +50,7 @@ describe('opening', () => {
     void act.openText('bad.json', '{');
     await hand.calls[0].answer(refusal);
     expect([now().status, name(), now().fileName]).toEqual(['ready', 'A', 'a.scene.json']);
-    expect(now().refused).toEqual({ fileName: 'bad.json', issues: [ISSUE] });
+    expect(now().refused).toEqual({ fileName: 'bad.json', issues: [ISSUE], ofEdit: false });
     act.dismissRefusal();
     expect(now().refused).toBeNull();
   });
@@ -150,7 +150,7 @@ describe('editing a thickness', () => {
     const { act, hand, name, now } = await withScene();
     act.setThickness('lawn', 2, -1);
     await hand.named('setThickness')[0].answer(refusal);
-    expect([name(), now().refused]).toEqual(['A', { fileName: 'a.scene.json', issues: [ISSUE] }]);
+    expect([name(), now().refused]).toEqual(['A', { fileName: 'a.scene.json', issues: [ISSUE], ofEdit: true }]);
     act.setThickness('lawn', 2, 200);
     expect(hand.named('setThickness')).toHaveLength(2);
   });

@@ -15,6 +15,7 @@ function layer(name: string, saturatedKNm2: number, more: Partial<CoreLogLayer> 
     bottomM: 0,
     topM: 0.1,
     thicknessMm: 100,
+    intoVoidsLm2: 0,
     dryKNm2: saturatedKNm2 / 2,
     saturatedKNm2,
     stage: null,

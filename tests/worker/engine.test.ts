@@ -198,3 +198,15 @@ function volumeM3({ positions, parts, triangles }: SolidMesh, part: number): num
   }
   return sum / 6;
 }
+
+it('a core log says what an infill puts into the voids besides its thickness', async () => {
+  const engine = createEngine();
+  const answer = await engine.open(readFileSync(new URL('../../scenes/courtyard.scene.json', import.meta.url), 'utf8'));
+  if (!answer.ok) throw new Error('courtyard did not open');
+  const { grid } = answer.snapshot;
+  const log = await engine.coreLog(Math.floor(grid.rows / 2) * grid.columns + Math.floor(grid.columns / 2), null);
+  const lava = log?.layers.find((layer) => layer.materialId === 'lava-8-16');
+  // drain-60 of the catalogue has voids of 48 l/m²; the scene lays 10 mm of lava over them
+  expect(lava?.intoVoidsLm2).toBeCloseTo(48, 9);
+  expect(lava?.thicknessMm).toBeCloseTo(10, 9);
+});

@@ -11,7 +11,6 @@ export function RefusalSheet({ opening }: { readonly opening: Opening }) {
   const refused = useScene((state) => state.refused);
   const dismiss = useScene((state) => state.dismissRefusal);
   const hasScene = useScene((state) => state.snapshot !== null);
-  const openName = useScene((state) => state.fileName);
   if (opening.refused !== null) {
     return (
       <Sheet title={t.scenes.title} onClose={opening.dismiss}>
@@ -20,9 +19,8 @@ export function RefusalSheet({ opening }: { readonly opening: Opening }) {
     );
   }
   if (refused === null) return null;
-  const isEdit = hasScene && refused.fileName === openName;
   return (
-    <Sheet title={isEdit ? t.refusal.titleEdit : t.refusal.title(refused.fileName)} onClose={dismiss}>
+    <Sheet title={refused.ofEdit ? t.refusal.titleEdit : t.refusal.title(refused.fileName)} onClose={dismiss}>
       <p>
         {t.refusal.issues(refused.issues.length)}. {hasScene && t.refusal.stays}
       </p>

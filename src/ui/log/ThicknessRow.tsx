@@ -31,7 +31,10 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
   const [sliderMm] = useState(rangeMm?.max ?? Math.max(SLIDER_MM, 2 * thicknessMm));
   // Shown at once; the answer of the calculation follows.
   const [shownMm, setShownMm] = useState(thicknessMm);
-  useEffect(() => setShownMm(thicknessMm), [thicknessMm]);
+  // A refused change leaves the thickness as it was, and the row must say so.
+  const refused = useScene((state) => state.refused);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a refusal puts the row back though the thickness has not changed
+  useEffect(() => setShownMm(thicknessMm), [thicknessMm, refused]);
   const set = (valueMm: number) => {
     setShownMm(valueMm);
     setThickness(buildUp, index, valueMm);

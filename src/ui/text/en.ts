@@ -104,8 +104,8 @@ export const en = {
     finished: (m: number) => `Finished ${levelText(m)}`,
     membrane: (m: number) => `Membrane ${levelText(m)}`,
     drawing: (names: string) => `Column of layers from top to bottom: ${names}. The table below has every number.`,
-    layerLine: ({ thicknessMm, dryKNm2, saturatedKNm2, makeUp }: CoreLogLayer) =>
-      `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'make-up ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
+    layerLine: ({ thicknessMm, intoVoidsLm2, dryKNm2, saturatedKNm2, makeUp }: CoreLogLayer) =>
+      `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'make-up ' : ''}${intoVoidsLm2 > 0 ? '+ voids ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
     labelsSay: 'Labels: thickness · dry / saturated, kN/m².',
     notYet: 'not laid yet',
     thin: 'Marked layers are drawn thicker than they are.',
