@@ -229,6 +229,7 @@ export const en = {
     allWithin: (bays: number, bases: readonly SceneBasis[]) =>
       `All ${many(bays, 'bay', 'bays')} within the permitted loads of ${list(bases.map(basisShort), 'and')}`,
     allWithinAdd: 'In the finished garden and in every stage.',
+    otherStops: (count: number) => `${many(count, 'stop', 'stops')} besides the loads of bays: see Findings.`,
     notChecked: (parts: readonly string[]) => `In the file but not checked yet: ${parts.join('; ')}.`,
     counts: ({ over, notConfirmed, noLimit, within }: BayCount) =>
       [
