@@ -139,7 +139,8 @@ describe('the take-off', () => {
   it.each([
     ['CSV (English)', /\.csv$/, ','],
     ['CSV (German)', /\.csv$/, ';'],
-    ['Excel', /\.xlsx$/, null],
+    ['Workbook (English)', /\.xlsx$/, null],
+    ['Workbook (German)', /\.xlsx$/, null],
   ] as const)('is saved by the button %s', async (button, ending, separator) => {
     const { page } = opened;
     const coming = page.waitForEvent('download');

@@ -15,6 +15,7 @@ const CHOICES: readonly Choice[] = [
   { kind: 'take-off csv', language: 'en' },
   { kind: 'take-off csv', language: 'de' },
   { kind: 'take-off xlsx', language: 'en' },
+  { kind: 'take-off xlsx', language: 'de' },
 ];
 
 export function SaveButtons() {

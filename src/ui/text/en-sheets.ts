@@ -68,7 +68,7 @@ const GROUPING: Readonly<Record<Grouping, string>> = { material: 'Material', zon
 
 const SAVE: Readonly<Record<ExportKind, (language: ExportLanguage) => string>> = {
   'take-off csv': (language) => (language === 'de' ? 'CSV (German)' : 'CSV (English)'),
-  'take-off xlsx': () => 'Excel',
+  'take-off xlsx': (language) => (language === 'de' ? 'Workbook (German)' : 'Workbook (English)'),
 };
 
 const BY: Readonly<Record<'volume' | 'weight', string>> = { volume: 'by volume', weight: 'by weight' };
