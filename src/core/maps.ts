@@ -39,7 +39,8 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
   const { deckShare, grid } = on.prepared.ground;
   const values = new Float32Array(deckShare.length).fill(Number.NaN);
   const flags = new Uint8Array(deckShare.length);
-  const valueAt = valuesOf(on, kind, stage, edges);
+  const falls = kind === 'fall' ? cellFalls(deckSite(on)) : null;
+  const valueAt = kind === 'fall' ? (cell: number) => falls?.percent[cell] ?? Number.NaN : valuesOf(on, kind, stage, edges);
   const isUtilisation = kind === 'utilisation' || kind === 'worst-stage';
   let min = Infinity;
   let max = -Infinity;
@@ -73,7 +74,7 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
     stage,
     values,
     flags,
-    directionDeg: kind === 'fall' ? Float32Array.from(cellFalls(deckSite(on)).bearingDeg) : null,
+    directionDeg: falls && Float32Array.from(falls.bearingDeg),
     unit: UNITS[kind],
     classLimits: isUtilisation ? [...UTILISATION_LIMITS] : null,
     min: dataCells > 0 ? min : Number.NaN,
@@ -85,7 +86,12 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
   };
 }
 
-function valuesOf(on: Evaluation, kind: MapKind, stage: number | null, edges: readonly EdgeInput[]): (cell: number) => number {
+function valuesOf(
+  on: Evaluation,
+  kind: Exclude<MapKind, 'fall'>,
+  stage: number | null,
+  edges: readonly EdgeInput[],
+): (cell: number) => number {
   switch (kind) {
     case 'load':
       return loadOf(on, stage);
@@ -104,10 +110,6 @@ function valuesOf(on: Evaluation, kind: MapKind, stage: number | null, edges: re
     case 'upstand': {
       const heightMm = cellUpstands(deckSite(on), edges);
       return (cell) => heightMm[cell];
-    }
-    case 'fall': {
-      const { percent } = cellFalls(deckSite(on));
-      return (cell) => percent[cell];
     }
     case 'finished': {
       const depth = layerMean(on, depthStack(on, stage));

@@ -1,9 +1,9 @@
 /** Height of the membrane above the finish along edges, by hand; the size of the cells changes nothing. */
 
 import { describe, expect, it } from 'vitest';
-import { edgeUpstands, findEdgeFacts } from '../../../src/core/edge-facts.ts';
-import { upstandAtCells } from '../../../src/core/edge-maps.ts';
+import { deckSite, edgeUpstands, findEdgeFacts } from '../../../src/core/edge-facts.ts';
 import { evaluate } from '../../../src/core/evaluate.ts';
+import { cellUpstands } from '../../../src/core/rules/edges.ts';
 import type { DeckInput, ZoneInput } from '../../../src/model/deck-input.ts';
 import type { EdgeInput } from '../../../src/model/edge-input.ts';
 import { box, buildUp, deck, hole, holed, layer, zone } from '../../helpers/deck-builder.ts';
@@ -144,14 +144,14 @@ describe('upstand per cell', () => {
   it('along an edge that follows a rising deck: the middle half of each cell, nowhere else', () => {
     // Cells of 1 m, two steps each: heights 0.63 − 0.30 − 0.02 x at x = 0.25 and 0.75: the least of cell 0 is 0.315, of cell 3 0.255
     const on = evaluate(deck({ zones: [zone('Z', HERE, MAKE_UP)], levels: RISING }));
-    const heights = upstandAtCells(on, [edge('E', [0, 0, 4, 0])]);
+    const heights = cellUpstands(deckSite(on), [edge('E', [0, 0, 4, 0])]);
     expect(Array.from(heights.subarray(0, 4))).toEqual([315, 295, 275, 255].map((mm) => expect.closeTo(mm, 9)));
     expect(heights.subarray(4).every((mm) => Number.isNaN(mm))).toBe(true);
   });
 
   it('where two edges meet in a cell, the lower one', () => {
     const on = evaluate(deck({ zones: [zone('Z', HERE, MAKE_UP)] }));
-    const heights = upstandAtCells(on, [edge('E', [0, 0, 4, 0]), edge('F', [0, 0, 0, 2], { membraneTopM: 0.4 })]);
+    const heights = cellUpstands(deckSite(on), [edge('E', [0, 0, 4, 0]), edge('F', [0, 0, 0, 2], { membraneTopM: 0.4 })]);
     expect(heights[0]).toBeCloseTo(100, 9);
     expect(heights[1]).toBeCloseTo(330, 9);
   });

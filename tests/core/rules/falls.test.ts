@@ -1,10 +1,9 @@
 /** Falls of membrane and paving: areas and places by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { findEdgeFacts } from '../../../src/core/edge-facts.ts';
-import { fallAtCells } from '../../../src/core/edge-maps.ts';
+import { deckSite, findEdgeFacts } from '../../../src/core/edge-facts.ts';
 import { evaluate } from '../../../src/core/evaluate.ts';
-import { fallOf } from '../../../src/core/rules/falls.ts';
+import { cellFalls, fallOf } from '../../../src/core/rules/falls.ts';
 import type { DeckInput, LevelNet, Region, ZoneInput } from '../../../src/model/deck-input.ts';
 import { bay, box, buildUp, deck, hole, holed, layer, zone } from '../../helpers/deck-builder.ts';
 import { EDGE_LIMITS, rims } from './rims.ts';
@@ -150,7 +149,7 @@ describe('fall per cell', () => {
   it('a triangle (0, 0, 10.00), (10, 0, 10.20), (0, 8, 9.84): rises 0.02 along x, falls 0.02 along y', () => {
     // √(0.02² + 0.02²) = 2.82843 %, towards −x and +y: bearing 315; cell 2 · 12 + 3 has its centre at (3.5, 2.5), inside
     const levels = { spots: Float64Array.of(0, 0, 10, 10, 0, 10.2, 0, 8, 9.84), breaklines: [] };
-    const { percent, bearingDeg } = fallAtCells(evaluate(whole(levels)));
+    const { percent, bearingDeg } = cellFalls(deckSite(evaluate(whole(levels))));
     expect(percent[2 * 12 + 3]).toBeCloseTo(2.82843, 5);
     expect(bearingDeg[2 * 12 + 3]).toBeCloseTo(315, 9);
     // (9.5, 3.5) lies beyond the line from (10, 0) to (0, 8)
@@ -163,7 +162,7 @@ describe('fall per cell', () => {
       breaklines: [Float64Array.of(6, 0, 0, 6, 4, 0)],
     };
     const on = evaluate(whole(levels, { deck: holed(box(0, 0, 12, 4), hole(0, 0, 1, 1)), cellM: 1 }));
-    const { percent, bearingDeg } = fallAtCells(on);
+    const { percent, bearingDeg } = cellFalls(deckSite(on));
     expect(percent[0]).toBeNaN();
     expect(percent[12 + 2]).toBeCloseTo(2, 9);
     expect(bearingDeg[12 + 2]).toBeCloseTo(90, 9);
@@ -174,8 +173,8 @@ describe('fall per cell', () => {
   });
 
   it('is 0 without a direction where level, and unknown without levels', () => {
-    const level = fallAtCells(evaluate(rising(0)));
+    const level = cellFalls(deckSite(evaluate(rising(0))));
     expect([level.percent[5], level.bearingDeg[5]]).toEqual([0, Number.NaN]);
-    expect(fallAtCells(evaluate(whole(null))).percent[5]).toBeNaN();
+    expect(cellFalls(deckSite(evaluate(whole(null)))).percent[5]).toBeNaN();
   });
 });
