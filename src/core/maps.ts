@@ -12,7 +12,10 @@ import { coefficientArrays, zoneLoads } from './loads/field.ts';
 import { cellUpstands } from './rules/edges.ts';
 import { cellFalls } from './rules/falls.ts';
 
-const UNITS: Readonly<Record<MapKind, string>> = {
+/** Maps of the deck and what lies on it; reach has a file of its own. */
+export type DeckMapKind = Exclude<MapKind, 'reach'>;
+
+const UNITS: Readonly<Record<DeckMapKind, string>> = {
   load: 'kN/m²',
   utilisation: '-',
   'worst-stage': '-',
@@ -34,7 +37,7 @@ const UNITS: Readonly<Record<MapKind, string>> = {
  * @throws RangeError for a stage that does not exist
  * @source contract.md, section 2
  */
-export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edges: readonly EdgeInput[] = []): CellMap {
+export function cellMap(on: Evaluation, kind: DeckMapKind, stage: number | null, edges: readonly EdgeInput[] = []): CellMap {
   if (stage !== null && !(stage >= 0 && stage < on.plan.stages.length)) throw new RangeError(`cellMap: no stage ${stage}`);
   const { deckShare, grid } = on.prepared.ground;
   const values = new Float32Array(deckShare.length).fill(Number.NaN);
@@ -77,6 +80,8 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
     directionDeg: falls && Float32Array.from(falls.bearingDeg),
     unit: UNITS[kind],
     classLimits: isUtilisation ? [...UTILISATION_LIMITS] : null,
+    names: null,
+    classM2: null,
     min: dataCells > 0 ? min : Number.NaN,
     mean: share > 0 ? weighted / share : Number.NaN,
     max: dataCells > 0 ? max : Number.NaN,
@@ -88,7 +93,7 @@ export function cellMap(on: Evaluation, kind: MapKind, stage: number | null, edg
 
 function valuesOf(
   on: Evaluation,
-  kind: Exclude<MapKind, 'fall'>,
+  kind: Exclude<DeckMapKind, 'fall'>,
   stage: number | null,
   edges: readonly EdgeInput[],
 ): (cell: number) => number {

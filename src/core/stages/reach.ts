@@ -132,13 +132,39 @@ export function zoneReaches(site: ReachSite, access: readonly AccessInput[]): Zo
       way ??= travelM(site.ground.grid, bearingCells(site, stage), access);
       return way;
     };
-    return site.zones.flatMap((zone, z): ZoneReach[] => {
-      const roles = zone.buildUp.layers.filter(({ role }, i) => site.plan.layerStages[z][i] === stage && BROUGHT.has(role));
-      if (roles.length === 0 || site.laid[z].cells.length === 0) return [];
-      const blown = roles.every(({ role }) => BLOWN.has(role));
-      return [{ stage, zone: z, blown, ...unreached(site, z, blown ? access : access.filter(({ kind }) => kind !== 'blower'), wayM) }];
+    return site.zones.flatMap((_, z): ZoneReach[] => {
+      const brought = broughtTo(site, stage, z);
+      if (!brought) return [];
+      const { blown } = brought;
+      return [{ stage, zone: z, blown, ...unreached(site, z, ofUse(access, blown), wayM) }];
     });
   });
+}
+
+/**
+ * Whether a stage lays something in a zone that has to be brought there.
+ * @param site - zones on the deck and the plan [-]
+ * @param stage - index of the stage [-]
+ * @param z - index of the zone [-]
+ * @returns whether a hose could bring all of it; null where nothing is brought [-]
+ * @source contract.md, section 2, Stages
+ */
+export function broughtTo(site: ReachSite, stage: number, z: number): { readonly blown: boolean } | null {
+  const { layers } = site.zones[z].buildUp;
+  const brought = layers.filter(({ role }, i) => site.plan.layerStages[z][i] === stage && BROUGHT.has(role));
+  if (brought.length === 0 || site.laid[z].cells.length === 0) return null;
+  return { blown: brought.every(({ role }) => BLOWN.has(role)) };
+}
+
+/**
+ * Access points of use for what is brought.
+ * @param access - access points [-]
+ * @param blown - whether all of it goes through a hose [-]
+ * @returns all of them, or all but the hoses [-]
+ * @source none: arithmetic
+ */
+export function ofUse(access: readonly AccessInput[], blown: boolean): readonly AccessInput[] {
+  return blown ? access : access.filter(({ kind }) => kind !== 'blower');
 }
 
 function unreached(site: ReachSite, z: number, access: readonly AccessInput[], wayM: () => Float64Array) {
@@ -157,15 +183,30 @@ function unreached(site: ReachSite, z: number, access: readonly AccessInput[], w
   return { areaM2, unreachedM2, cell: missed[missed.length >> 1] };
 }
 
-/** By crane or hose, straight from its place; one whose reach is not given reaches nothing. */
-function isSwung(grid: GridShape, cell: number, access: readonly AccessInput[]): boolean {
+/**
+ * Whether a cell is reached by crane or hose, straight from its place; one whose reach is not given reaches nothing.
+ * @param grid - grid [m]
+ * @param cell - cell [-]
+ * @param access - access points of use, local [m]
+ * @returns true where it is [-]
+ * @source none: geometry
+ */
+export function isSwung(grid: GridShape, cell: number, access: readonly AccessInput[]): boolean {
   const [cx, cy] = cellCentreM(grid, cell);
   return access.some(
     ({ kind, x, y, reachM }) => (kind === 'crane' || kind === 'blower') && reachM !== null && Math.hypot(cx - x, cy - y) <= reachM,
   );
 }
 
-function isDriven(grid: GridShape, cell: number, wayM: Float64Array): boolean {
+/**
+ * Whether a machine comes to a cell or to one beside it.
+ * @param grid - grid [m]
+ * @param cell - cell [-]
+ * @param wayM - length of the way to each cell [m]
+ * @returns true where it does [-]
+ * @source none: geometry
+ */
+export function isDriven(grid: GridShape, cell: number, wayM: Float64Array): boolean {
   return wayM[cell] < Infinity || besideCells(grid, cell).some((next) => next >= 0 && wayM[next] < Infinity);
 }
 

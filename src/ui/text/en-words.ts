@@ -31,6 +31,7 @@ export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
   finished: 'Finish',
   upstand: 'Upstand',
   fall: 'Fall',
+  reach: 'Reach',
 };
 
 export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
@@ -43,6 +44,7 @@ export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
   finished: 'Finished level',
   upstand: 'Membrane above the finish along edges',
   fall: 'Fall of the membrane',
+  reach: 'How material is brought',
 };
 
 export const MAP_BASES: Readonly<Record<MapKind, string>> = {
@@ -55,6 +57,7 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   finished: 'Top of the build-up, height system of the file',
   upstand: 'Top of the membrane at upstands and sills less the finished level beside them; least in each cell',
   fall: 'By the triangles between the given levels, at the centre of the cell',
+  reach: 'When the stage begins; sheets, elements and plants are carried and not looked at',
 };
 
 export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {

@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { prepareDeck } from '../../../src/core/prepare.ts';
 import { planStages } from '../../../src/core/stages/plan.ts';
 import { bearingCells, farToNear, type ReachSite, travelM, zoneReaches } from '../../../src/core/stages/reach.ts';
+import { reachCells } from '../../../src/core/stages/reach-cells.ts';
 import type { StageInput } from '../../../src/model/deck-input.ts';
+import { REACH_CLASSES } from '../../../src/model/maps.ts';
 import type { Role } from '../../../src/model/roles.ts';
 import type { AccessInput } from '../../../src/model/route-input.ts';
 import { box, buildUp, deck, gridOf, layer, place, stage, zone } from '../../helpers/deck-builder.ts';
@@ -120,4 +122,45 @@ it('lengths of ways go round what does not bear, and material is laid from far t
   // The gate opens within 1.5 m: cell 0 at (0.5, 0.5) is 1.12 m away, cell 3 at (0.5, 1.5) 2.06 m.
   expect([...way]).toEqual([0, Infinity, 4, 1, 2, 3]);
   expect([...farToNear(Int32Array.of(0, 1, 2, 3, 4, 5), way)]).toEqual([1, 2, 5, 4, 3, 0]);
+});
+
+describe('cell by cell', () => {
+  const all = [protect, bases, surfaces, substrate];
+
+  it('tells what is driven to, lifted, not reached, and where nothing is brought; areas add up to the deck', () => {
+    // Surfaces: the lane, 4 m × 4 m, from the gate; not the court behind the bed; nothing goes into the bed.
+    const { classes, classM2 } = reachCells(site(all), [gate], 2);
+    expect(classM2).toEqual([16, 0, 16, 16]);
+    expect([classes[0], classes[5], classes[9]].map((of) => REACH_CLASSES[of])).toEqual(['driven', 'idle', 'unreached']);
+    // The crane of above reaches six cells of the bed, the lane beside it four more by wheels, of which it lifts two too: column 4.5.
+    const crane: AccessInput = { id: 'C', kind: 'crane', x: 0, y: 0, reachM: 6 };
+    expect(reachCells(site(all), [crane], 3).classM2).toEqual([0, 6, 10, 32]);
+    expect(reachCells(site(all), [crane, gate], 3).classM2).toEqual([4, 2, 10, 32]);
+  });
+
+  it('areas are exact where zones meet in a cell', () => {
+    // Cells of 1 m; the zones meet at x = 1.5, so column 1 is half of each.
+    const zones = [
+      zone('lane', box(0, 0, 1.5, 4), made('base course', 'surfacing')),
+      zone('far', box(1.5, 0, 3, 4), made('protection', 'surfacing')),
+    ];
+    const input = deck({ deck: box(0, 0, 3, 4), bays: [], zones, stages: [bases, surfaces] });
+    const prepared = prepareDeck(input);
+    const of = { ground: prepared.ground, zones, laid: prepared.zones, owners: prepared.zoneCells, plan: planStages(input) };
+    const { classes, classM2 } = reachCells(of, [gate], 1);
+    // Column 1 bears over half of it, so that column 2 beside it counts as reached: nothing of the far zone is left.
+    expect(classM2.map((m2) => Math.round(1e9 * m2) / 1e9)).toEqual([12, 0, 0, 0]);
+    expect(classes[1]).toBe(0);
+  });
+
+  it('lays from far to near: towards the gate', () => {
+    const { towardsDeg } = reachCells(site(all), [gate], 2);
+    // The gate opens on rows 1 and 2 in the west; both rows are alike, seen from the middle.
+    const [lower, upper] = [towardsDeg[12 + 3], towardsDeg[24 + 3]];
+    expect(lower).toBeGreaterThan(225);
+    expect(lower).toBeLessThan(315);
+    expect(lower + upper).toBeCloseTo(540, 3);
+    // Nothing is driven in the court.
+    expect(towardsDeg[9]).toBeNaN();
+  });
 });
