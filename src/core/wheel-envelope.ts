@@ -3,15 +3,13 @@
  * lie there then. Point loads stay apart from the area loads of the deck: nothing here is added to a cell.
  */
 
-import type { WheelLayer, WheelRun } from '../model/wheel-input.ts';
+import type { WheelLayer, WheelRun, WheelStand } from '../model/wheel-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { cellAt } from './geometry/grid.ts';
-import { isInside } from './geometry/ring.ts';
-import type { Affine } from './layers/coefficients.ts';
-import { firstAtLeast } from './loads/field.ts';
-import { underWheelsKPa } from './loads/newmark.ts';
-import { axlePath, frontPlaces, pointOnPath, type StandingWheel, wheelsAt } from './loads/wheel-path.ts';
-import { type Governs, governingPressure, type LayerTop, layerTops } from './loads/wheel-stress.ts';
+import { elasticPeakKPa } from './loads/newmark.ts';
+import { axlePath, frontPlaces, type StandingWheel, supportAt, wheelsAt } from './loads/wheel-path.ts';
+import { type Governs, governingPressure, type LayerTop } from './loads/wheel-stress.ts';
+import { at, baysAt, groundAt, topsInStage } from './wheel-ground.ts';
 
 /** Greatest pressure of wheels on one surface, and where. */
 export interface WheelPeak {
@@ -23,6 +21,8 @@ export interface WheelPeak {
   /** Place of the wheel, local [m]. */
   readonly x: number;
   readonly y: number;
+  /** How it stands then. */
+  readonly stand: WheelStand;
 }
 
 export interface LayerPeak extends WheelPeak {
@@ -61,6 +61,7 @@ interface Mark {
   readonly depthM: number;
   readonly index: number;
   readonly wheels: readonly StandingWheel[];
+  readonly stand: WheelStand;
 }
 
 interface BayMark {
@@ -68,25 +69,16 @@ interface BayMark {
   standingKN: number;
 }
 
-interface Ground {
-  readonly zone: number;
-  readonly makeUpM: number;
-}
-
 interface Walk {
   readonly on: Evaluation;
   readonly run: WheelRun;
   readonly layers: readonly (readonly WheelLayer[])[];
-  readonly tops: Map<number, readonly LayerTop[]>;
+  readonly topsOf: (zone: number) => readonly LayerTop[];
   /** Per zone, per top. */
   readonly marks: Map<number, (Mark | null)[]>;
   readonly bays: Map<number, BayMark>;
   membrane: Mark | null;
 }
-
-const BARE: readonly LayerTop[] = [
-  { layer: -1, spread: { fixed: 0, perM: 0 }, above: { fixed: 0, perM: 0 }, depth: { fixed: 0, perM: 0 } },
-];
 
 /**
  * Walks a vehicle along its line, in steps of at most one cell, and keeps the greatest. The line is travelled by every axle;
@@ -99,7 +91,8 @@ const BARE: readonly LayerTop[] = [
  * @source contract.md, section 2, Wheels
  */
 export function wheelEnvelope(on: Evaluation, run: WheelRun, layers: readonly (readonly WheelLayer[])[]): RunPeaks {
-  const walk: Walk = { on, run, layers, tops: new Map(), marks: new Map(), bays: new Map(), membrane: null };
+  const topsOf = topsInStage(on, layers, run.stage);
+  const walk: Walk = { on, run, layers, topsOf, marks: new Map(), bays: new Map(), membrane: null };
   const { vehicle } = run;
   const path = axlePath(run.route, vehicle.radiusM);
   const { cellM } = on.input;
@@ -108,26 +101,23 @@ export function wheelEnvelope(on: Evaluation, run: WheelRun, layers: readonly (r
   for (const frontM of frontPlaces(path, lastM, cellM)) {
     const wheels = wheelsAt(path, vehicle, frontM, run.dynamicFactor);
     standings.push(wheels);
-    lookAt(walk, wheels);
+    lookAt(walk, wheels, { frontM, on: 'wheels' });
   }
   // Only bays that the line itself enters; there the whole vehicle counts.
   for (const wheels of standings) countStanding(walk, wheels);
   const { pad } = vehicle;
   if (pad) {
-    const [alongM, acrossM] = pad.sizeM;
-    for (const placeM of frontPlaces(path, 0, cellM)) {
-      lookAt(walk, [{ ...pointOnPath(path, placeM), alongM, acrossM, loadKN: pad.loadKN, onLine: true }]);
-    }
+    for (const frontM of frontPlaces(path, 0, cellM)) lookAt(walk, [supportAt(path, pad, frontM)], { frontM, on: 'support' });
   }
   return peaksOf(walk);
 }
 
-function lookAt(walk: Walk, wheels: readonly StandingWheel[]): void {
+function lookAt(walk: Walk, wheels: readonly StandingWheel[], stand: WheelStand): void {
   wheels.forEach((wheel, index) => {
     if (!wheel.onLine) return;
     const ground = groundAt(walk.on, wheel.x, wheel.y);
     if (!ground) return;
-    const tops = topsOf(walk, ground.zone);
+    const tops = walk.topsOf(ground.zone);
     const marks = marksOf(walk, ground.zone, tops.length);
     // Under a sheet nothing has spread further than on it.
     let spreadM = Number.NaN;
@@ -140,7 +130,7 @@ function lookAt(walk: Walk, wheels: readonly StandingWheel[]): void {
       const kept = marks[t];
       const onMembrane = top.layer < 0;
       if (!onMembrane && kept && kPa + aboveKPa <= kept.kPa + kept.aboveKPa) return;
-      const mark: Mark = { kPa, aboveKPa, top, spreadM, depthM: at(top.depth, ground.makeUpM), index, wheels };
+      const mark: Mark = { kPa, aboveKPa, top, spreadM, depthM: at(top.depth, ground.makeUpM), index, wheels, stand };
       if (onMembrane) markMembrane(walk, mark, baysAt(walk.on, wheel.x, wheel.y));
       else marks[t] = mark;
     });
@@ -169,54 +159,6 @@ function countStanding({ on, run, bays }: Walk, wheels: readonly StandingWheel[]
   }
 }
 
-function at({ fixed, perM }: Affine, makeUpM: number): number {
-  return fixed + perM * makeUpM;
-}
-
-/** Zone (-1 on bare deck) and make-up thickness at a place; null off the deck. */
-function groundAt({ input, prepared, field }: Evaluation, x: number, y: number): Ground | null {
-  const cell = cellAt(prepared.ground.grid, x, y);
-  if (cell < 0) return null;
-  if (prepared.ground.deckShare[cell] < 1 && !isInside(input.deck, x, y)) return null;
-  const { owner, mixed, start, entryZone } = prepared.zoneCells;
-  if (owner[cell] >= 0) return { zone: owner[cell], makeUpM: field.makeUpM[cell] };
-  if (owner[cell] === -2) {
-    const i = firstAtLeast(mixed, cell);
-    for (let e = start[i]; e < start[i + 1]; e++) {
-      if (isInside(input.zones[entryZone[e]].region, x, y)) return { zone: entryZone[e], makeUpM: field.entryMakeUpM[e] };
-    }
-  }
-  return { zone: -1, makeUpM: 0 };
-}
-
-function baysAt({ input, prepared }: Evaluation, x: number, y: number): readonly number[] {
-  const cell = cellAt(prepared.ground.grid, x, y);
-  if (cell < 0) return [];
-  const sole = prepared.bays.sole[cell];
-  if (sole === -1) return [];
-  if (prepared.ground.deckShare[cell] < 1 && !isInside(input.deck, x, y)) return [];
-  if (sole >= 0) return [sole];
-  const shared = prepared.bays.shared.get(cell) ?? [];
-  return shared.filter(({ bay }) => isInside(input.bays[bay].region, x, y)).map(({ bay }) => bay);
-}
-
-function topsOf({ on, run, layers, tops }: Walk, zone: number): readonly LayerTop[] {
-  if (zone < 0) return BARE;
-  const known = tops.get(zone);
-  if (known) return known;
-  const { stage } = run;
-  const { layerStages, vegetationStages } = on.plan;
-  const placed = (stageOf: number) => stage === null || (stageOf >= 0 && stageOf <= stage);
-  const found = layerTops(
-    on.input.zones[zone].buildUp,
-    layers[zone],
-    (layer) => placed(layerStages[zone][layer]),
-    placed(vegetationStages[zone]),
-  );
-  tops.set(zone, found);
-  return found;
-}
-
 function marksOf({ marks }: Walk, zone: number, count: number): (Mark | null)[] {
   const known = marks.get(zone);
   if (known) return known;
@@ -225,12 +167,10 @@ function marksOf({ marks }: Walk, zone: number, count: number): (Mark | null)[] 
   return fresh;
 }
 
-function peakOf({ wheels, index, spreadM, depthM }: Mark): WheelPeak {
+function peakOf({ wheels, index, spreadM, depthM, stand }: Mark): WheelPeak {
   const { kPa, governs } = governingPressure(wheels, index, spreadM);
-  const own = wheels[index];
-  const halfway = wheels.map(({ x, y }) => [(x + own.x) / 2, (y + own.y) / 2] as const);
-  const elasticKPa = Math.max(...halfway.map(([x, y]) => underWheelsKPa(wheels, x, y, depthM)));
-  return { wheelsKPa: kPa, governs, elasticKPa, x: own.x, y: own.y };
+  const { x, y } = wheels[index];
+  return { wheelsKPa: kPa, governs, elasticKPa: elasticPeakKPa(wheels, index, depthM), x, y, stand };
 }
 
 function peaksOf({ on, layers, marks, bays, membrane }: Walk): RunPeaks {

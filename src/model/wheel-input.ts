@@ -49,3 +49,10 @@ export interface WheelRun {
   /** Wheel loads are multiplied by it [-]. */
   readonly dynamicFactor: number;
 }
+
+/** How a vehicle stands on its line: on its wheels, or with one support set down. */
+export interface WheelStand {
+  /** Place of the front axle, or of the support, along the line [m]. */
+  readonly frontM: number;
+  readonly on: 'wheels' | 'support';
+}

@@ -69,3 +69,16 @@ export function underWheelsKPa(wheels: readonly WheelPatch[], x: number, y: numb
     return sum + underRectangleKPa([alongM, acrossM], loadKN / (alongM * acrossM), [along, across], depth);
   }, 0);
 }
+
+/**
+ * Greatest elastic pressure near a wheel: under the middles of wheels and halfway between it and another.
+ * @param wheels - all wheels standing [kN]
+ * @param index - wheel looked at [-]
+ * @param depthM - depth [m]
+ * @returns vertical pressure [kPa]
+ * @source Newmark 1935; superposition of loads
+ */
+export function elasticPeakKPa(wheels: readonly WheelPatch[], index: number, depthM: number): number {
+  const own = wheels[index];
+  return Math.max(...wheels.map(({ x, y }) => underWheelsKPa(wheels, (x + own.x) / 2, (y + own.y) / 2, depthM)));
+}

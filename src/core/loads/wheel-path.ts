@@ -5,7 +5,7 @@
  * on the spot, or a line that turns back (over 150°), keeps the corner.
  */
 
-import type { VehicleInput } from '../../model/wheel-input.ts';
+import type { PadInput, VehicleInput } from '../../model/wheel-input.ts';
 import type { WheelPatch } from './wheel-stress.ts';
 
 /** A straight piece, or an arc where `turn` is not 0. */
@@ -171,6 +171,18 @@ export function wheelsAt(path: AxlePath, vehicle: VehicleInput, frontM: number, 
       onLine,
     }));
   });
+}
+
+/**
+ * A support set down on the line.
+ * @param path - path [m]
+ * @param pad - load and size of the support [kN]
+ * @param placeM - its place along the path [m]
+ * @returns the support with its load [kN]
+ * @source contract.md, section 1, vehicles
+ */
+export function supportAt(path: AxlePath, { loadKN, sizeM: [alongM, acrossM] }: PadInput, placeM: number): StandingWheel {
+  return { ...pointOnPath(path, placeM), alongM, acrossM, loadKN, onLine: true };
 }
 
 function wheelOffsetsM(wheels: number, trackM: number, acrossM: number): number[] {
