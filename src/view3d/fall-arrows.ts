@@ -1,4 +1,4 @@
-/** Arrows down the fall, on the surface that shows the map: short shafts with a head, evenly spaced. */
+/** Arrows down the fall, or the way material is laid, on the surface that shows the map: short shafts with a head, evenly spaced. */
 
 import type { CellMap, GridShape } from '../model/maps.ts';
 import type { EdgeLines, Picture } from '../model/picture.ts';
@@ -17,7 +17,7 @@ const ABOVE_M = 0.02;
 
 /**
  * Lines of all arrows.
- * @param map - map of falls with directions
+ * @param map - map with directions
  * @param grid - its grid
  * @param picture - picture, for the surface they lie on
  * @param states - states of its parts
@@ -33,7 +33,7 @@ export function fallArrows(map: CellMap, grid: GridShape, picture: Picture, stat
     for (let column = step >> 1; column < grid.columns; column += step) {
       const cell = row * grid.columns + column;
       const bearingDeg = map.directionDeg?.[cell] ?? Number.NaN;
-      if (Number.isNaN(bearingDeg) || !(map.values[cell] >= LEVEL_PERCENT)) continue;
+      if (Number.isNaN(bearingDeg) || (map.names === null && !(map.values[cell] >= LEVEL_PERCENT))) continue;
       const [x, y] = cellCentre(grid, cell);
       const top = topAt({ ...picture, prisms: near(x, y) }, states, x, y);
       if (top === null) continue;

@@ -1,6 +1,6 @@
 /** Maps on the model: flat cells read from the data texture, their patterns, and the bays the cells belong to. */
 
-import { CELL_PATTERN, OFF_DECK } from './cell-colour.ts';
+import { CELL_PATTERN, EDGE_BAND, OFF_DECK } from './cell-colour.ts';
 
 export const MAP_GLSL = /* glsl */ `
 uniform sampler2D mapCells;
@@ -21,6 +21,14 @@ vec2 diagonals(vec2 at, float pixelM, vec2 foot, float widthPx) {
   return mix(drawn, vec2(0.2), smoothstep(0.2, 0.45, pixel));
 }
 
+// Lines along y for the band at open edges: no class has them.
+float uprights(vec2 at, float pixelM, vec2 foot) {
+  float spacingM = exp2(floor(log2(pixelM * 6.0) + 0.5));
+  float pixel = max(1e-6, foot.x / spacingM);
+  float off = abs(fract(at.x / spacingM + 0.5) - 0.5);
+  return mix(clamp(0.55 * dotsPerPixel + 0.5 - off / pixel, 0.0, 1.0), 0.2, smoothstep(0.2, 0.45, pixel));
+}
+
 bool inGrid(ivec2 cell) {
   return all(greaterThanEqual(cell, ivec2(0))) && all(lessThan(cell, gridSize));
 }
@@ -36,6 +44,8 @@ bool cellColour(vec2 cellAt, vec2 cellFoot, vec2 at, float pixelM, vec2 foot, ou
   vec4 texel = texelFetch(mapCells, cell, 0);
   int pattern = int(texel.a * 255.0 + 0.5);
   if (pattern == ${OFF_DECK}) return false;
+  bool inBand = pattern >= ${EDGE_BAND};
+  if (inBand) pattern -= ${EDGE_BAND};
   result = texel.rgb;
   vec2 inCell = fract(cellAt);
   vec2 lines = diagonals(at, pixelM, foot, pattern == ${CELL_PATTERN.unconfirmed} ? 2.2 : 1.2);
@@ -45,11 +55,18 @@ bool cellColour(vec2 cellAt, vec2 cellFoot, vec2 at, float pixelM, vec2 foot, ou
     result = mix(result, paper, 0.6 * max(lines.x, lines.y));
   } else if (pattern == ${CELL_PATTERN.unconfirmed}) {
     result = mix(result, unconfirmedInk, lines.y);
+  } else if (pattern == ${CELL_PATTERN.rising}) {
+    result = mix(result, ink, 0.45 * lines.x);
+  } else if (pattern == ${CELL_PATTERN.falling}) {
+    result = mix(result, ink, 0.45 * lines.y);
+  } else if (pattern == ${CELL_PATTERN.crossed}) {
+    result = mix(result, ink, 0.55 * max(lines.x, lines.y));
   } else if (pattern == ${CELL_PATTERN.noData}) {
     vec2 off = (inCell - 0.5) / cellFoot;
     float room = 1.0 - smoothstep(0.15, 0.3, max(cellFoot.x, cellFoot.y));
     result = mix(result, unconfirmedInk, room * clamp(1.3 * dotsPerPixel + 0.5 - length(off), 0.0, 1.0));
   }
+  if (inBand) result = mix(result, ink, 0.6 * uprights(at, pixelM, foot));
   // Cell lines only where a cell is wide enough to be told apart.
   float room = 1.0 - smoothstep(0.06, 0.16, max(cellFoot.x, cellFoot.y) * dotsPerPixel);
   vec2 toEdge = 0.5 - abs(inCell - 0.5);

@@ -1,6 +1,6 @@
 /** The map as a table: which cells it lists, first those one has to look at. */
 
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
+import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
 
 /** Maps whose low values are the ones to look at. */
 const LOW_FIRST: ReadonlySet<MapKind> = new Set<MapKind>(['substrate', 'upstand', 'fall']);
@@ -15,6 +15,8 @@ export interface ListedCell {
   readonly value: number;
   readonly over: boolean;
   readonly unconfirmed: boolean;
+  /** In the band along open edges. */
+  readonly atEdge: boolean;
   /** Bearing of the fall [°]; null for other maps and where level. */
   readonly directionDeg: number | null;
 }
@@ -35,7 +37,7 @@ export function listCells(map: CellMap, bayAt: Int16Array, bay: number | null, a
     eligible.push(cell);
   }
   const sign = isLowFirst(map.kind) ? -1 : 1;
-  const rank = (cell: number) => sign * (map.values[cell] as number);
+  const rank = (cell: number) => (map.names === null ? sign * (map.values[cell] as number) : classRank(map, map.values[cell] as number));
   // Sorting plain numbers first keeps the whole of a large deck out of the slower sort with a comparison.
   const sorted = Float32Array.from(eligible, rank).sort();
   const least = sorted[Math.max(0, sorted.length - atMost)] ?? 0;
@@ -53,6 +55,7 @@ function listed(map: CellMap, cell: number): ListedCell {
     value: map.values[cell] as number,
     over: (flags & CELL_OVER) !== 0,
     unconfirmed: (flags & CELL_UNCONFIRMED) !== 0,
+    atEdge: (flags & CELL_EDGE) !== 0,
     directionDeg: directionOf(map, cell),
   };
 }
@@ -60,4 +63,10 @@ function listed(map: CellMap, cell: number): ListedCell {
 function directionOf({ directionDeg }: CellMap, cell: number): number | null {
   const bearing = directionDeg?.[cell];
   return bearing === undefined || Number.isNaN(bearing) ? null : bearing;
+}
+
+/** Of reach what is not reached comes first and ground that nothing is brought to last; other classes in their order. */
+function classRank({ kind, names }: Pick<CellMap, 'kind' | 'names'>, index: number): number {
+  if (kind !== 'reach') return -index;
+  return names?.[index] === 'idle' ? -1 : index;
 }

@@ -1,11 +1,12 @@
 /** Everything a reader must know of a map: unit, basis, stage, classes, spread, cells without a value. */
 
 import { useMemo } from 'react';
+import { type NamedStyle, namedStyles } from '../../model/class-style.ts';
 import { CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
 import { distinctBases } from '../facts/basis.ts';
-import { type MapClass, mapClasses, unitOf } from '../facts/map-classes.ts';
+import { hasEdgeBand, type MapClass, mapClasses, namedClasses, unitOf } from '../facts/map-classes.ts';
 import { cellText, wholePercentText } from '../format.ts';
-import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
+import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
 import { useStageName } from '../use-stage-name.ts';
@@ -19,11 +20,11 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   return (
     <div className="map-legend">
       <p>
-        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.<PermittedBases />
+        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.{map?.names ? null : <PermittedBases />}
       </p>
-      {map === null ? <p>{t.legend.waiting}</p> : <Scale map={map} />}
+      {map === null ? <p>{t.legend.waiting}</p> : map.names ? <NamedScale map={map} /> : <Scale map={map} />}
       <p>
-        {map !== null && <Spread map={map} />} <ExplodedRemark /> <strong>{t.app.statementShort}</strong>
+        {map !== null && map.names === null && <Spread map={map} />} <ExplodedRemark /> <strong>{t.app.statementShort}</strong>
       </p>
     </div>
   );
@@ -59,6 +60,41 @@ function Scale({ map }: { readonly map: CellMap }) {
         </li>
       </ul>
     </div>
+  );
+}
+
+/** Why a map of named classes has nothing to show; null where it has. */
+function useWhyEmpty(map: CellMap): string | null {
+  const snapshot = useScene((state) => state.snapshot);
+  if (map.dataCells > 0) return null;
+  if (map.kind !== 'reach') return t.legend.empty;
+  if (map.stage === null) return t.site.reachGarden;
+  return snapshot?.stages[map.stage]?.derived ? t.site.reachDerived : t.site.reachNoAccess;
+}
+
+/** The classes that occur, each with its area; what is marked besides. */
+function NamedScale({ map }: { readonly map: CellMap }) {
+  const styles = namedStyles(map);
+  const classes = namedClasses(map);
+  const why = useWhyEmpty(map);
+  if (why !== null) return <p>{why}</p>;
+  return (
+    <>
+      <NamedHatches styles={styles} />
+      <ul className="legend-classes">
+        {classes.map(({ id, index, areaM2 }) => (
+          <li key={id}>
+            <Swatch fill={namedFill(styles[index] as NamedStyle)} /> {t.classes.area(t.classes.name(map.kind, id), areaM2)}
+          </li>
+        ))}
+        {hasEdgeBand(map) && (
+          <li>
+            <Swatch fill={EDGE_BAND_FILL} /> {t.site.band}
+          </li>
+        )}
+        {map.directionDeg?.some((deg) => !Number.isNaN(deg)) && <li>{t.site.arrows}</li>}
+      </ul>
+    </>
   );
 }
 

@@ -1,13 +1,14 @@
 /** The deck as a plan in SVG, for devices without WebGL: zones, bays, outlets and the map; a click picks the cell. */
 
 import { type MouseEvent, useMemo } from 'react';
+import { type NamedStyle, namedStyles } from '../../model/class-style.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import type { CellMap } from '../../model/maps.ts';
 import { classStyle } from '../facts/map-classes.ts';
 import { boxOf, cellAt, cellCentre } from '../facts/place.ts';
 import { type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { planRuns, type Run } from '../facts/plan-runs.ts';
-import { classFill, NO_DATA_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
+import { classFill, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { en as t } from '../text/en.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -76,9 +77,10 @@ function PlanGround(props: PlanProps) {
   );
 }
 
-function runFill(of: Run['of'], map: CellMap): string {
+function runFill(of: Run['of'], map: CellMap, styles: readonly NamedStyle[]): string {
   if (of === 'unconfirmed') return UNCONFIRMED_FILL;
   if (of === 'no data') return NO_DATA_FILL;
+  if (map.names !== null) return namedFill(styles[of] as NamedStyle);
   const { colour, hatched } = classStyle(map, of);
   return hatched ? classFill(of, colour) : colour;
 }
@@ -87,9 +89,11 @@ function PlanMap({ snapshot: { grid }, frame: { scale } }: PlanProps) {
   const map = useScene((state) => state.cellMap);
   const runs = useMemo(() => (map === null ? [] : planRuns(map, grid)), [map, grid]);
   if (map === null) return null;
+  const styles = namedStyles(map);
   const side = grid.cellM * scale;
   return (
     <g className="plan-map">
+      <NamedHatches styles={styles} />
       {runs.map(({ row, firstColumn, columns, of }) => (
         <rect
           key={`${row} ${firstColumn}`}
@@ -97,7 +101,7 @@ function PlanMap({ snapshot: { grid }, frame: { scale } }: PlanProps) {
           y={-(grid.y0M * scale + (row + 1) * side)}
           width={columns * side}
           height={side}
-          fill={runFill(of, map)}
+          fill={runFill(of, map, styles)}
         />
       ))}
     </g>

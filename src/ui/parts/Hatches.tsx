@@ -1,5 +1,6 @@
 /** Defines every hatch once per page; any SVG fills with `hatchUrl`. */
 
+import type { ClassHatch, NamedStyle } from '../../model/class-style.ts';
 import { ROLE_STYLE, UNCONFIRMED, UTILISATION_COLOURS } from '../../model/palette.ts';
 import type { PartKind } from '../../model/picture.ts';
 import { isHatchedClass } from '../facts/utilisation.ts';
@@ -15,6 +16,37 @@ export const partFill = (kind: string): string => (kind in ROLE_STYLE ? `url(#${
 /** Fill of a class of utilisation. */
 export const classFill = (index: number, colour: string): string => (isHatchedClass(index) ? `url(#hatch-class-${index})` : colour);
 
+/** Fill of a named class: its colour, and its hatch over it where it has one. */
+export const namedFill = ({ fill, hatch }: NamedStyle): string => (hatch === 'none' ? fill : `url(#${namedId(fill, hatch)})`);
+
+const namedId = (fill: string, hatch: string) => `hatch-${hatch}-${fill.slice(1)}`;
+
+const NAMED_LINES: Readonly<Record<ClassHatch, string>> = {
+  none: '',
+  rising: 'M-1 7L7-1',
+  falling: 'M-1-1L7 7',
+  crossed: 'M-1 7L7-1M-1-1L7 7',
+};
+
+/** Hatches of the named classes of a map. */
+export function NamedHatches({ styles }: { readonly styles: readonly NamedStyle[] }) {
+  return (
+    <svg className="hatches" width="0" height="0" aria-hidden="true" focusable="false">
+      <defs>
+        {styles
+          .filter(({ hatch }) => hatch !== 'none')
+          .map(({ fill, line, hatch }) => (
+            <pattern key={namedId(fill, hatch)} id={namedId(fill, hatch)} width="6" height="6" patternUnits="userSpaceOnUse">
+              <rect width="6" height="6" fill={fill} />
+              <path d={NAMED_LINES[hatch]} stroke={line} strokeWidth="0.8" opacity="0.6" />
+            </pattern>
+          ))}
+      </defs>
+    </svg>
+  );
+}
+
+export const EDGE_BAND_FILL = 'url(#hatch-edge-band)';
 export const UNCONFIRMED_FILL = 'url(#hatch-unconfirmed)';
 /** Something that must not be so, where it is no class of utilisation. */
 export const OVER_FILL = 'url(#hatch-over)';
@@ -51,6 +83,10 @@ function ClassHatches() {
       <pattern id="hatch-over" width="7" height="7" patternUnits="userSpaceOnUse">
         <rect width="7" height="7" fill="var(--clay-tint)" />
         <path d="M-1 8L8-1" stroke="var(--clay)" strokeWidth="1" opacity="0.55" />
+      </pattern>
+      <pattern id="hatch-edge-band" width="5" height="5" patternUnits="userSpaceOnUse">
+        <rect width="5" height="5" fill="var(--paper)" />
+        <path d="M2.5 0V5" stroke="var(--ink)" strokeWidth="1.1" opacity="0.7" />
       </pattern>
       <pattern id="hatch-no-data" width="10" height="10" patternUnits="userSpaceOnUse">
         <rect width="10" height="10" fill="var(--paper)" />

@@ -3,7 +3,7 @@
 import { useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { type CellMap, MAP_KINDS } from '../../model/maps.ts';
-import { isLowFirst, type ListedCell, listCells } from '../facts/cell-list.ts';
+import { type CellList, isLowFirst, type ListedCell, listCells } from '../facts/cell-list.ts';
 import { unitOf } from '../facts/map-classes.ts';
 import { cellCentre, cellPlace } from '../facts/place.ts';
 import { cellText, coordinateText } from '../format.ts';
@@ -54,7 +54,7 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
         <fieldset className="segments">
           <legend className="unseen">{t.cells.scope}</legend>
           <ScopeChoice
-            label={isLowFirst(map.kind) ? t.cells.lowest : t.cells.highest}
+            label={map.names !== null ? t.classes.everywhere : isLowFirst(map.kind) ? t.cells.lowest : t.cells.highest}
             checked={scope === null}
             onChoose={() => setInBay(false)}
           />
@@ -63,29 +63,35 @@ function MapTable({ map, snapshot }: { readonly map: CellMap; readonly snapshot:
       )}
       <table className="cells numbers">
         <caption>
-          {t.cells.caption(t.map.quantity(map.kind), t.map.unit(unitOf(map)), stage)}
+          {map.names === null
+            ? t.cells.caption(t.map.quantity(map.kind), t.map.unit(unitOf(map)), stage)
+            : t.classes.caption(t.map.quantity(map.kind), stage)}
           <span className="small block">{t.map.basis(map.kind)}.</span>
-          <span className="small block">
-            {list.of === 0 ? t.cells.none : t.cells.shown(list.cells.length, list.of, isLowFirst(map.kind))}
-          </span>
+          <span className="small block">{list.of === 0 ? t.cells.none : shownText(map, list)}</span>
         </caption>
         <thead>
           <tr>
-            {[t.cells.column, t.cells.row, 'x m', 'y m', t.cells.value, t.cells.remark].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
+            {[t.cells.column, t.cells.row, 'x m', 'y m', map.names === null ? t.cells.value : t.classes.head, t.cells.remark].map(
+              (head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ),
+            )}
           </tr>
         </thead>
         <tbody>
           {list.cells.map((cell) => (
-            <CellRow key={cell.cell} cell={cell} unit={unitOf(map)} snapshot={snapshot} />
+            <CellRow key={cell.cell} cell={cell} map={map} snapshot={snapshot} />
           ))}
         </tbody>
       </table>
     </>
   );
+}
+
+function shownText({ kind, names }: CellMap, { cells, of }: CellList): string {
+  return names === null ? t.cells.shown(cells.length, of, isLowFirst(kind)) : t.classes.shown(cells.length, of);
 }
 
 function ScopeChoice({ label, checked, onChoose }: { readonly label: string; readonly checked: boolean; readonly onChoose: () => void }) {
@@ -99,17 +105,19 @@ function ScopeChoice({ label, checked, onChoose }: { readonly label: string; rea
 
 interface CellRowProps {
   readonly cell: ListedCell;
-  readonly unit: string;
+  readonly map: CellMap;
   readonly snapshot: Snapshot;
 }
 
-function CellRow({ cell: { cell, value, over, unconfirmed, directionDeg }, unit, snapshot: { grid, originM } }: CellRowProps) {
+function CellRow({ cell: listed, map, snapshot: { grid, originM } }: CellRowProps) {
+  const { cell, value, over, unconfirmed, atEdge, directionDeg } = listed;
   const picked = useView((state) => state.cell === cell);
   const go = useGo();
   const { column, row } = cellPlace(grid, cell);
   const [x, y] = cellCentre(grid, cell);
   const remarks = [
-    ...(directionDeg === null ? [] : [t.cells.towards(directionDeg)]),
+    ...(directionDeg === null ? [] : [map.kind === 'reach' ? t.site.towards(directionDeg) : t.cells.towards(directionDeg)]),
+    ...(atEdge ? [t.site.band] : []),
     ...(over ? [t.cells.over] : []),
     ...(unconfirmed ? [t.cells.unconfirmed] : []),
   ];
@@ -124,7 +132,7 @@ function CellRow({ cell: { cell, value, over, unconfirmed, directionDeg }, unit,
       <td>{coordinateText(x + originM[0])}</td>
       <td>{coordinateText(y + originM[1])}</td>
       <td>
-        <strong>{cellText(value, unit)}</strong>
+        <strong>{map.names === null ? cellText(value, unitOf(map)) : t.classes.short(map.kind, map.names[value] ?? '')}</strong>
       </td>
       <td className="cell-remark">{remarks.join(', ')}</td>
     </tr>

@@ -24,6 +24,7 @@ import {
 import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
+import { classes, site } from './en-site.ts';
 import {
   basisShort,
   basisText,
@@ -384,5 +385,7 @@ export const en = {
   takeoff,
   probes,
   sources,
+  classes,
+  site,
   part: (kind: PartKind) => PARTS[kind],
 } as const;

@@ -1,0 +1,41 @@
+/** Colours and hatches of maps whose values are named classes: no two classes differ by colour alone. */
+
+import type { CellMap, ReachClass } from './maps.ts';
+import { REACH_CLASSES } from './maps.ts';
+
+export const CLASS_HATCHES = ['none', 'rising', 'falling', 'crossed'] as const;
+export type ClassHatch = (typeof CLASS_HATCHES)[number];
+
+export interface NamedStyle {
+  readonly fill: string;
+  /** Colour of the hatch. */
+  readonly line: string;
+  readonly hatch: ClassHatch;
+}
+
+const INK_LINE = '#1E2A2E';
+
+const REACH_STYLE: Readonly<Record<ReachClass, NamedStyle>> = {
+  driven: { fill: '#BFD3A8', line: INK_LINE, hatch: 'none' },
+  lifted: { fill: '#A8C4D4', line: INK_LINE, hatch: 'falling' },
+  unreached: { fill: '#D9744A', line: INK_LINE, hatch: 'crossed' },
+  idle: { fill: '#EDE8DC', line: INK_LINE, hatch: 'none' },
+};
+
+/** Alike in lightness, apart in hue; of those that follow each other none is next in hue. */
+const CYCLE = ['#9CC0CF', '#E3C878', '#BBA6CC', '#A9C492', '#DFA88C'] as const;
+
+/**
+ * Styles of all classes of a map, in the order of its names. Colours come round after five, then with the next hatch:
+ * twenty classes look different, and beyond that their labels tell them apart.
+ * @param map - kind and names
+ * @returns one style per class
+ */
+export function namedStyles({ kind, names }: Pick<CellMap, 'kind' | 'names'>): readonly NamedStyle[] {
+  if (kind === 'reach') return REACH_CLASSES.map((id) => REACH_STYLE[id]);
+  return (names ?? []).map((_, i) => ({
+    fill: CYCLE[i % CYCLE.length] as string,
+    line: INK_LINE,
+    hatch: CLASS_HATCHES[Math.floor(i / CYCLE.length) % CLASS_HATCHES.length] as ClassHatch,
+  }));
+}
