@@ -92,6 +92,7 @@ class Draft {
   readonly notDrawn: { owner: string; why: string }[] = [];
   private readonly parts: Part[] = [];
   private readonly prisms: Prism[] = [];
+  private readonly wallPrisms: Prism[] = [];
   private readonly writer: SolidWriter = createSolidWriter();
   private readonly floors: readonly (readonly number[])[];
   private readonly extras: readonly (readonly DrawnExtra[])[];
@@ -158,12 +159,14 @@ class Draft {
     }
   }
 
-  private addPiece({ kind, owner, stageFrom, stageTo, above, solids, inked }: Piece): void {
+  private addPiece({ kind, owner, stageFrom, stageTo, above, solids, prisms = [], inked }: Piece): void {
     const extraM = above ? this.topExtraM : 0;
     const floor = above ? this.topFloor : 0;
     const part = { ...STANDING, kind, owner, name: owner, stageFrom, stageTo, floor, extraBottomM: extraM, extraTopM: extraM };
-    this.writer.begin(this.addPart(part));
+    const index = this.addPart(part);
+    this.writer.begin(index);
     for (const solid of solids) writeFlatSolid(this.writer, solid, inked);
+    for (const prism of prisms) this.wallPrisms.push({ ...prism, owner, parts: [index] });
   }
 
   /** Water of flood tests, standing on the membrane. */
@@ -184,6 +187,7 @@ class Draft {
     return {
       parts: this.parts,
       prisms: this.prisms,
+      wallPrisms: this.wallPrisms,
       solids,
       edges,
       floorLiftM: floorLifts(ranges, floorGapM(sizeM)),

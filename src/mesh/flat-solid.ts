@@ -16,11 +16,12 @@ const CREASE_COS = Math.cos((20 * Math.PI) / 180);
 /**
  * Solid through a row of loops with equally many points. Loops run counter-clockwise when one looks back from the next.
  * @param loops - x y z per point, one array per loop [m]
- * @param closed - true joins the last loop to the first, false puts a lid (a fan, so convex loops only) on both ends [-]
+ * @param closed - true joins the last loop to the first, false puts a lid (a fan) on both ends [-]
+ * @param lidFrom - point of a loop that the fans start from: all of the loop must be in sight of it [-]
  * @returns solid [m]
  * @source none: geometry
  */
-export function tube(loops: readonly (readonly number[])[], closed: boolean): FlatSolid {
+export function tube(loops: readonly (readonly number[])[], closed: boolean, lidFrom = 0): FlatSolid {
   const n = loops[0].length / 3;
   const triangles: number[] = [];
   for (let s = 0; s < (closed ? loops.length : loops.length - 1); s++) {
@@ -32,7 +33,10 @@ export function tube(loops: readonly (readonly number[])[], closed: boolean): Fl
     }
   }
   const last = (loops.length - 1) * n;
-  for (let i = 1; !closed && i + 1 < n; i++) triangles.push(0, i + 1, i, last, last + i, last + i + 1);
+  for (let i = 1; !closed && i + 1 < n; i++) {
+    const [p, q] = [(lidFrom + i) % n, (lidFrom + i + 1) % n];
+    triangles.push(lidFrom, q, p, last + lidFrom, last + p, last + q);
+  }
   return { points: loops.flat(), triangles };
 }
 
@@ -75,6 +79,31 @@ const LONGEST_MITRE = 2;
  * @source none: geometry
  */
 export function wall(line: ArrayLike<number>, widthM: number, span: SpanAt): FlatSolid | null {
+  const mitred = mitredLine(line);
+  if (mitred === null) return null;
+  const loops = mitred.stations.map(({ x, y, mx, my }) => {
+    const [low, high] = span(x, y);
+    const dx = (mx * widthM) / 2;
+    const dy = (my * widthM) / 2;
+    return [x - dx, y - dy, low, x + dx, y + dy, low, x + dx, y + dy, high, x - dx, y - dy, high];
+  });
+  return tube(loops, mitred.closed);
+}
+
+/** A line with its mitres. */
+export interface MitredLine {
+  /** Points of the line; m is the way to the left corner of the bend, for a width of 1 m on that side. */
+  readonly stations: readonly { readonly x: number; readonly y: number; readonly mx: number; readonly my: number }[];
+  readonly closed: boolean;
+}
+
+/**
+ * Points of a line with the directions of its mitres; points on one another count once.
+ * @param line - x y per point, first repeated as last where it closes [m]
+ * @returns stations, or null where the line has no length [m]
+ * @source none: geometry
+ */
+export function mitredLine(line: ArrayLike<number>): MitredLine | null {
   const points: [number, number][] = [];
   for (let i = 0; i < line.length; i += 2) {
     const before = points.at(-1);
@@ -85,16 +114,13 @@ export function wall(line: ArrayLike<number>, widthM: number, span: SpanAt): Fla
   if (closed) points.pop();
   if (points.length < 2) return null;
   const n = points.length;
-  const loops = points.map(([x, y], i) => {
+  const stations = points.map(([x, y], i) => {
     const before = i > 0 || closed ? direction(points[(i + n - 1) % n], points[i]) : null;
     const after = i < n - 1 || closed ? direction(points[i], points[(i + 1) % n]) : null;
     const [mx, my] = mitre(before ?? (after as Direction), after ?? (before as Direction));
-    const [low, high] = span(x, y);
-    const dx = (mx * widthM) / 2;
-    const dy = (my * widthM) / 2;
-    return [x - dx, y - dy, low, x + dx, y + dy, low, x + dx, y + dy, high, x - dx, y - dy, high];
+    return { x, y, mx, my };
   });
-  return tube(loops, closed);
+  return { stations, closed };
 }
 
 type Direction = readonly [number, number];

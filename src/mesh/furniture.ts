@@ -7,6 +7,8 @@ import { circleLoop, type FlatSolid, tube, wall } from './flat-solid.ts';
 import type { GroundAt } from './ground.ts';
 import { blockSolid, heapSolid } from './heap-solids.ts';
 import type { PictureInput } from './picture-input.ts';
+import type { BarePrism } from './prism.ts';
+import { retainingSolid } from './retaining.ts';
 import { treeSolids } from './tree-solids.ts';
 
 /** One part made of small solids. */
@@ -14,6 +16,8 @@ export interface Piece {
   readonly kind: PartKind;
   readonly owner: string;
   readonly solids: readonly FlatSolid[];
+  /** The same shape for cuts, where it has one. */
+  readonly prisms?: readonly BarePrism[];
   /** False for leaves, which would turn black with ink. */
   readonly inked: boolean;
   /** Rises above all layers when exploded; otherwise it stays with the slab. */
@@ -96,7 +100,7 @@ function outletSolids(x: number, y: number, z: number): FlatSolid[] {
 }
 
 /**
- * Trees, line loads and blocks on the finished garden.
+ * Trees, line loads, retaining edges and blocks on the finished garden.
  * @param input - furniture, objects and their stages [m]
  * @param ground - level of the ground [m]
  * @param never - stage given to objects that no stage places [-]
@@ -111,10 +115,10 @@ export function objectPieces(input: PictureInput, ground: GroundAt, never: numbe
     const stage = input.objectStages[object];
     return { owner: input.input.objects[object].id, inked: true, above: true, stageFrom: stage < 0 ? never : stage, stageTo: -1 };
   };
-  const put = (kind: PartKind, object: number, solid: FlatSolid | null): void => {
+  const put = (kind: PartKind, object: number, solid: FlatSolid | null, prisms: readonly BarePrism[] = []): void => {
     const piece = common(object);
     if (solid === null) notDrawn.push({ owner: piece.owner, why: 'it has no extent in plan' });
-    else pieces.push({ ...piece, kind, solids: [solid] });
+    else pieces.push({ ...piece, kind, solids: [solid], prisms });
   };
   for (const tree of input.furniture.trees) {
     const { trunk, crown } = treeSolids({ ...tree, z: finished(tree.x, tree.y), seed: tree.object });
@@ -124,6 +128,10 @@ export function objectPieces(input: PictureInput, ground: GroundAt, never: numbe
   for (const { object, line, widthM, heightM } of input.furniture.lines) {
     const span = (x: number, y: number): [number, number] => [finished(x, y), finished(x, y) + heightM];
     put('line load', object, wall(stepped(line), widthM, span));
+  }
+  for (const { object, ...shape } of input.furniture.retaining) {
+    const made = retainingSolid(shape, finished, (x, y) => surfaceLevelM(input.deckSurface, x, y));
+    put('retaining', object, made?.solid ?? null, made?.prisms);
   }
   for (const { object, ring, heightM } of input.furniture.blocks) put('block', object, blockSolid(ring, heightM, finished));
   return { pieces, notDrawn };

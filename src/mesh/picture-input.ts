@@ -2,6 +2,7 @@
 
 import type { Surface } from '../core/levels/surface.ts';
 import type { DeckInput, Ring } from '../model/deck-input.ts';
+import type { RetainingShape } from './retaining.ts';
 
 export interface PictureInput {
   readonly input: DeckInput;
@@ -49,5 +50,6 @@ export interface Furniture {
     readonly widthM: number;
     readonly heightM: number;
   }[];
+  readonly retaining: readonly (RetainingShape & { readonly object: number })[];
   readonly blocks: readonly { readonly object: number; readonly ring: Ring; readonly heightM: number }[];
 }

@@ -52,6 +52,7 @@ export const ROLE_STYLE: Readonly<Record<PartKind, RoleStyle>> = {
   'tree trunk': { fill: '#6B4E37', line: '#45301F', pattern: 'plain' },
   'tree crown': { fill: '#7E9B62', line: '#56723E', pattern: 'plain' },
   'line load': { fill: '#8C6A5D', line: '#5E443A', pattern: 'running bond' },
+  retaining: { fill: '#B9BCBB', line: '#6E7375', pattern: 'concrete' },
   block: { fill: '#A08478', line: '#6D564C', pattern: 'plain' },
   stockpile: { fill: '#94714D', line: '#5F4529', pattern: 'coarse grains' },
   'flood water': { fill: '#7FB0C4', line: '#4C869D', pattern: 'waves' },

@@ -17,6 +17,7 @@ export type PartKind =
   | 'tree trunk'
   | 'tree crown'
   | 'line load'
+  | 'retaining'
   | 'block'
   | 'stockpile'
   | 'flood water';
@@ -82,6 +83,8 @@ export interface Prism {
 export interface Picture {
   readonly parts: readonly Part[];
   readonly prisms: readonly Prism[];
+  /** Shapes within the solids that no layer has, for cuts: stems and base slabs of retaining edges. */
+  readonly wallPrisms: readonly Prism[];
   readonly solids: SolidMesh;
   readonly edges: EdgeLines;
   /** Lift of each floor at 100 % [m]; no two floors touch then. */

@@ -35,6 +35,11 @@ export function furnitureOf(scene: SceneFile, originM: PointM) {
     lines: objects.flatMap(({ entry, object }) =>
       entry.kind === 'line' ? [{ object, line: localLine(entry.line, originM), widthM: entry.widthM, heightM: DRAWN_OBJECT_M }] : [],
     ),
+    retaining: objects.flatMap(({ entry, object }) => {
+      if (entry.kind !== 'retaining') return [];
+      const { line, side, retainedM, baseM, stemM, slabM } = entry;
+      return [{ object, line: localLine(line, originM), side, retainedM, baseM, stemM, slabM }];
+    }),
     blocks: objects.flatMap(({ entry, object }) =>
       entry.kind === 'block' ? [{ object, ring: localRing(entry.outline, originM), heightM: entry.heightM ?? DRAWN_OBJECT_M }] : [],
     ),

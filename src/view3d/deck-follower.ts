@@ -105,7 +105,12 @@ export class DeckFollower {
     const { picture } = snapshot;
     const plane = cutPlane(picture.boundsM, cut);
     // The section's plane has what stays on the left of its direction: ahead of the viewer.
-    const faces = sectionFaces(picture.prisms, { x: plane.x, y: plane.y, dirX: plane.lookY, dirY: -plane.lookX });
+    const faces = sectionFaces([...picture.prisms, ...picture.wallPrisms], {
+      x: plane.x,
+      y: plane.y,
+      dirX: plane.lookY,
+      dirY: -plane.lookX,
+    });
     this.model.setCut(plane, faces);
   }
 

@@ -2,7 +2,7 @@
 
 import { HATCH_GLSL } from './hatch-shader.ts';
 import { MAP_GLSL } from './map-shader.ts';
-import { PART_OVERHEAD, PART_SHOWN, PART_SLAB, PART_TOP, PARTS_PER_ROW, TEXELS_PER_PART } from './part-texture.ts';
+import { PART_OVERHEAD, PART_PROUD, PART_SHOWN, PART_SLAB, PART_TOP, PARTS_PER_ROW, TEXELS_PER_PART } from './part-texture.ts';
 
 /** Moves and hides the vertices of a part; used by faces, lines and picking alike, so that all agree. */
 export const PART_GLSL = /* glsl */ `
@@ -98,6 +98,7 @@ void main() {
   vArriving = p.arriving;
   gl_Position = projectionMatrix * modelViewMatrix * vec4(lifted(p, position, upper), 1.0);
   vDepth = gl_Position.w;
+  if ((p.bits & ${PART_PROUD}) != 0) gl_Position.z -= 1e-5 * gl_Position.w;
   if (!isDrawn(p) || isOverhead(p)) gl_Position = NOWHERE;
 }
 `;

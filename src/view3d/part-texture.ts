@@ -18,6 +18,8 @@ export const PART_TOP = 2;
 /** Left out while a map is shown on top: it would hide the cells under it. */
 export const PART_OVERHEAD = 4;
 export const PART_SLAB = 8;
+/** Drawn in front of what it stands in: its faces lie in the faces of the soil it holds. */
+export const PART_PROUD = 16;
 
 /** Height of the texture, and so length of the array, for a number of parts. */
 export function partTextureRows(partCount: number): number {
@@ -67,5 +69,6 @@ export function writePartTexels(picture: Picture, states: readonly PartState[], 
 function bitsOf(part: Part, state: PartState): number {
   const bits = (state.shown ? PART_SHOWN : 0) | (state.top ? PART_TOP : 0);
   if (part.kind === 'slab') return bits | PART_SLAB;
+  if (part.kind === 'retaining') return bits | PART_PROUD;
   return part.kind === 'tree crown' || part.kind === 'tree trunk' ? bits | PART_OVERHEAD : bits;
 }

@@ -76,6 +76,7 @@ const FURNITURE: Furniture = {
   ],
   trees: [{ object: 0, x: 5, y: 10, spreadM: 4, heightM: 6 }],
   lines: [{ object: 1, line: Float64Array.from([2, 10, 4, 10]), widthM: 0.4, heightM: 0.5 }],
+  retaining: [],
   blocks: [{ object: 2, ring: box(25, 9, 27, 10), heightM: 1 }],
 };
 
