@@ -25,6 +25,8 @@ export interface SectionRun {
 
 /** Stretches nearer than this are one [m]. */
 const JOINED_M = 1e-7;
+/** A point this near to the plane lies on it: a plane along an edge then cuts what is on its left, and all of it [m]. */
+const ON_PLANE_M = 1e-7;
 
 /** Where the plane crosses an edge of the plan: distance along, edge ends and share from the first to the second. */
 interface Crossing {
@@ -35,7 +37,8 @@ interface Crossing {
 }
 
 /**
- * Exact cut of a prism: levels are linear between the returned distances.
+ * Exact cut of a prism: levels are linear between the returned distances. Along an edge of the prism, it is cut if it
+ * lies on the left of the plane's direction.
  * @param prism - prism [m]
  * @param plane - plane of the section [m]
  * @returns stretches in the order of the direction; none where the plane misses [m]
@@ -70,7 +73,8 @@ function triangleCuts(prism: BarePrism, plane: SectionPlane): [Crossing, Crossin
   for (let v = 0; v < left.length; v++) {
     const dx = plan[2 * v] - plane.x;
     const dy = plan[2 * v + 1] - plane.y;
-    left[v] = plane.dirX * dy - plane.dirY * dx;
+    const off = plane.dirX * dy - plane.dirY * dx;
+    left[v] = Math.abs(off) <= ON_PLANE_M ? 0 : off;
     along[v] = plane.dirX * dx + plane.dirY * dy;
   }
   const crossing = (p: number, q: number): Crossing => {

@@ -2,11 +2,10 @@
 
 import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { exportFile } from '../export/export-file.ts';
+import { datumOf, pictureInput } from '../export/picture-source.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
-import type { PictureInput } from '../mesh/picture-input.ts';
 import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Project } from '../project/evaluate-project.ts';
-import { furnitureOf } from '../project/furniture.ts';
 import { buildUpViews, materialNames, Session, type SessionAnswer } from '../project/session.ts';
 import { stageViews } from '../project/stage-views.ts';
 
@@ -49,26 +48,6 @@ export function createEngine(): Engine {
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
     sources: async () => session.sources(),
     exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
-  };
-}
-
-/** Whole metres towards 0, so that levels near 0 stay as they are. */
-function datumOf({ evaluation }: Project): number {
-  const { deckLevelsM, ground } = evaluation.prepared;
-  let least = Infinity;
-  for (let cell = 0; cell < deckLevelsM.length; cell++) if (ground.deckShare[cell] > 0) least = Math.min(least, deckLevelsM[cell]);
-  return Math.trunc(least);
-}
-
-function pictureInput({ evaluation, scene }: Project, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
-  const furniture = furnitureOf(scene, evaluation.input.originM);
-  return {
-    input: evaluation.input,
-    deckSurface: lower(evaluation.prepared.deckSurface),
-    finishSurfaces: evaluation.finishSurfaces.map((surface) => surface && lower(surface)),
-    layerStages: evaluation.plan.layerStages,
-    objectStages: evaluation.plan.objectStages,
-    furniture: { ...furniture, edges: furniture.edges.map((edge) => ({ ...edge, membraneTopM: edge.membraneTopM - datumM })) },
   };
 }
 

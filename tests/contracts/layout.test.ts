@@ -22,7 +22,10 @@ const MAY: Record<string, Row> = {
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
-  export: { folders: ['model', 'project'], packages: [/^write-excel-file\/universal$/] },
+  export: {
+    folders: ['model', 'core', 'project', 'mesh'],
+    packages: [/^write-excel-file\/universal$/, /^@tarikjabiri\/dxf$/, /^@gltf-transform\/core$/],
+  },
   worker: { folders: ['model', 'core', 'project', 'mesh', 'export'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
   cli: { folders: ['model', 'scene', 'catalogue', 'project', 'export'], packages: [/^node:/] },

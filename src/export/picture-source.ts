@@ -1,0 +1,42 @@
+/** What the picture of a project is built from, on a datum near its levels. */
+
+import { onDatum, type Surface } from '../core/levels/surface.ts';
+import { buildPicture } from '../mesh/build-picture.ts';
+import type { PictureInput } from '../mesh/picture-input.ts';
+import type { SectionSource } from '../mesh/section-source.ts';
+import type { Project } from '../project/evaluate-project.ts';
+import { furnitureOf } from '../project/furniture.ts';
+
+/** Level that becomes height 0: whole metres towards 0, so that levels near 0 stay as they are [m]. */
+export function datumOf({ evaluation }: Project): number {
+  const { deckLevelsM, ground } = evaluation.prepared;
+  let least = Infinity;
+  for (let cell = 0; cell < deckLevelsM.length; cell++) if (ground.deckShare[cell] > 0) least = Math.min(least, deckLevelsM[cell]);
+  return Math.trunc(least);
+}
+
+/**
+ * Input of the picture.
+ * @param project - evaluated scene
+ * @param datumM - level that becomes height 0 [m]
+ * @param lower - puts a surface on that datum
+ * @returns input for `buildPicture`
+ */
+export function pictureInput({ evaluation, scene }: Project, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
+  const furniture = furnitureOf(scene, evaluation.input.originM);
+  return {
+    input: evaluation.input,
+    deckSurface: lower(evaluation.prepared.deckSurface),
+    finishSurfaces: evaluation.finishSurfaces.map((surface) => surface && lower(surface)),
+    layerStages: evaluation.plan.layerStages,
+    objectStages: evaluation.plan.objectStages,
+    furniture: { ...furniture, edges: furniture.edges.map((edge) => ({ ...edge, membraneTopM: edge.membraneTopM - datumM })) },
+  };
+}
+
+/** A project with a picture of its own: what sections and models are made from. */
+export function sectionSource(project: Project): SectionSource {
+  const datumM = datumOf(project);
+  const on = pictureInput(project, datumM, (surface) => onDatum(surface, datumM));
+  return { scene: project.scene, input: on.input, furniture: on.furniture, picture: buildPicture(on).picture, datumM };
+}
