@@ -3,10 +3,12 @@
 import type { CatalogueMaterial } from '../model/catalogue.ts';
 import type { FireTable } from '../model/fire-access.ts';
 import type { Limit } from '../model/rule-input.ts';
+import { RUNOFF_TABLE_IDS, type RunoffTableId } from '../model/runoff.ts';
 import type { Source } from '../model/source.ts';
 import { FIRE_TABLES } from './fire-access.ts';
 import { MATERIALS } from './materials.ts';
-import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL, WALL_DENSITY } from './rule-limits.ts';
+import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL, UPLIFT_FACTORS, WALL_DENSITY } from './rule-limits.ts';
+import { ANNUAL_TABLE, PEAK_TABLES, RUNOFF_TABLE_NAMES } from './runoff-tables.ts';
 import { VEGETATION_FORMS, VEGETATION_SOURCE } from './vegetation.ts';
 import { type CatalogueVehicle, VEHICLES } from './vehicles.ts';
 
@@ -42,9 +44,21 @@ export const laneEntry = (table: FireTable): string => `lanes, ${table.name}`;
 function laneSources(table: FireTable): CatalogueSource[] {
   const { straightM, bounded, bends, transitionM, gradientPercent, setUpPercent, stepMm } = table;
   const values = { straightM, bounded, bends, transitionM, gradientPercent, setUpPercent, stepMm };
-  return Object.entries(values).flatMap(([number, value]): CatalogueSource[] =>
+  const standing = (kind: 'setUp' | 'movement') =>
+    Object.entries(table[kind] ?? {}).map(([key, limit]): [string, Limit | null] => [`${kind}.${key}`, limit]);
+  return [...Object.entries(values), ...standing('setUp'), ...standing('movement')].flatMap(([number, value]): CatalogueSource[] =>
     value ? [{ kind: 'rule', entry: laneEntry(table), number, source: value.source }] : [],
   );
+}
+
+/** Entry of a run-off table in the list of sources; peaks and years are different numbers. */
+export const runoffEntry = (table: RunoffTableId | 'year'): string => {
+  return table === 'year' ? 'run-off of a year' : `run-off, ${RUNOFF_TABLE_NAMES[table]}`;
+};
+
+function runoffSources(table: RunoffTableId | 'year'): CatalogueSource[] {
+  const rows = table === 'year' ? ANNUAL_TABLE : PEAK_TABLES[table];
+  return rows.map(({ name, source }) => ({ kind: 'rule', entry: runoffEntry(table), number: name, source }));
 }
 
 export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
@@ -52,7 +66,13 @@ export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
   ...VEHICLES.flatMap((vehicle) => sourcesOf('vehicle', vehicle)),
   ...VEGETATION_FORMS.map(({ form }): CatalogueSource => ({ kind: 'vegetation', entry: form, number: 'kNm2', source: VEGETATION_SOURCE })),
   ...[...substrateMm].flatMap(([form, limit]) => limitSources(form, { substrateMm: limit })),
-  ...limitSources('all decks', { ...ONE_VALUE_LIMITS, recommendedFallPercent: RECOMMENDED_FALL, wallDensity: WALL_DENSITY }),
+  ...limitSources('all decks', {
+    ...ONE_VALUE_LIMITS,
+    recommendedFallPercent: RECOMMENDED_FALL,
+    wallDensity: WALL_DENSITY,
+    ...UPLIFT_FACTORS,
+  }),
   ...limitSources('one city, no default', { ...MUNICIPAL_SOIL }),
   ...FIRE_TABLES.flatMap(laneSources),
+  ...([...RUNOFF_TABLE_IDS, 'year'] as const).flatMap(runoffSources),
 ];

@@ -5,18 +5,23 @@ import type { Source } from '../model/source.ts';
 import {
   assumed,
   commonPractice,
+  ELEMENT_PORES,
   EXPANDED_CLAY_COMPACTION,
   FILL_BEARING,
   FILL_COMPACTION,
   FILL_WATER,
+  FOAM_GLASS_FLOW,
   fromMemory,
+  GRAIN_PORES,
   GRANULAR_SPREAD,
   GRAVEL_COMPACTION,
+  GRAVEL_FLOW,
   insideBuiltIn,
   insideMoistBulk,
   LOOSE_SPREAD,
   NO_SPREAD,
   NOMINAL_SIZE,
+  SEALED,
   TIPPER,
   WALKING_FLOOR,
 } from './sources.ts';
@@ -41,6 +46,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 200,
     dispersal: 0,
     flowLsm: 0.3,
+    porePercent: 95,
     sources: {
       areal: ELEMENT_WEIGHT,
       thicknessMm: NOMINAL_SIZE,
@@ -50,6 +56,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: ELEMENT_BEARING,
       dispersal: NO_SPREAD,
       flowLsm: ELEMENT_FLOW,
+      porePercent: ELEMENT_PORES,
     },
   },
   {
@@ -64,6 +71,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 180,
     dispersal: 0,
     flowLsm: 0.6,
+    porePercent: 95,
     sources: {
       areal: ELEMENT_WEIGHT,
       thicknessMm: NOMINAL_SIZE,
@@ -73,6 +81,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: ELEMENT_BEARING,
       dispersal: NO_SPREAD,
       flowLsm: ELEMENT_FLOW,
+      porePercent: ELEMENT_PORES,
     },
   },
   {
@@ -87,6 +96,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 150,
     dispersal: 0,
     flowLsm: 0.9,
+    porePercent: 95,
     sources: {
       areal: ELEMENT_WEIGHT,
       thicknessMm: NOMINAL_SIZE,
@@ -96,6 +106,7 @@ export const DRAINAGE_ELEMENT_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: ELEMENT_BEARING,
       dispersal: NO_SPREAD,
       flowLsm: ELEMENT_FLOW,
+      porePercent: ELEMENT_PORES,
     },
   },
 ];
@@ -111,6 +122,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 300,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 35,
+    permeabilityMs: 0.05,
     sources: {
       density: insideMoistBulk('lava 1.1 to 1.4 t/m³'),
       waterCapacityPercent: FILL_WATER,
@@ -118,6 +131,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
   {
@@ -130,6 +145,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 100,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 30,
+    permeabilityMs: 0.03,
     sources: {
       density: insideMoistBulk('pumice 0.7 to 1.2 t/m³'),
       waterCapacityPercent: FILL_WATER,
@@ -137,6 +154,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
   {
@@ -150,6 +169,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 80,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 60, kg: 24000 },
+    porePercent: 40,
+    permeabilityMs: 0.05,
     sources: {
       density: insideMoistBulk('expanded clay 0.5 to 0.8 t/m³ (saturated; dry inside 0.25 to 0.40 as built in)'),
       waterCapacityPercent: FILL_WATER,
@@ -157,6 +178,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: WALKING_FLOOR,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
   {
@@ -169,6 +192,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 120,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 40,
+    permeabilityMs: 0.02,
     sources: {
       density: insideMoistBulk('expanded shale 0.5 to 0.7 t/m³'),
       waterCapacityPercent: FILL_WATER,
@@ -176,6 +201,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
   {
@@ -188,6 +215,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 300,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 33,
+    permeabilityMs: 0.1,
     sources: {
       density: insideMoistBulk('gravel 4/8 to 8/16 1.6 to 1.8 t/m³ (taken for 16/32 too)'),
       waterCapacityPercent: FILL_WATER,
@@ -195,6 +224,8 @@ export const DRAINAGE_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
 ];
@@ -210,6 +241,9 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 150,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 60, kg: 24000 },
+    porePercent: 40,
+    permeabilityMs: 0.01,
+    uplift: 'sealed',
     sources: {
       density: insideBuiltIn('foam-glass granulate 0.20 to 0.25 g/cm³, moisture included; dry is 150 kg/m³ loose × 1.3'),
       compactionFactor: {
@@ -219,6 +253,9 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: fromMemory('design values of 120 to 200 kPa for compacted foam-glass gravel'),
       dispersal: LOOSE_SPREAD,
       delivery: WALKING_FLOOR,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: FOAM_GLASS_FLOW,
+      uplift: SEALED,
     },
   },
   {
@@ -231,6 +268,9 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 80,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 60, kg: 24000 },
+    porePercent: 40,
+    permeabilityMs: 0.05,
+    uplift: 'sealed',
     sources: {
       density: insideBuiltIn('expanded clay 0.25 to 0.40 g/cm³ (dry; saturated inside 0.5 to 0.8 t/m³ moist bulk)'),
       waterCapacityPercent: FILL_WATER,
@@ -238,6 +278,9 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: FILL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: WALKING_FLOOR,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
+      uplift: SEALED,
     },
   },
   {
@@ -248,11 +291,13 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 30,
     dispersal: 0,
     delivery: { unit: 'truck', m3: 60, kg: 24000 },
+    uplift: 'sealed',
     sources: {
       density: insideBuiltIn('EPS block 0.015 to 0.035 g/cm³ (dry); saturated 0.5 kN/m³ from memory for drained ground'),
       bearingKPa: fromMemory('lasting pressure on EPS of 20 kg/m³ at 2 % creep'),
       dispersal: NO_SPREAD,
       delivery: WALKING_FLOOR,
+      uplift: SEALED,
     },
   },
   {
@@ -263,11 +308,13 @@ export const LIGHT_FILL_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 130,
     dispersal: 0,
     delivery: { unit: 'truck', m3: 60, kg: 24000 },
+    uplift: 'sealed',
     sources: {
       density: assumed('closed-cell board, water uptake of about 1 % by volume'),
       bearingKPa: fromMemory('lasting pressure on XPS of the 300 kPa class'),
       dispersal: NO_SPREAD,
       delivery: WALKING_FLOOR,
+      uplift: SEALED,
     },
   },
 ];

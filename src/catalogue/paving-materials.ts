@@ -8,10 +8,13 @@ import {
   BASE_COMPACTION,
   BEDDING_COMPACTION,
   CUTTING,
+  FINE_PORES,
   FOOT_ONLY,
   fromMemory,
+  GRAIN_PORES,
   GRANULAR_SPREAD,
   GRAVEL_COMPACTION,
+  GRAVEL_FLOW,
   insideBuiltIn,
   insideMoistBulk,
   NO_SPREAD,
@@ -40,12 +43,14 @@ export const BASE_COURSE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 500,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 5,
     sources: {
       density: insideBuiltIn('mixed-grained soil 1.90 to 2.35 g/cm³'),
       compactionFactor: BASE_COMPACTION,
       bearingKPa: BASE_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -57,12 +62,14 @@ export const BASE_COURSE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 450,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideBuiltIn('silt, sand and gravel 1.70 to 2.20 g/cm³'),
       compactionFactor: BASE_COMPACTION,
       bearingKPa: BASE_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -75,12 +82,14 @@ export const BASE_COURSE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 350,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 10,
     sources: {
       density: insideMoistBulk('crushed brick 1.0 to 1.4 t/m³ (dry; saturated assumed above it)'),
       compactionFactor: BASE_COMPACTION,
       bearingKPa: BASE_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
 ];
@@ -95,12 +104,14 @@ export const BEDDING_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 500,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideBuiltIn('silt, sand and gravel 1.70 to 2.20 g/cm³'),
       compactionFactor: BEDDING_COMPACTION,
       bearingKPa: BASE_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -112,12 +123,14 @@ export const BEDDING_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 500,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideBuiltIn('silt, sand and gravel 1.70 to 2.20 g/cm³'),
       compactionFactor: BEDDING_COMPACTION,
       bearingKPa: BASE_BEARING,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -129,12 +142,14 @@ export const BEDDING_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 1000,
     dispersal: 1,
     delivery: { unit: 'truck', m3: 8, kg: 14000 },
+    porePercent: 20,
     sources: {
       density: assumed('single-grain mortar with open pores, lighter than dense cement mortar'),
       compactionFactor: assumed('mixed and loose against tamped'),
       bearingKPa: assumed('hardened, a small part of its compressive strength'),
       dispersal: SLAB_SPREAD,
       delivery: assumed('mixer lorry, 8 m³'),
+      porePercent: FINE_PORES,
     },
   },
 ];
@@ -148,6 +163,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 80,
     bearingKPa: 1500,
     dispersal: 1,
+    surface: 'open joints',
     sources: { density: CONCRETE_WEIGHT, thicknessMm: NOMINAL_SIZE, bearingKPa: UNDER_WHEELS, dispersal: SLAB_SPREAD },
   },
   {
@@ -158,6 +174,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 60,
     bearingKPa: 300,
     dispersal: 1,
+    surface: 'open joints',
     sources: { density: CONCRETE_WEIGHT, thicknessMm: NOMINAL_SIZE, bearingKPa: FOOT_ONLY, dispersal: SLAB_SPREAD },
   },
   {
@@ -168,6 +185,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 50,
     bearingKPa: 300,
     dispersal: 1,
+    surface: 'open joints',
     sources: { density: CONCRETE_WEIGHT, thicknessMm: NOMINAL_SIZE, bearingKPa: FOOT_ONLY, dispersal: SLAB_SPREAD },
   },
   {
@@ -178,6 +196,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 60,
     bearingKPa: 300,
     dispersal: 1,
+    surface: 'open joints',
     sources: { density: GRANITE_WEIGHT, thicknessMm: NOMINAL_SIZE, bearingKPa: FOOT_ONLY, dispersal: SLAB_SPREAD },
   },
   {
@@ -188,6 +207,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 80,
     bearingKPa: 1500,
     dispersal: 1,
+    surface: 'open joints',
     sources: {
       density: assumed('hard-burnt brick with joints'),
       thicknessMm: NOMINAL_SIZE,
@@ -203,6 +223,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     thicknessMm: 80,
     bearingKPa: 1500,
     dispersal: 1,
+    surface: 'open joints',
     sources: {
       density: assumed('90 % granite as for the slabs, 10 % joints filled with chippings'),
       thicknessMm: NOMINAL_SIZE,
@@ -221,6 +242,8 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     lapPercent: 3,
     bearingKPa: 1000,
     dispersal: 0.5,
+    porePercent: 5,
+    surface: 'grass paver',
     sources: {
       areal: assumed('6 kg/m² of plastic and 45 l/m² of lawn substrate'),
       thicknessMm: NOMINAL_SIZE,
@@ -228,6 +251,7 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
       lapPercent: CUTTING,
       bearingKPa: assumed('filled grid on a compacted bedding; by data sheet'),
       dispersal: assumed('default for granular layers; the grid itself is not counted'),
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -240,12 +264,15 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     waterCapacityPercent: 18,
     bearingKPa: 1500,
     dispersal: 1,
+    porePercent: 5,
+    surface: 'grass paver',
     sources: {
       density: assumed('60 % concrete and 40 % openings filled with lawn substrate'),
       thicknessMm: NOMINAL_SIZE,
       waterCapacityPercent: assumed('40 % of the volume with substrate at 45 %'),
       bearingKPa: UNDER_WHEELS,
       dispersal: SLAB_SPREAD,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -257,12 +284,15 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 400,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 5,
+    surface: 'bound gravel',
     sources: {
       density: insideBuiltIn('silt, sand and gravel 1.70 to 2.20 g/cm³'),
       compactionFactor: BASE_COMPACTION,
       bearingKPa: assumed('foot and cycle traffic, a garden tractor'),
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: FINE_PORES,
     },
   },
   {
@@ -274,12 +304,17 @@ export const SURFACING_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 150,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 33,
+    permeabilityMs: 0.1,
+    surface: 'gravel',
     sources: {
       density: insideMoistBulk('gravel 4/8 to 8/16 1.6 to 1.8 t/m³ (taken for 16/32 too)'),
       compactionFactor: GRAVEL_COMPACTION,
       bearingKPa: FOOT_ONLY,
       dispersal: GRANULAR_SPREAD,
       delivery: TIPPER,
+      porePercent: GRAIN_PORES,
+      permeabilityMs: GRAVEL_FLOW,
     },
   },
   {

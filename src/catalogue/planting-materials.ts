@@ -11,6 +11,7 @@ import {
   NO_SPREAD,
   SOIL_BEARING,
   SUBSTRATE_COMPACTION,
+  SUBSTRATE_PORES,
   TIPPER,
 } from './sources.ts';
 
@@ -28,6 +29,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 60,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 10,
     sources: {
       density: insideMoistBulk('topsoil mixes 1.0 to 1.8 t/m³'),
       waterCapacityPercent: INTENSIVE_WATER,
@@ -35,6 +37,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: SOIL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: SUBSTRATE_PORES,
     },
   },
   {
@@ -47,6 +50,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 50,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideMoistBulk('topsoil mixes 1.0 to 1.8 t/m³'),
       waterCapacityPercent: INTENSIVE_WATER,
@@ -54,6 +58,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: SOIL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: SUBSTRATE_PORES,
     },
   },
   {
@@ -66,6 +71,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 60,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 20,
     sources: {
       density: insideMoistBulk('expanded-clay mixes 0.8 to 1.4 t/m³'),
       waterCapacityPercent: EXTENSIVE_WATER,
@@ -73,6 +79,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: SOIL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: SUBSTRATE_PORES,
     },
   },
   {
@@ -86,6 +93,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 80,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideMoistBulk('lava mixes 1.3 to 1.8 t/m³'),
       waterCapacityPercent: assumed('mineral mix, below the range of planting substrates'),
@@ -93,6 +101,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: SOIL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: SUBSTRATE_PORES,
     },
   },
   {
@@ -105,6 +114,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
     bearingKPa: 80,
     dispersal: 0.5,
     delivery: { unit: 'truck', m3: 25, kg: 24000 },
+    porePercent: 15,
     sources: {
       density: insideMoistBulk('lava mixes 1.3 to 1.8 t/m³'),
       waterCapacityPercent: assumed('coarse mix that holds shape, slightly below intensive substrates'),
@@ -112,6 +122,7 @@ export const SUBSTRATE_MATERIALS: readonly CatalogueMaterial[] = [
       bearingKPa: SOIL_BEARING,
       dispersal: LOOSE_SPREAD,
       delivery: TIPPER,
+      porePercent: SUBSTRATE_PORES,
     },
   },
 ];

@@ -2,7 +2,7 @@
 
 import type { Limit, RuleLimits } from '../model/rule-input.ts';
 import type { Source } from '../model/source.ts';
-import { commonPractice, fromMemory } from './sources.ts';
+import { assumed, commonPractice, fromMemory } from './sources.ts';
 
 const GUIDE_DEPTH = 'FLL green-roof guideline, guide values for depths of layers';
 const guideDepth = (row: string): Source => fromMemory(GUIDE_DEPTH, row);
@@ -52,6 +52,7 @@ export const DEFAULT_LIMITS: RuleLimits = {
   sillMm: { value: 50, source: upstandRule('at a door with a drained channel') },
   stripM: { value: 0.3, source: commonPractice('strip of 30 to 50 cm without plants along façades, upstands and round outlets') },
   fallPercent: { value: 1.5, source: commonPractice('falls of 1.5 to 2 % on layers that bear water; guidelines recommend 2 %') },
+  pondMm: { value: 20, source: assumed('shallower puddles stay within fleece and element; a check of ours, no rule of a guideline') },
   slidingRatio: { value: 1.5, source: globalFactor('sliding') },
   overturningRatio: { value: 1.5, source: globalFactor('overturning') },
 };
@@ -70,6 +71,19 @@ export const RECOMMENDED_FALL: Limit = {
 export const WALL_DENSITY: Limit = {
   value: 2500,
   source: commonPractice('reinforced concrete 2500 kg/m³; EN 1991-1-1 rounds it up to 25 kN/m³'),
+};
+
+/** Partial factors of the check whether light layers float; national annexes differ (1.0 to 1.1 and 0.9 to 0.95). */
+export const UPLIFT_FACTORS: Readonly<Record<'upFactor' | 'downFactor', Limit>> = {
+  upFactor: { value: 1, source: fromMemory('EN 1997-1, recommended factor on permanent uplift (UPL)', 'Table A.15') },
+  downFactor: {
+    value: 0.9,
+    source: {
+      document: 'EN 1997-1, recommended factor on stabilising weight (UPL), as several texts repeat it',
+      place: 'Table A.15',
+      grade: 'secondary',
+    },
+  },
 };
 
 /** What one city asks for beyond the guide values: no default, for those who plan there and as a check. */

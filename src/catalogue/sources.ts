@@ -107,3 +107,22 @@ export const WALKING_FLOOR: Source = commonPractice('articulated lorry with movi
 export const NOMINAL_SIZE: Source = commonPractice('nominal size of the unit');
 
 export const FILL_WATER: Source = assumed('water kept by the grains after draining; saturated density counts it');
+
+/** What is left between the grains after draining: total voids less the water they keep. */
+export const GRAIN_PORES: Source = assumed('single-sized grains have about 40 % of voids; what they keep after draining is not in it');
+
+export const FINE_PORES: Source = assumed('mixed grains have 20 to 35 % of voids; what they keep after draining is not in it');
+
+export const SUBSTRATE_PORES: Source = assumed('air left in a substrate at its full water capacity, about 10 to 20 % by volume');
+
+export const ELEMENT_PORES: Source = assumed('hollow element, about 5 % of its volume is plastic');
+
+export const GRAVEL_FLOW: Source = assumed(
+  'our value in the read range for gravel, 0.001 to 1 m/s; falls with fines and under load',
+  'https://lfweb.sjgov.org/EHD/0/doc/455058/Page78.aspx',
+);
+
+export const FOAM_GLASS_FLOW: Source = assumed('low end of 0.01 to 0.1 m/s that a supplier of compacted foam-glass gravel states');
+
+/** Grains let water in between them and lift less; that must be proved for the material laid. */
+export const SEALED: Source = assumed('taken as a sealed block, the safe side; "grains" only with evidence');

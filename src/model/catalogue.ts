@@ -22,4 +22,7 @@ export type MaterialNumber =
   | 'bearingKPa'
   | 'dispersal'
   | 'flowLsm'
+  | 'porePercent'
+  | 'permeabilityMs'
+  | 'uplift'
   | 'delivery';

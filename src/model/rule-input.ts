@@ -62,6 +62,8 @@ export interface RuleLimits {
   readonly sillMm: Limit;
   readonly stripM: Limit;
   readonly fallPercent: Limit;
+  /** Water that may stay where falls are missing [mm]. */
+  readonly pondMm: Limit;
   readonly slidingRatio: Limit;
   readonly overturningRatio: Limit;
 }

@@ -5,6 +5,7 @@
 
 import type { FireTableId } from './fire-access.ts';
 import type { Role } from './roles.ts';
+import type { RunoffSurface, RunoffTableId } from './runoff.ts';
 
 export type PointM = readonly [number, number];
 export type Point3M = readonly [number, number, number];
@@ -20,7 +21,9 @@ export interface SceneFile {
   readonly about?: string;
   readonly currency?: string;
   readonly grid?: { readonly cellM?: number };
-  readonly rain?: { readonly designLpsHa: number; readonly extremeLpsHa: number; readonly source?: string };
+  readonly rain?: SceneRain;
+  /** Water that light layers could float on, and the factors they are judged with. */
+  readonly flotation?: SceneFlotation;
   readonly deck: SceneDeck;
   readonly materials?: readonly SceneMaterial[];
   readonly vehicles?: readonly SceneVehicle[];
@@ -28,6 +31,7 @@ export interface SceneFile {
   readonly zones: readonly SceneZone[];
   readonly objects?: readonly SceneObject[];
   readonly traffic?: readonly SceneTraffic[];
+  readonly setUpAreas?: readonly SceneSetUpArea[];
   readonly stages?: readonly SceneStage[];
   readonly accessPoints?: readonly SceneAccessPoint[];
   readonly views?: readonly SceneView[];
@@ -37,6 +41,27 @@ export interface SceneFile {
   readonly tolerance?: SceneTolerance;
   /** Depths measured on site. */
   readonly probes?: readonly SceneProbe[];
+}
+
+export interface SceneRain {
+  readonly designLpsHa: number;
+  readonly extremeLpsHa: number;
+  /** Rain of a year [mm]. */
+  readonly annualMm?: number;
+  /** Where peak run-off coefficients of zones come from. */
+  readonly table?: RunoffTableId;
+  /** How full the storage of the build-ups is before the rain [%]. */
+  readonly filledPercent?: number;
+  readonly source?: string;
+}
+
+export interface SceneFlotation {
+  /** Level up to which water stands everywhere, instead of the lowest overflow of each basin [m]. */
+  readonly waterLevelM?: number;
+  /** Partial factors on uplift and on the weight that holds [-]. */
+  readonly upFactor?: number;
+  readonly downFactor?: number;
+  readonly source?: string;
 }
 
 export interface SceneLimits {
@@ -58,6 +83,8 @@ export interface SceneLimits {
   readonly stripM?: number;
   /** Least fall of surfaces that bear water [%]. */
   readonly fallPercent?: number;
+  /** Greatest depth of water that may stay where falls are missing [mm]. */
+  readonly pondMm?: number;
   /** Least ratio of what holds a retaining edge to what pushes or turns it [-]. */
   readonly slidingRatio?: number;
   readonly overturningRatio?: number;
@@ -156,6 +183,14 @@ export interface SceneMaterial {
   /** Widening of a wheel's patch on every side per metre of depth [-]. */
   readonly dispersal?: number;
   readonly flowLsm?: number;
+  /** Pores that only ponded water fills, beyond what the material holds by itself [% of its volume]. */
+  readonly porePercent?: number;
+  /** Permeability of a granular layer that drains [m/s]. */
+  readonly permeabilityMs?: number;
+  /** How water lifts it: as a sealed block, or by its grains alone with water between them. */
+  readonly uplift?: 'sealed' | 'grains';
+  /** What a surfacing is to a run-off table. */
+  readonly surface?: RunoffSurface;
   /** A substrate without organic matter, which may lie deep. */
   readonly mineral?: boolean;
   readonly tolerance?: SceneTolerance;
@@ -270,6 +305,17 @@ export interface SceneTraffic {
   readonly vehicle: string;
   readonly route: readonly PointM[];
   readonly widthM?: number;
+}
+
+/** Where an appliance sets up its ladder (set-up) or stands to be worked from (movement), on the finished garden. */
+export interface SceneSetUpArea {
+  readonly id: string;
+  readonly name?: string;
+  readonly kind: 'set-up' | 'movement';
+  readonly outline: PolygonM;
+  readonly vehicle: string;
+  /** Foot of the building it serves. */
+  readonly building?: readonly PointM[];
 }
 
 export interface SceneStage {

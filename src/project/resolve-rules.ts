@@ -45,6 +45,7 @@ export function ruleLimits(own: SceneLimits = {}): RuleLimits {
     sillMm: limit('sillMm'),
     stripM: limit('stripM'),
     fallPercent: limit('fallPercent'),
+    pondMm: limit('pondMm'),
     slidingRatio: limit('slidingRatio'),
     overturningRatio: limit('overturningRatio'),
   };

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { ROLES } from '../model/roles.ts';
+import { RUNOFF_SURFACES } from '../model/runoff.ts';
 import {
   choice,
   filledList,
@@ -48,6 +49,10 @@ export const materialSchema = z
     bearingKPa: positive('Permitted pressure on its top', 'kPa').exactOptional(),
     dispersal: quantity("Widening of a wheel's patch on every side per depth", '-', { min: 0, max: 10 }).exactOptional(),
     flowLsm: quantity('Flow in its plane per metre of width', 'l/(s·m)', { min: 0 }).exactOptional(),
+    porePercent: quantity('Pores that only ponded water fills, beyond the water it holds', '%', { min: 0, max: 100 }).exactOptional(),
+    permeabilityMs: positive('Permeability as a granular drain', 'm/s').exactOptional(),
+    uplift: choice(['sealed', 'grains'], 'How water lifts it: as a sealed block, or by its grains with water between them').exactOptional(),
+    surface: choice(RUNOFF_SURFACES, 'What its surface is to a table of run-off coefficients').exactOptional(),
     mineral: flag('Substrate without organic matter, which may lie deep').exactOptional(),
     tolerance: toleranceSchema.exactOptional(),
     price: z

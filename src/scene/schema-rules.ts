@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { FIRE_TABLE_IDS } from '../model/fire-access.ts';
+import { RUNOFF_TABLE_IDS } from '../model/runoff.ts';
 import { choice, idSchema, pointSchema, positive, quantity, reference, text } from './schema-numbers.ts';
 
 export const toleranceSchema = z
@@ -26,6 +27,7 @@ export const limitsSchema = z
     sillMm: positive('Least height of the membrane above the finish at sills with a drained channel', 'mm').exactOptional(),
     stripM: quantity('Width of the strip without plants along edges and round outlets', 'm', { min: 0 }).exactOptional(),
     fallPercent: quantity('Least fall of surfaces that bear water', '%', { min: 0, max: 100 }).exactOptional(),
+    pondMm: quantity('Greatest depth of water that may stay where falls are missing', 'mm', { min: 0 }).exactOptional(),
     slidingRatio: quantity('Least friction under a retaining edge per thrust', '-', { min: 1, max: 10 }).exactOptional(),
     overturningRatio: quantity('Least stabilising per overturning moment of a retaining edge', '-', { min: 1, max: 10 }).exactOptional(),
     fireTable: choice(FIRE_TABLE_IDS, 'Rule for lanes of fire appliances').exactOptional(),
@@ -33,6 +35,26 @@ export const limitsSchema = z
     source: text('Where these values come from').exactOptional(),
   })
   .describe('Rule values that replace the defaults');
+
+export const rainSchema = z
+  .strictObject({
+    designLpsHa: positive('Design rain', 'l/(s·ha)'),
+    extremeLpsHa: positive('Extreme rain', 'l/(s·ha)'),
+    annualMm: positive('Rain of a year', 'mm').exactOptional(),
+    table: choice(RUNOFF_TABLE_IDS, 'Table of peak run-off coefficients').exactOptional(),
+    filledPercent: quantity('How full the storage of the build-ups is before the rain', '%', { min: 0, max: 100 }).exactOptional(),
+    source: text('Where the rain figures come from').exactOptional(),
+  })
+  .describe('Rain');
+
+export const flotationSchema = z
+  .strictObject({
+    waterLevelM: quantity('Level up to which water stands, instead of the lowest overflow of each basin', 'm').exactOptional(),
+    upFactor: quantity('Partial factor on uplift', '-', { min: 1, max: 3 }).exactOptional(),
+    downFactor: quantity('Partial factor on the weight that holds', '-', { above: 0, max: 1 }).exactOptional(),
+    source: text('Where these values come from').exactOptional(),
+  })
+  .describe('Standing water and factors for the check whether light layers float');
 
 export const probeSchema = z
   .strictObject({

@@ -4,9 +4,9 @@ import { z } from 'zod';
 import type { SceneFile } from '../model/scene-file.ts';
 import { buildUpSchema, materialSchema, objectSchema, vehicleSchema, zoneSchema } from './schema-build-up.ts';
 import { deckSchema } from './schema-deck.ts';
-import { list, positive, quantity, text } from './schema-numbers.ts';
-import { limitsSchema, probeSchema, toleranceSchema } from './schema-rules.ts';
-import { accessPointSchema, stageSchema, trafficSchema, viewSchema } from './schema-site.ts';
+import { list, quantity, text } from './schema-numbers.ts';
+import { flotationSchema, limitsSchema, probeSchema, rainSchema, toleranceSchema } from './schema-rules.ts';
+import { accessPointSchema, setUpAreaSchema, stageSchema, trafficSchema, viewSchema } from './schema-site.ts';
 
 export const SCENE_FORMAT = 'loamdeck-scene';
 export const SCENE_VERSION = 1;
@@ -23,14 +23,8 @@ export const sceneFileSchema = z
       .strictObject({ cellM: quantity('Side of a grid cell', 'm', { min: 0.05, max: 2 }).exactOptional() })
       .describe('Calculation grid')
       .exactOptional(),
-    rain: z
-      .strictObject({
-        designLpsHa: positive('Design rain', 'l/(s·ha)'),
-        extremeLpsHa: positive('Extreme rain', 'l/(s·ha)'),
-        source: text('Where the rain figures come from').exactOptional(),
-      })
-      .describe('Rain')
-      .exactOptional(),
+    rain: rainSchema.exactOptional(),
+    flotation: flotationSchema.exactOptional(),
     deck: deckSchema,
     materials: list(materialSchema, 'Materials of this scene').exactOptional(),
     vehicles: list(vehicleSchema, 'Vehicles of this scene').exactOptional(),
@@ -38,6 +32,7 @@ export const sceneFileSchema = z
     zones: list(zoneSchema, 'Zones'),
     objects: list(objectSchema, 'Trees, lines and blocks').exactOptional(),
     traffic: list(trafficSchema, 'Traffic').exactOptional(),
+    setUpAreas: list(setUpAreaSchema, 'Set-up and movement areas of appliances').exactOptional(),
     stages: list(stageSchema, 'Stages in order').exactOptional(),
     accessPoints: list(accessPointSchema, 'Access points').exactOptional(),
     views: list(viewSchema, 'Saved views').exactOptional(),

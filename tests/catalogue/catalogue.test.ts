@@ -39,6 +39,9 @@ describe('CATALOGUE_SOURCES', () => {
       ...SUBSTRATE_DEPTHS.map(({ form }) => `rule ${form}`),
       'rule all decks',
       'rule one city, no default',
+      'rule run-off, DIN 1986-100:2016-12, Table 9, Cs',
+      'rule run-off, FLL green-roof guideline by depth',
+      'rule run-off of a year',
       ...FIRE_TABLES.map(({ name }) => `rule lanes, ${name}`),
     ];
     expect([...listed].sort()).toEqual(entries.sort());

@@ -17,6 +17,9 @@ const NUMBERS: Record<MaterialNumber, true> = {
   bearingKPa: true,
   dispersal: true,
   flowLsm: true,
+  porePercent: true,
+  permeabilityMs: true,
+  uplift: true,
   delivery: true,
 };
 const NUMBER_NAMES = Object.keys(NUMBERS) as MaterialNumber[];

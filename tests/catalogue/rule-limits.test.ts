@@ -38,7 +38,7 @@ describe('depths of substrate', () => {
   });
 });
 
-it('other values: 12 m³, 600, 400, 150, 250, 150 and 50 mm, 0.3 m, 1.5 %, 1.5 times', () => {
+it('other values: 12 m³, 600, 400, 150, 250, 150 and 50 mm, 0.3 m, 1.5 %, 20 mm, 1.5 times', () => {
   const {
     treeSoilM3,
     treeSoilMm,
@@ -49,6 +49,7 @@ it('other values: 12 m³, 600, 400, 150, 250, 150 and 50 mm, 0.3 m, 1.5 %, 1.5 t
     sillMm,
     stripM,
     fallPercent,
+    pondMm,
     slidingRatio,
     overturningRatio,
   } = DEFAULT_LIMITS;
@@ -62,10 +63,11 @@ it('other values: 12 m³, 600, 400, 150, 250, 150 and 50 mm, 0.3 m, 1.5 %, 1.5 t
     sillMm,
     stripM,
     fallPercent,
+    pondMm,
     slidingRatio,
     overturningRatio,
   ];
-  expect(limits.map((limit) => limit.value)).toEqual([12, 600, 400, 150, 250, 150, 50, 0.3, 1.5, 1.5, 1.5]);
+  expect(limits.map((limit) => limit.value)).toEqual([12, 600, 400, 150, 250, 150, 50, 0.3, 1.5, 20, 1.5, 1.5]);
   // 30 cm loose at a factor of 1.20 (low end of 1.20 to 1.30 for base gravel): 250 mm compacted
   expect(liftMm.value * 1.2).toBe(300);
 });

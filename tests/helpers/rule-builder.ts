@@ -60,6 +60,7 @@ export const LIMITS: RuleLimits = {
   sillMm: limit(50, 'sill'),
   stripM: limit(0.3, 'strip'),
   fallPercent: limit(1.5, 'fall'),
+  pondMm: limit(20, 'pond'),
   slidingRatio: limit(1.5, 'sliding'),
   overturningRatio: limit(1.5, 'overturning'),
 };
