@@ -38,7 +38,7 @@ const MAY: Record<string, Row> = {
 };
 
 /** Inside core a file imports from its own folder and those before it; files of core itself (the empty name) come last. */
-const CORE_ORDER = ['geometry', 'levels', 'layers', 'loads', 'stages', 'rules', 'takeoff', ''];
+const CORE_ORDER = ['geometry', 'levels', 'layers', 'loads', 'stages', 'rules', 'water', 'takeoff', ''];
 
 const NAMING = /(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*(?=[^)]*\bimport\.meta\.url))(['"`]) *\1/dg;
 
@@ -119,7 +119,7 @@ describe('this test itself', () => {
     ['core/geometry/a.ts', "import type { B } from '../levels/b.ts';", 'src/core/geometry may not import src/core/levels'],
     ['core/levels/a.ts', "import { B } from '../stages/b.ts';", 'src/core/levels may not import src/core/stages'],
     ['core/loads/a.ts', "import { B } from '../evaluate.ts';", 'src/core/loads may not import src/core/'],
-    ['core/geometry/a.ts', "import { B } from '../water/b.ts';", 'folder src/core/water has no place in the order'],
+    ['core/geometry/a.ts', "import { B } from '../wind/b.ts';", 'folder src/core/wind has no place in the order'],
     ['ui/A.tsx', "import { B } from '../view3d/B.tsx';", 'src/ui may not import src/view3d (../view3d/B.tsx)'],
     ['store/a.ts', "import { create } from 'zustand';", 'src/store may not import zustand'],
     ['mesh/a.ts', "import { B } from './b';", './b has no extension'],

@@ -1,0 +1,244 @@
+/**
+ * Which way water runs from every cell of a filled terrain. Decks are made of planes, so the flow is split between the two
+ * neighbours beside the steepest descent, in the ratio that makes its mean way exact on a plane: by the tangent of the angle.
+ */
+
+import type { Flood } from './flood.ts';
+import { CLOSED, stepsAround, type WaterTerrain } from './terrain.ts';
+
+/** Values of `Flow.facet` beyond the eight sectors. */
+export const ALONG_PARENT = 8;
+export const AT_EXIT = 9;
+export const NOWHERE = 10;
+/** Added to a facet where the cell lies across a divide and a part of its water runs the other way. */
+const DIVIDED = 16;
+/** Bits of the facet itself. */
+const FACET = 15;
+
+/** A divide must stand out by this much over its four neighbours together, in units: less is rounding of the levels. */
+const DIVIDE_UNITS = 8;
+
+/** Eight sectors of 45°, anticlockwise from +x: neighbour along the grid and diagonal neighbour beside each. */
+const ALONG = Int8Array.of(0, 1, 1, 2, 2, 3, 3, 0);
+const ACROSS = Int8Array.of(4, 4, 5, 5, 6, 6, 7, 7);
+
+/** The part of a cell's water that runs over to the other side of a divide. */
+export interface OtherSide {
+  readonly facet: number;
+  readonly share: number;
+  /** Of all water of the cell [-]. */
+  readonly part: number;
+}
+
+export interface Flow {
+  readonly steps: Int32Array;
+  /** Sector that the water runs in, or one of the values above. */
+  readonly facet: Uint8Array;
+  /** Share that goes to the diagonal neighbour of the sector [-]. */
+  readonly share: Float32Array;
+  readonly otherSides: ReadonlyMap<number, OtherSide>;
+}
+
+/**
+ * Directions of flow.
+ * @param terrain - terrain [-]
+ * @param flooded - filled levels and order of filling [-]
+ * @returns sector and share per cell [-]
+ * @source facets after D. G. Tarboton, Water Resources Research 33 (1997), doi 10.1029/96WR03137; shared by the tangent, which no source is known for: the mean way is exact on a plane
+ */
+export function flowOf(terrain: WaterTerrain, flooded: Flood): Flow {
+  const steps = stepsAround(terrain.width);
+  const facet = new Uint8Array(terrain.level.length).fill(NOWHERE);
+  const share = new Float32Array(terrain.level.length);
+  steepest(flooded, steps, facet, share);
+  const otherSides = new Map<number, OtherSide>();
+  for (let i = 0; i < flooded.reached; i++) {
+    const cell = flooded.order[i];
+    if (facet[cell] >= ALONG_PARENT || !standsOut(flooded.filled, steps, cell)) continue;
+    const other = otherSide(flooded.filled, steps, cell, facet[cell]);
+    if (!other) continue;
+    otherSides.set(cell, other);
+    facet[cell] |= DIVIDED;
+  }
+  return { steps, facet, share, otherSides };
+}
+
+/** The hot loop. Only lower neighbours are chosen, so a cell is always filled after those that it runs to. */
+function steepest({ filled, order, reached, parent }: Flood, steps: Int32Array, facet: Uint8Array, share: Float32Array): void {
+  for (let i = 0; i < reached; i++) {
+    const cell = order[i];
+    if (parent[cell] === cell) {
+      facet[cell] = AT_EXIT;
+      continue;
+    }
+    const own = filled[cell];
+    let best = 0;
+    let found = ALONG_PARENT;
+    for (let f = 0; f < 8; f++) {
+      const steepness = steepnessOf(own, filled[cell + steps[ALONG[f]]], filled[cell + steps[ACROSS[f]]]);
+      if (steepness <= best) continue;
+      best = steepness;
+      found = f;
+    }
+    facet[cell] = found;
+    if (found < ALONG_PARENT) share[cell] = shareOf(own, filled[cell + steps[ALONG[found]]], filled[cell + steps[ACROSS[found]]]);
+  }
+}
+
+/** Square of the steepest fall within a sector, in units per cell; 0 for none. The diagonal beside a closed neighbour belongs to the sector on its other side. */
+function steepnessOf(own: number, along: number, across: number): number {
+  if (along === CLOSED) return 0;
+  const s1 = own - along;
+  const s2 = across === CLOSED ? 0 : along - across;
+  if (s2 <= 0) return s1 > 0 ? s1 * s1 : 0;
+  if (s2 < s1) return s1 * s1 + s2 * s2;
+  const drop = own - across;
+  return drop > 0 ? (drop * drop) / 2 : 0;
+}
+
+/** Share of the diagonal neighbour, for a sector with a fall. */
+function shareOf(own: number, along: number, across: number): number {
+  const s1 = own - along;
+  const s2 = across === CLOSED ? 0 : along - across;
+  return s2 <= 0 ? 0 : s2 < s1 ? s2 / s1 : 1;
+}
+
+/** Whether a cell lies above the mean of its four neighbours, as it does where a ridge passes. */
+function standsOut(filled: Int32Array, steps: Int32Array, cell: number): boolean {
+  let over = 0;
+  for (let k = 0; k < 4; k++) {
+    const beside = filled[cell + steps[k]];
+    if (beside !== CLOSED) over += filled[cell] - beside;
+  }
+  return over > DIVIDE_UNITS;
+}
+
+interface Descent {
+  readonly facet: number;
+  readonly share: number;
+  readonly steepness: number;
+  /** Anticlockwise from +x, in radians. */
+  readonly angle: number;
+}
+
+/** The steepest way down on the other side of a divide, more than 60° from the main one, and how much of the cell lies there. */
+function otherSide(filled: Int32Array, steps: Int32Array, cell: number, main: number): OtherSide | null {
+  const descents = Array.from({ length: 8 }, (_, f) => descentIn(filled, steps, cell, f));
+  let best: Descent | null = null;
+  for (const descent of descents) {
+    if (descent.steepness === 0 || !isOwnWay(descents, descent)) continue;
+    if (Math.cos(descent.angle - descents[main].angle) >= 0.5) continue;
+    if (!best || descent.steepness > best.steepness) best = descent;
+  }
+  if (!best) return null;
+  const part = partBeyond(filled, steps, cell, descents[main], best);
+  return part > 0 ? { facet: best.facet, share: best.share, part } : null;
+}
+
+function descentIn(filled: Int32Array, steps: Int32Array, cell: number, f: number): Descent {
+  const along = filled[cell + steps[ALONG[f]]];
+  const across = filled[cell + steps[ACROSS[f]]];
+  const share = shareOf(filled[cell], along, across);
+  const turned = Math.atan(share);
+  const angle = f % 2 === 0 ? (f * Math.PI) / 4 + turned : ((f + 1) * Math.PI) / 4 - turned;
+  return { facet: f, share, steepness: steepnessOf(filled[cell], along, across), angle };
+}
+
+/** Whether the steepest way of a sector is no mere edge of a steeper sector beside it. */
+function isOwnWay(descents: readonly Descent[], { facet, share }: Descent): boolean {
+  const beside = (facet % 2 === 0) === (share === 0) ? descents[(facet + 7) % 8] : descents[(facet + 1) % 8];
+  return (share > 0 && share < 1) || beside.steepness === 0 || beside.share === share;
+}
+
+/**
+ * Part of a cell beyond a ridge. The slopes of both sides are read one cell further down, where the ridge is out of the way; by how
+ * much a neighbour lies higher than its slope says tells how far the ridge is from the cell's middle. Exact for a ridge across both ways.
+ */
+function partBeyond(filled: Int32Array, steps: Int32Array, cell: number, main: Descent, other: Descent): number {
+  const sideOf = ({ facet, share }: Descent) => {
+    const step = steps[share < 0.5 ? ALONG[facet] : ACROSS[facet]];
+    const drop = filled[cell] - filled[cell + step];
+    const beyond = filled[cell + 2 * step];
+    return { drop, slope: beyond === CLOSED ? drop : filled[cell + step] - beyond };
+  };
+  const [here, there] = [sideOf(main), sideOf(other)];
+  if (!(here.slope > 0 && there.slope > 0)) return 0;
+  const off = (here.slope - here.drop - (there.slope - there.drop)) / (here.slope + there.slope);
+  return Math.max(0, Math.min(1, 0.5 + off));
+}
+
+/**
+ * Sums a quantity down the flow.
+ * @param flow - directions [-]
+ * @param flooded - order of filling [-]
+ * @param weights - what each cell brings, in any unit [m²]
+ * @returns per cell what passes it, its own included; the sum over all exits is the sum of all cells reached [m²]
+ * @source none: arithmetic
+ */
+export function accumulate(flow: Flow, flooded: Flood, weights: Float64Array): Float64Array {
+  const { steps, facet, share, otherSides } = flow;
+  const { order, parent } = flooded;
+  const sums = weights.slice();
+  for (let i = flooded.reached - 1; i >= 0; i--) {
+    const cell = order[i];
+    const way = facet[cell];
+    let sum = sums[cell];
+    if (way === AT_EXIT) continue;
+    if (way === ALONG_PARENT) {
+      sums[parent[cell]] += sum;
+      continue;
+    }
+    if (way >= DIVIDED) {
+      const other = otherSides.get(cell)!;
+      const beyond = sum * other.part;
+      const across = beyond * other.share;
+      sums[cell + steps[ACROSS[other.facet]]] += across;
+      sums[cell + steps[ALONG[other.facet]]] += beyond - across;
+      sum -= beyond;
+    }
+    // The rest, not the other product: nothing is lost to rounding.
+    const across = sum * share[cell];
+    if (across > 0) sums[cell + steps[ACROSS[way & FACET]]] += across;
+    sums[cell + steps[ALONG[way & FACET]]] += sum - across;
+  }
+  return sums;
+}
+
+/**
+ * Where a cell's water runs to.
+ * @param flow - directions [-]
+ * @param cell - cell of the terrain [-]
+ * @returns direction clockwise from +y; NaN at exits, in ponds and where it runs nowhere [°]
+ * @source none: geometry
+ */
+export function bearingDeg(flow: Flow, cell: number): number {
+  const way = flow.facet[cell];
+  const f = way & FACET;
+  if (f >= ALONG_PARENT) return Number.NaN;
+  const turned = Math.atan(flow.share[cell]);
+  const angle = f % 2 === 0 ? (f * Math.PI) / 4 + turned : ((f + 1) * Math.PI) / 4 - turned;
+  return (450 - (angle * 180) / Math.PI) % 360;
+}
+
+/**
+ * Share of a cell's water that runs to one of its neighbours.
+ * @param flow - directions [-]
+ * @param flooded - parents [-]
+ * @param cell - cell of the terrain [-]
+ * @param k - which neighbour, in the order of `stepsAround` [-]
+ * @returns share [-]
+ * @source none: arithmetic
+ */
+export function shareTo(flow: Flow, flooded: Flood, cell: number, k: number): number {
+  const way = flow.facet[cell];
+  if (way < ALONG_PARENT) return sectorShare(way, flow.share[cell], k);
+  if (way === ALONG_PARENT) return flooded.parent[cell] === cell + flow.steps[k] ? 1 : 0;
+  if (way < DIVIDED) return 0;
+  const other = flow.otherSides.get(cell)!;
+  return (1 - other.part) * sectorShare(way & FACET, flow.share[cell], k) + other.part * sectorShare(other.facet, other.share, k);
+}
+
+function sectorShare(facet: number, share: number, k: number): number {
+  if (k < 4) return ALONG[facet] === k ? 1 - share : 0;
+  return ACROSS[facet] === k ? share : 0;
+}
