@@ -46,7 +46,7 @@ createRoot(root).render(
       demos={demos}
       canvas={
         <Suspense fallback={null}>
-          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} />
+          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} postWords={en.site.post} />
         </Suspense>
       }
     />

@@ -3,11 +3,8 @@
 import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, type CellMap, REACH_CLASSES } from '../model/maps.ts';
 import type { AccessInput } from '../model/route-input.ts';
 import type { Evaluation } from './evaluation.ts';
-import { edgeBandCells } from './geometry/edge-band.ts';
+import { edgeBandCells, OPEN_EDGE_M } from './geometry/edge-band.ts';
 import { reachCells } from './stages/reach-cells.ts';
-
-/** Width of the band along open edges in which people are secured against falling [m]. */
-export const OPEN_EDGE_M = 2;
 
 /**
  * Map of reach. For the finished garden, without access points and for derived stages there is nothing to tell: no cell has a value.

@@ -1,5 +1,7 @@
 /** The whole picture of a deck: parts, prisms, solids, ink lines, lifts of the exploded view. */
 
+import { OPEN_EDGE_M } from '../core/geometry/edge-band.ts';
+import { insetPieces } from '../core/geometry/inset.ts';
 import { boundsOf } from '../core/geometry/ring.ts';
 import type { Surface } from '../core/levels/surface.ts';
 import type { LayerInput, Region } from '../model/deck-input.ts';
@@ -18,7 +20,7 @@ import { writePrism } from './solids.ts';
 
 /** What the next picture can take over from this one. */
 export interface PictureMemory {
-  readonly slab: SlabShape;
+  readonly slab: DeckShape;
   readonly zones: ReadonlyMap<string, ZoneShape>;
 }
 
@@ -26,6 +28,10 @@ interface SlabShape {
   readonly deck: Region;
   readonly surface: Surface;
   readonly answer: PlanNetAnswer;
+}
+
+interface DeckShape extends SlabShape {
+  readonly edgeBand: Float64Array;
 }
 
 interface ZoneShape extends SlabShape {
@@ -61,14 +67,15 @@ export function buildPicture(input: PictureInput, previous?: PictureMemory): { p
   draft.addFurniture();
   if (slab.answer.net !== null) draft.addFlood(slab.answer.net);
   const memory = { slab, zones: new Map(input.input.zones.map((zone, z) => [zone.id, zones[z]])) };
-  return { picture: draft.finish(), memory };
+  return { picture: draft.finish(slab.edgeBand), memory };
 }
 
-function slabShape(input: PictureInput, previous: PictureMemory | undefined): SlabShape {
+function slabShape(input: PictureInput, previous: PictureMemory | undefined): DeckShape {
   const deck = input.input.deck;
   const surface = input.deckSurface;
   if (previous !== undefined && previous.slab.deck === deck && previous.slab.surface === surface) return previous.slab;
-  return { deck, surface, answer: planNet(deck, deck, { deck: surface, finish: null }) };
+  const edgeBand = previous?.slab.deck === deck ? previous.slab.edgeBand : insetPieces(deck, OPEN_EDGE_M);
+  return { deck, surface, answer: planNet(deck, deck, { deck: surface, finish: null }), edgeBand };
 }
 
 function zoneShape(input: PictureInput, z: number, previous: PictureMemory | undefined): ZoneShape {
@@ -179,7 +186,7 @@ class Draft {
     });
   }
 
-  finish(): Picture {
+  finish(edgeBand: Float64Array): Picture {
     const { solids, edges } = this.writer.finish();
     const box = boundsOf(this.input.input.deck.outer);
     const sizeM = Math.max(box.maxX - box.minX, box.maxY - box.minY);
@@ -190,6 +197,7 @@ class Draft {
       wallPrisms: this.wallPrisms,
       solids,
       edges,
+      edgeBand,
       floorLiftM: floorLifts(ranges, floorGapM(sizeM)),
       ...bayOutlines(this.input.input.bays, this.input.deckSurface),
       boundsM: boundsOfSolids(solids),

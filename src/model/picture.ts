@@ -89,6 +89,8 @@ export interface Picture {
   readonly edges: EdgeLines;
   /** Lift of each floor at 100 % [m]; no two floors touch then. */
   readonly floorLiftM: Float64Array;
+  /** Inner border of the band along open edges, in plan: ax ay bx by per piece [m]. */
+  readonly edgeBand: Float64Array;
   /** Outlines of bays on top of the slab: x y z per vertex, two per segment [m]. */
   readonly bayLines: Float32Array;
   readonly bays: readonly {

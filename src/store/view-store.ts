@@ -3,6 +3,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
+import type { WheelStand } from '../model/wheel-input.ts';
 
 export type MapPlace = 'top' | 'slab';
 
@@ -13,6 +14,17 @@ export interface Cut {
   readonly lookDeg: number;
   /** Place across the deck, 0 … 1 of its extent in that direction [-]. */
   readonly position: number;
+}
+
+/** A vehicle chosen on its line. */
+export interface ChosenRun extends WheelStand {
+  readonly id: string;
+}
+
+/** Which layer's top the patches of wheels are drawn on: the `nth` of that material from the top; '' is the membrane. */
+export interface FootLayer {
+  readonly materialId: string;
+  readonly nth: number;
 }
 
 /** A wish to the camera; `count` rises with each so that the same wish can be made twice. */
@@ -35,6 +47,8 @@ export interface ViewState {
   readonly explode: number;
   readonly map: MapKind | null;
   readonly mapOn: MapPlace;
+  /** Routes, access points, reach and open edges are drawn while a stage is shown. */
+  readonly sitePlan: boolean;
   readonly hiddenKinds: ReadonlySet<PartKind>;
   readonly hiddenZones: ReadonlySet<string>;
   readonly onlyKind: PartKind | null;
@@ -44,6 +58,12 @@ export interface ViewState {
   readonly bay: string | null;
   /** Loose material of the heap board; null for the first of the scene. */
   readonly heapOf: string | null;
+  readonly run: ChosenRun | null;
+  /** Wheel looked at, by its index; null for the one that uses most. */
+  readonly wheel: number | null;
+  readonly foot: FootLayer;
+  /** The chosen vehicle drives along its line. */
+  readonly driving: boolean;
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
   /** What became of the 3D view. */
@@ -57,6 +77,7 @@ export interface ViewActions {
   setExplode(explode: number): void;
   showMap(map: MapKind | null): void;
   setMapOn(mapOn: MapPlace): void;
+  setSitePlan(sitePlan: boolean): void;
   toggleKind(kind: PartKind): void;
   toggleZone(zone: string): void;
   isolateKind(kind: PartKind | null): void;
@@ -66,6 +87,12 @@ export interface ViewActions {
   pickCell(cell: number | null): void;
   pickBay(bay: string | null): void;
   showHeapsOf(material: string): void;
+  /** A vehicle at a place of its line, or none. */
+  chooseRun(run: ChosenRun | null): void;
+  moveRun(frontM: number): void;
+  chooseWheel(wheel: number | null): void;
+  chooseFoot(foot: FootLayer): void;
+  setDriving(driving: boolean): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setCanvas(canvas: ViewState['canvas']): void;
@@ -81,6 +108,7 @@ const START = {
   explode: 0,
   map: null,
   mapOn: 'top',
+  sitePlan: true,
   hiddenKinds: new Set<PartKind>(),
   hiddenZones: new Set<string>(),
   onlyKind: null,
@@ -89,6 +117,10 @@ const START = {
   cell: null,
   bay: null,
   heapOf: null,
+  run: null,
+  wheel: null,
+  foot: { materialId: '', nth: 0 },
+  driving: false,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -118,6 +150,7 @@ export function createViewStore(): ViewStore {
     setExplode: (explode) => set({ explode: Math.min(1, Math.max(0, explode)) }),
     showMap: (map) => set({ map }),
     setMapOn: (mapOn) => set({ mapOn }),
+    setSitePlan: (sitePlan) => set({ sitePlan }),
     toggleKind: (kind) => set({ hiddenKinds: toggled(get().hiddenKinds, kind) }),
     toggleZone: (zone) => set({ hiddenZones: toggled(get().hiddenZones, zone) }),
     isolateKind: (onlyKind) => set({ onlyKind }),
@@ -127,6 +160,15 @@ export function createViewStore(): ViewStore {
     pickCell: (cell) => set({ cell }),
     pickBay: (bay) => set({ bay }),
     showHeapsOf: (heapOf) => set({ heapOf }),
+    // Another vehicle has other wheels and layers.
+    chooseRun: (run) => set(run?.id === get().run?.id ? { run } : { run, wheel: null, foot: START.foot, driving: false }),
+    moveRun: (frontM) => {
+      const { run } = get();
+      if (run !== null) set({ run: { ...run, frontM } });
+    },
+    chooseWheel: (wheel) => set({ wheel }),
+    chooseFoot: (foot) => set({ foot }),
+    setDriving: (driving) => set({ driving }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
     setCanvas: (canvas) => set({ canvas }),

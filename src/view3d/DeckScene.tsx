@@ -5,18 +5,21 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { BayLabels, type BayNote } from './bay-labels.ts';
-import type { DeckDirector } from './deck-director.ts';
+import type { DeckDirector, DeckLabels } from './deck-director.ts';
 import { type LastFrame, probeSource } from './deck-probe.ts';
+import { FieldLabels } from './field-labels.ts';
 import { viewProbe } from './probe.ts';
 import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
+import type { PostWords } from './site-overlay.ts';
 
 export interface DeckSceneProps {
   readonly director: DeckDirector;
   readonly overlay: HTMLElement;
   readonly bayNote: BayNote | null;
+  readonly postWords: PostWords | null;
 }
 
-export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
+export function DeckScene({ director, overlay, bayNote, postWords }: DeckSceneProps) {
   const gl = useThree((state) => state.gl);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const sheet = useThree((state) => state.scene);
@@ -24,19 +27,23 @@ export function DeckScene({ director, overlay, bayNote }: DeckSceneProps) {
   const clock = useThree((state) => state.clock);
   const invalidate = useThree((state) => state.invalidate);
   const sharpness = useSharpness();
-  const [labels, setLabels] = useState<BayLabels | null>(null);
+  const [labels, setLabels] = useState<DeckLabels | null>(null);
   const [controls, setControls] = useState<CameraControls | null>(null);
 
   useEffect(() => {
-    const made = new BayLabels(overlay);
+    const made = { bays: new BayLabels(overlay), field: new FieldLabels(overlay) };
     setLabels(made);
-    return () => made.dispose();
+    return () => {
+      made.field.dispose();
+      made.bays.dispose();
+    };
   }, [overlay]);
 
   useEffect(() => {
-    labels?.setNote(bayNote);
+    labels?.bays.setNote(bayNote);
+    if (postWords !== null) director.site.setWords(postWords);
     invalidate();
-  }, [labels, bayNote, invalidate]);
+  }, [labels, director, bayNote, postWords, invalidate]);
 
   const ask = useCallback(() => {
     sharpness.asked();

@@ -12,6 +12,7 @@ import { canDraw, watchContext } from './context-watch.ts';
 import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
 import { dotsPerPixel } from './sharpness.ts';
+import type { PostWords } from './site-overlay.ts';
 import './deck-view.css';
 
 const CAMERA = { up: [0, 0, 1], fov: FIELD_OF_VIEW_DEG } as const;
@@ -23,6 +24,8 @@ export interface DeckViewProps {
   readonly label?: string;
   /** Second line of a bay's label: what it may carry. */
   readonly bayNote?: BayNote;
+  /** What stands on the post of an access point. */
+  readonly postWords?: PostWords;
 }
 
 export function DeckView(props: DeckViewProps) {
@@ -42,7 +45,7 @@ export function DeckView(props: DeckViewProps) {
   );
 }
 
-function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote }: DeckViewProps) {
+function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, postWords }: DeckViewProps) {
   const [director] = useState(() => new DeckDirector(scene, view));
   const [overlay, setOverlay] = useState<HTMLElement | null>(null);
   const [canvas, setCanvas] = useState<HTMLCanvasElement | null>(null);
@@ -76,7 +79,7 @@ function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote }: DeckV
         onCreated={({ gl }) => setCanvas(gl.domElement)}
       >
         <color attach="background" args={[PAPER]} />
-        {overlay && <DeckScene director={director} overlay={overlay} bayNote={bayNote ?? null} />}
+        {overlay && <DeckScene director={director} overlay={overlay} bayNote={bayNote ?? null} postWords={postWords ?? null} />}
       </Canvas>
       <div ref={setOverlay} className="deck-labels" aria-hidden="true" />
     </div>

@@ -10,7 +10,9 @@ import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
 import { DeckModel } from './deck-model.ts';
 import { DeckPicker } from './deck-picker.ts';
+import type { FieldLabels } from './field-labels.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
+import { SiteOverlay } from './site-overlay.ts';
 import { type Tap, watchTaps } from './tap-watch.ts';
 
 /** Reach of a finger [CSS px]. */
@@ -24,15 +26,22 @@ export interface Easel extends Camera {
   readonly invalidate: () => void;
 }
 
+/** Labels beside the model and on it. */
+export interface DeckLabels {
+  readonly bays: BayLabels;
+  readonly field: FieldLabels;
+}
+
 export class DeckDirector {
   readonly model = new DeckModel();
   readonly follower = new DeckFollower(this.model);
+  readonly site = new SiteOverlay(this.model);
   private readonly picker = new DeckPicker(this.model);
   private readonly scene: SceneStore;
   private readonly view: ViewStore;
   private easel: Easel | null = null;
   private rig: CameraRig | null = null;
-  private labels: BayLabels | null = null;
+  private labels: DeckLabels | null = null;
   private wishCount = -1;
   private width = 1;
   private height = 1;
@@ -43,7 +52,7 @@ export class DeckDirector {
   }
 
   /** Starts to follow; the returned function stops. */
-  start(easel: Easel, labels: BayLabels): () => void {
+  start(easel: Easel, labels: DeckLabels): () => void {
     const rig = new CameraRig(easel);
     this.easel = easel;
     this.rig = rig;
@@ -68,6 +77,7 @@ export class DeckDirector {
     const scene = this.scene.getState();
     const view = this.view.getState();
     this.follower.follow(scene, view);
+    this.site.follow(scene, view, this.follower.states);
     if (scene.snapshot !== null && this.rig !== null) {
       this.rig.setModel(scene.snapshot.picture, view.explode);
       if (view.camera.count !== this.wishCount) {
@@ -132,7 +142,10 @@ export class DeckDirector {
     const view = this.view.getState();
     this.follower.markCell(view.cell, rig.pixelM());
     const { snapshot, states } = this.follower;
-    if (snapshot !== null) this.labels?.update({ snapshot, states }, view, easel.camera, this.size);
+    if (snapshot !== null && this.labels !== null) {
+      this.labels.bays.update({ snapshot, states }, view, easel.camera, this.size);
+      this.site.place(this.labels.field, easel.camera, this.size);
+    }
     if (more) easel.invalidate();
   }
 
@@ -141,6 +154,7 @@ export class DeckDirector {
   }
 
   dispose(): void {
+    this.site.dispose();
     this.model.dispose();
     this.picker.dispose();
   }

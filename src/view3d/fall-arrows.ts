@@ -4,7 +4,7 @@ import type { CellMap, GridShape } from '../model/maps.ts';
 import type { EdgeLines, Picture } from '../model/picture.ts';
 import { cellCentre } from './cell-mark.ts';
 import type { PartState } from './part-states.ts';
-import { topAt } from './top-at.ts';
+import { nearPrisms, topAt } from './top-at.ts';
 
 /** Arrows across the longer side of the deck. */
 const ACROSS = 26;
@@ -57,19 +57,4 @@ function pushArrow(out: number[], [x, y, z]: readonly [number, number, number], 
   const tip = [x + dx / 2, y + dy / 2];
   out.push(x - dx / 2, y - dy / 2, z, tip[0], tip[1], z);
   for (const side of [-1, 1]) out.push(tip[0], tip[1], z, tip[0] - 0.3 * dx - side * 0.16 * dy, tip[1] - 0.3 * dy + side * 0.16 * dx, z);
-}
-
-/** Prisms whose box holds a point: on a large deck few of hundreds. */
-function nearPrisms(picture: Picture): (x: number, y: number) => Picture['prisms'] {
-  const boxes = picture.prisms.map(({ plan }) => {
-    const box = [Infinity, Infinity, -Infinity, -Infinity];
-    for (let i = 0; i < plan.length; i += 2) {
-      box[0] = Math.min(box[0], plan[i]);
-      box[1] = Math.min(box[1], plan[i + 1]);
-      box[2] = Math.max(box[2], plan[i]);
-      box[3] = Math.max(box[3], plan[i + 1]);
-    }
-    return box;
-  });
-  return (x, y) => picture.prisms.filter((_, p) => x >= boxes[p][0] && y >= boxes[p][1] && x <= boxes[p][2] && y <= boxes[p][3]);
 }

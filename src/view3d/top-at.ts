@@ -76,3 +76,18 @@ export function drawnTopM(picture: Picture, states: readonly PartState[], at: re
   const top = topAt(picture, states, at[0], at[1]);
   return top === null ? null : top.zM + liftM(picture, top.part, true, explode);
 }
+
+/** Prisms whose box holds a point: on a large deck few of hundreds. */
+export function nearPrisms(picture: Picture): (x: number, y: number) => Picture['prisms'] {
+  const boxes = picture.prisms.map(({ plan }) => {
+    const box = [Infinity, Infinity, -Infinity, -Infinity];
+    for (let i = 0; i < plan.length; i += 2) {
+      box[0] = Math.min(box[0], plan[i]);
+      box[1] = Math.min(box[1], plan[i + 1]);
+      box[2] = Math.max(box[2], plan[i]);
+      box[3] = Math.max(box[3], plan[i + 1]);
+    }
+    return box;
+  });
+  return (x, y) => picture.prisms.filter((_, p) => x >= boxes[p][0] && y >= boxes[p][1] && x <= boxes[p][2] && y <= boxes[p][3]);
+}

@@ -77,6 +77,8 @@ export function smallPicture(): Picture {
   return {
     parts: PARTS,
     prisms,
+    wallPrisms: [],
+    edgeBand: new Float64Array(0),
     solids: solidsOf(prisms),
     edges: { positions: new Float32Array(0), parts: new Uint16Array(0), upper: new Uint8Array(0) },
     floorLiftM: Float64Array.from([0, 0.5, 1, 2]),

@@ -5,6 +5,9 @@ import { cellCentreM } from './grid.ts';
 import type { DeckGround } from './region-cells.ts';
 import { ringsOf } from './ring.ts';
 
+/** Width of the band along open edges in which people are secured against falling: common practice [m]. */
+export const OPEN_EDGE_M = 2;
+
 /**
  * Cells of the deck whose centre lies within a band along its rims. Nothing is known of parapets or guards, so every rim counts as open.
  * @param ground - deck on its grid [-]

@@ -24,6 +24,7 @@ export function ViewTools({ flat, explode }: Props) {
   const moveCamera = useView((state) => state.moveCamera);
   const { on: cut, lookDeg } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
+  const stage = useView((state) => state.stage);
   const [help, setHelp] = useState(false);
   const toggleCut = () => {
     setCut({ on: !cut });
@@ -47,6 +48,7 @@ export function ViewTools({ flat, explode }: Props) {
               {t.tools.cut}
             </button>
           </div>
+          {stage !== null && <SiteTool />}
           {explode && <ExplodeTool lying={false} />}
         </>
       )}
@@ -58,5 +60,19 @@ export function ViewTools({ flat, explode }: Props) {
       </div>
       {help && <KeysHelp onClose={() => setHelp(false)} />}
     </section>
+  );
+}
+
+/** Ways, access points, reach and open edges on the model; they belong to a stage. */
+function SiteTool() {
+  const on = useView((state) => state.sitePlan);
+  const setOn = useView((state) => state.setSitePlan);
+  return (
+    <div className="tool-group sheet">
+      <button type="button" className="tool-button" aria-pressed={on} title={t.site.planTitle} onClick={() => setOn(!on)}>
+        <Icon name="site" />
+        {t.site.plan}
+      </button>
+    </div>
   );
 }

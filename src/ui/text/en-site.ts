@@ -1,6 +1,7 @@
 /** Sentences of the site: how places are reached, open edges, lanes, retaining walls. */
 
 import type { MapKind, ReachClass } from '../../model/maps.ts';
+import type { SceneAccessPoint } from '../../model/scene-file.ts';
 import { areaText, numberText } from '../format.ts';
 import { many } from './en-words.ts';
 
@@ -33,7 +34,13 @@ export const classes = {
   head: 'Class',
 } as const;
 
+const ACCESS: Readonly<Record<SceneAccessPoint['kind'], string>> = { ramp: 'ramp', crane: 'crane', blower: 'hose', gate: 'gate' };
+
 export const site = {
+  /** On the post of an access point. */
+  post: ({ id, kind }: SceneAccessPoint) => `${id} ${ACCESS[kind]}`,
+  plan: 'Site',
+  planTitle: 'Site plan: ways of machines, access points, reach and open edges, while a stage is shown',
   band: 'within 2 m of an open edge',
   arrows: 'Arrows: laid from far to near, so that nothing laid is driven on',
   towards: (bearingDeg: number) => `laid towards ${numberText(bearingDeg, 0)}°`,
