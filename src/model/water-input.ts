@@ -43,5 +43,5 @@ export type OutletFault =
   | 'off deck'
   /** An overflow without a level. */
   | 'no invert'
-  /** An overflow whose level lies below the membrane there: it runs like an outlet. */
+  /** An overflow whose level lies at or below the membrane there: it runs like an outlet. */
   | 'below deck';

@@ -1,0 +1,207 @@
+/** Where rain on a deck runs to with every outlet working: catchments, ponds, directions and lengths of flow. */
+
+import type { WaterSite } from '../model/water-input.ts';
+import { type Catchment, NO_WAY_OUT, OFF_DECK, type Pond, type WaterCourse } from '../model/water-result.ts';
+import type { Evaluation } from './evaluation.ts';
+import { placeExits } from './water/exits.ts';
+import { type Flood, flood } from './water/flood.ts';
+import { accumulate, bearingDeg, type Flow, flowOf } from './water/flow.ts';
+import { longestPaths } from './water/path.ts';
+import { type PoreColumn, poreColumn } from './water/pores.ts';
+import { type RiseGround, riseGround } from './water/rise.ts';
+import { gridCell, layTerrain, passes, terrainCell, UNIT_M, type WaterExit, type WaterTerrain } from './water/terrain.ts';
+import { waterOnCellM } from './water-on-cell.ts';
+
+/** A course with what further questions about it need. */
+export interface RoutedWater extends WaterCourse {
+  readonly columns: readonly PoreColumn[];
+  readonly exits: readonly WaterExit[];
+  readonly rises: RiseGround;
+}
+
+/**
+ * Routes the water of a deck. Outlets take it at the level of the membrane, overflows and edges only where it stands at theirs.
+ * Where no edge is drawn at the rim of the deck, a wall is taken to stand. Rim and openings are seen by whole cells: what is
+ * thinner than a cell does not part water.
+ * @param on - evaluated deck [m]
+ * @param site - outlets, edges, coefficients and pores [m]
+ * @returns catchments [m²], levels [m], directions [°] and ponds [l]
+ * @throws RangeError if the site does not fit the deck's zones
+ * @source contract.md, section 2, Water
+ */
+export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
+  const { ground, deckLevelsM, deckSurface } = on.prepared;
+  const { grid, deckShare } = ground;
+  if (site.zones.length !== on.input.zones.length) {
+    throw new RangeError(`waterCourse: zones must be as many as the deck's ${on.input.zones.length}, got ${site.zones.length}`);
+  }
+  const columns = on.input.zones.map((zone, z) => poreColumn(zone.buildUp, site.zones[z].freePores));
+  const terrain = layTerrain(grid, deckShare, deckLevelsM);
+  const placed = placeExits({ grid, terrain, deckLevelsM, deckSurface }, site);
+  const flooded = flood(terrain, placed.exits);
+  const flow = flowOf(terrain, flooded);
+  const coefficients = peakCs(on, site);
+  const areasM2 = new Float64Array(terrain.open.length);
+  const effectiveM2 = new Float64Array(terrain.open.length);
+  const cOf = new Float64Array(terrain.open.length);
+  for (let cell = 0; cell < deckShare.length; cell++) {
+    const at = terrainCell(terrain, cell);
+    areasM2[at] = deckShare[cell] * grid.cellM ** 2;
+    effectiveM2[at] = coefficients[cell] * areasM2[at];
+    cOf[at] = coefficients[cell];
+  }
+  const areaSums = accumulate(flow, flooded, areasM2);
+  const effectiveSums = accumulate(flow, flooded, effectiveM2);
+  const pathsM = longestPaths(terrain, flow, flooded, cOf);
+  const sinks = site.outlets.length + site.spills.length;
+  const cells = perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM });
+  return {
+    site,
+    faults: placed.faults,
+    outletCells: placed.outletCells,
+    ignoredSpills: placed.ignoredSpills,
+    catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
+    noWayOut: leftOver(flooded, areasM2, effectiveM2),
+    ...cells,
+    ponds: pondsOf(on, columns, terrain, flooded, cells.filledM),
+    columns,
+    exits: placed.exits,
+    rises: riseGround(terrain, placed.exits),
+  };
+}
+
+/** Peak coefficient of each cell's deck, by area. Rain falls once: where zones overlap it is their mean. */
+function peakCs({ field, prepared }: Evaluation, site: WaterSite): Float64Array {
+  const { owner, mixed, start, entryZone, entryShare } = field.zones;
+  const { deckShare } = prepared.ground;
+  const out = new Float64Array(owner.length);
+  for (let cell = 0; cell < owner.length; cell++) out[cell] = owner[cell] >= 0 ? site.zones[owner[cell]].peakC : site.bareC;
+  mixed.forEach((cell, i) => {
+    let covered = 0;
+    let sum = 0;
+    for (let e = start[i]; e < start[i + 1]; e++) {
+      covered += entryShare[e];
+      sum += entryShare[e] * site.zones[entryZone[e]].peakC;
+    }
+    const bare = Math.max(0, deckShare[cell] - covered);
+    out[cell] = (sum + bare * site.bareC) / (covered + bare);
+  });
+  return out;
+}
+
+interface Routed {
+  readonly terrain: WaterTerrain;
+  readonly flooded: Flood;
+  readonly flow: Flow;
+  readonly deckLevelsM: Float64Array;
+  readonly effectiveSums: Float64Array;
+  readonly pathsM: Float64Array;
+}
+
+/** From cells of the terrain to cells of the grid. */
+function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM }: Routed) {
+  const size = deckLevelsM.length;
+  const sinkAt = new Int16Array(size).fill(OFF_DECK);
+  const [filledM, upstreamM2, pathM] = Array.from({ length: 3 }, () => new Float64Array(size).fill(Number.NaN));
+  const bearings = new Float32Array(size).fill(Number.NaN);
+  for (let cell = 0; cell < size; cell++) {
+    const at = terrainCell(terrain, cell);
+    if (terrain.open[at] === 0) continue;
+    const stands = flooded.filled[at] > terrain.level[at];
+    filledM[cell] = stands ? terrain.baseM + flooded.filled[at] * UNIT_M : deckLevelsM[cell];
+    sinkAt[cell] = flooded.label[at] < 0 ? NO_WAY_OUT : flooded.label[at];
+    if (flooded.label[at] < 0) continue;
+    upstreamM2[cell] = effectiveSums[at];
+    pathM[cell] = pathsM[at];
+    if (!stands) bearings[cell] = bearingDeg(flow, at);
+  }
+  return { sinkAt, filledM, bearingDeg: bearings, upstreamM2, pathM };
+}
+
+/** What arrives at the exits. Sinks that drain the very same cell share it evenly. */
+function catchmentsOf(
+  terrain: WaterTerrain,
+  exits: readonly WaterExit[],
+  { parent, label }: Flood,
+  sinks: number,
+  [areas, effective]: readonly Float64Array[],
+): Catchment[] {
+  const sums = Array.from({ length: sinks }, () => ({ areaM2: 0, effectiveM2: 0 }));
+  const byCell = new Map<number, Set<number>>();
+  for (const { cell, levelM, sink } of exits) {
+    if (parent[cell] !== cell) continue;
+    const takers = byCell.get(cell) ?? new Set([label[cell]]);
+    if (drainsCell(terrain, cell, levelM)) takers.add(sink);
+    byCell.set(cell, takers);
+  }
+  for (const [cell, takers] of byCell) {
+    for (const sink of takers) {
+      sums[sink].areaM2 += areas[cell] / takers.size;
+      sums[sink].effectiveM2 += effective[cell] / takers.size;
+    }
+  }
+  return sums;
+}
+
+function drainsCell(terrain: WaterTerrain, cell: number, levelM: number): boolean {
+  return Math.round((levelM - terrain.baseM) / UNIT_M) <= terrain.level[cell];
+}
+
+function leftOver({ label }: Flood, areas: Float64Array, effective: Float64Array): Catchment {
+  let areaM2 = 0;
+  let effectiveM2 = 0;
+  for (let cell = 0; cell < label.length; cell++) {
+    if (label[cell] >= 0) continue;
+    areaM2 += areas[cell];
+    effectiveM2 += effective[cell];
+  }
+  return { areaM2, effectiveM2 };
+}
+
+/** Cells that are filled above their level, gathered to those that hang together; they all have one level of water. */
+function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterTerrain, flooded: Flood, filledM: Float64Array): Pond[] {
+  const { filled, order, reached, label } = flooded;
+  const { steps } = riseGround(terrain, []);
+  const seen = new Uint8Array(filled.length);
+  const ponds: Pond[] = [];
+  for (let i = 0; i < reached; i++) {
+    if (seen[order[i]] || filled[order[i]] <= terrain.level[order[i]]) continue;
+    const cells = [order[i]];
+    seen[order[i]] = 1;
+    for (let j = 0; j < cells.length; j++) {
+      for (let k = 0; k < 8; k++) {
+        const to = cells[j] + steps[k];
+        if (seen[to] || filled[to] <= terrain.level[to] || !passes(terrain.open, steps, cells[j], k)) continue;
+        seen[to] = 1;
+        cells.push(to);
+      }
+    }
+    ponds.push(
+      pondOf(
+        on,
+        columns,
+        cells.map((at) => gridCell(terrain, at)),
+        filledM,
+        label[order[i]],
+      ),
+    );
+  }
+  return ponds.sort((a, b) => b.depthM - a.depthM);
+}
+
+function pondOf(on: Evaluation, columns: readonly PoreColumn[], cells: readonly number[], filledM: Float64Array, sink: number): Pond {
+  const { deckLevelsM, ground } = on.prepared;
+  const cellM2 = on.input.cellM ** 2;
+  const pond = { cell: cells[0], levelM: filledM[cells[0]], depthM: 0, areaM2: 0, litres: 0, bareLitres: 0, sink };
+  for (const cell of cells) {
+    const depthM = Math.max(0, filledM[cell] - deckLevelsM[cell]);
+    const areaM2 = ground.deckShare[cell] * cellM2;
+    pond.areaM2 += areaM2;
+    pond.bareLitres += 1000 * depthM * areaM2;
+    pond.litres += 1000 * waterOnCellM(on, columns, cell, depthM) * areaM2;
+    if (depthM <= pond.depthM) continue;
+    pond.depthM = depthM;
+    pond.cell = cell;
+  }
+  return pond;
+}
