@@ -134,7 +134,8 @@ describe('lines at the rim', () => {
 
   it('beyond the end of the line nothing is looked at', () => {
     const zones = [zone('Z', box(0, 0, 8, 4), LANE), zone('soft', box(8, 0, 16, 4), LANE)];
-    const found = wheelEnvelope(laid({ zones }), run([1, 2, 7.9, 2]), [SPREADS, SPREADS]);
+    // The front patch ends at 7.6 and has grown to 7.85 on the membrane
+    const found = wheelEnvelope(laid({ zones }), run([1, 2, 7.5, 2]), [SPREADS, SPREADS]);
     expect(found.layers.every((peak) => peak.zone === 0)).toBe(true);
     expect(found.bays.map((entry) => entry.bay)).toEqual([0]);
   });

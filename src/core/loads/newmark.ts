@@ -71,7 +71,8 @@ export function underWheelsKPa(wheels: readonly WheelPatch[], x: number, y: numb
 }
 
 /**
- * Greatest elastic pressure near a wheel: under the middles of wheels and halfway between it and another.
+ * Greatest elastic pressure near a wheel: under its middle, and under the middles of other wheels and halfway between any two
+ * where these places lie under its own patch, grown by half the depth.
  * @param wheels - all wheels standing [kN]
  * @param index - wheel looked at [-]
  * @param depthM - depth [m]
@@ -80,5 +81,16 @@ export function underWheelsKPa(wheels: readonly WheelPatch[], x: number, y: numb
  */
 export function elasticPeakKPa(wheels: readonly WheelPatch[], index: number, depthM: number): number {
   const own = wheels[index];
-  return Math.max(...wheels.map(({ x, y }) => underWheelsKPa(wheels, (x + own.x) / 2, (y + own.y) / 2, depthM)));
+  let peak = underWheelsKPa(wheels, own.x, own.y, depthM);
+  wheels.forEach((one, i) => {
+    for (const other of wheels.slice(i)) {
+      const [x, y] = [(one.x + other.x) / 2, (one.y + other.y) / 2];
+      const [dx, dy] = [x - own.x, y - own.y];
+      const along = Math.abs(dx * own.dirX + dy * own.dirY);
+      const across = Math.abs(dy * own.dirX - dx * own.dirY);
+      if (along > (own.alongM + depthM) / 2 || across > (own.acrossM + depthM) / 2) continue;
+      peak = Math.max(peak, underWheelsKPa(wheels, x, y, depthM));
+    }
+  });
+  return peak;
 }

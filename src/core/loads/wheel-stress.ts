@@ -4,6 +4,7 @@
  */
 
 import type { BuildUpInput, Ring } from '../../model/deck-input.ts';
+import type { Governs } from '../../model/run.ts';
 import type { WheelLayer } from '../../model/wheel-input.ts';
 import type { Affine } from '../layers/coefficients.ts';
 
@@ -256,9 +257,6 @@ export function mergedPatch(wheels: readonly WheelPatch[], index: number, spread
   const loadKN = together.reduce((sum, wheel) => sum + wheel.loadKN, 0);
   return { kPa: loadKN / (alongM * acrossM), loadKN, alongM, acrossM, wheels: together.length };
 }
-
-/** How the greatest pressure comes about. */
-export type Governs = 'one wheel' | 'sum of wheels' | 'enclosing rectangle';
 
 /**
  * The greater of the sum and the enclosing rectangle.
