@@ -1,11 +1,11 @@
-/** Lanes for fire appliances, and ground that can't be reached in its stage. */
+/** Lanes and set-up areas for fire appliances, and ground that can't be reached in its stage. */
 
 import type { Report } from '../model/report.ts';
 import { fixed, orDash, table } from './text-table.ts';
 
-/** Lines of both sections; empty where the scene has neither lanes nor access points. */
+/** Lines of all sections; empty where the scene has neither lanes, set-up areas nor access points. */
 export function routeLines(report: Report): string[] {
-  return [...laneLines(report), ...reachLines(report)];
+  return [...laneLines(report), ...setUpLines(report), ...reachLines(report)];
 }
 
 function laneLines({ routes }: Report): string[] {
@@ -24,6 +24,32 @@ function laneLines({ routes }: Report): string[] {
         orDash(route.stepMm, 0),
       ]),
       'llrrrrr',
+    ),
+    '',
+  ];
+}
+
+function setUpLines({ setUpAreas }: Report): string[] {
+  if (!setUpAreas) return [];
+  return [
+    'Set-up and movement areas (the fire authority decides); pressures of one wheel or support on the membrane',
+    ...table(
+      ['area', 'kind', 'rule', 'vehicle', 'm × m', 'fits', 'asked for', 'steepest %', 'step mm', 'wheels kPa', 'support kPa', 'bays'],
+      setUpAreas.map((area) => [
+        area.id,
+        area.kind,
+        area.table ?? 'none',
+        area.vehicle,
+        `${fixed(area.widthM)} × ${fixed(area.lengthM)}`,
+        area.insideWidthM === null || !area.requiredM ? '-' : `${fixed(area.insideWidthM)} × ${fixed(area.requiredM.lengthM)}`,
+        area.requiredM ? `${fixed(area.requiredM.widthM)} × ${fixed(area.requiredM.lengthM)}` : '-',
+        orDash(area.steepestPercent),
+        orDash(area.stepMm, 0),
+        orDash(area.wheelsMembraneKPa, 0),
+        orDash(area.supportMembraneKPa, 0),
+        area.bays.map(({ bay }) => bay).join(', ') || '-',
+      ]),
+      'llllrrrrrrrl',
     ),
     '',
   ];

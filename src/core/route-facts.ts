@@ -7,6 +7,7 @@ import { sourceLine } from '../model/source.ts';
 import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
 import { at as atCell } from './findings.ts';
+import { type BoundedStretch, boundedStretch } from './rules/lane-bounds.ts';
 import { type Bend, bendsOf, bendWidthM, drawnTransitionM, type LaneProfile, laneProfile, straightWidthM } from './rules/route-geometry.ts';
 import { weakGround } from './stages/plant.ts';
 import { type ZoneReach, zoneReaches } from './stages/reach.ts';
@@ -24,6 +25,8 @@ export interface LaneResult {
   readonly requiredM: number;
   readonly widest: Bend | null;
   readonly profile: LaneProfile;
+  /** Longest stretch bounded on both sides with less between than the rule asks for there; null where there is none or no such rule. */
+  readonly bounded: BoundedStretch | null;
 }
 
 /**
@@ -38,7 +41,8 @@ export function laneResults(on: Evaluation, lanes: readonly LaneInput[]): LaneRe
   return lanes.map((lane): LaneResult => {
     // Where no width is drawn, the vehicle's own: the outer radius then comes out small, which is on the safe side.
     const bends = bendsOf(lane.line, lane.widthM ?? lane.vehicleWidthM);
-    let requiredM = straightWidthM(lane.table, 0);
+    const bounded = lane.table.bounded ? boundedStretch(lane.line, lane.bounds ?? [], lane.table.bounded.value) : null;
+    let requiredM = straightWidthM(lane.table, bounded?.lengthM ?? 0);
     let widest: Bend | null = null;
     for (const bend of lane.table.bends ? bends : []) {
       const widthM = bendWidthM(lane.table.bends!, bend.outerM) ?? 0;
@@ -47,7 +51,7 @@ export function laneResults(on: Evaluation, lanes: readonly LaneInput[]): LaneRe
       widest = bend;
     }
     const tightest = bends.reduce<Bend | null>((least, bend) => (least && least.outerM <= bend.outerM ? least : bend), null);
-    return { lane, bends, tightest, requiredM, widest, profile: laneProfile(site, lane.line) };
+    return { lane, bends, tightest, requiredM, widest, profile: laneProfile(site, lane.line), bounded };
   });
 }
 
@@ -107,7 +111,23 @@ function bendFacts({ lane, bends, tightest }: LaneResult, make: Make): FindingFa
   return [make(fact, { why: 'transition', place: least.bend, source: transitionM.source })];
 }
 
-function widthFacts({ lane, requiredM, widest }: LaneResult, make: Make): FindingFact[] {
+function widthFacts(result: LaneResult, make: Make): FindingFact[] {
+  const { bounded } = result.lane.table;
+  const stretch = result.bounded;
+  if (!bounded || !stretch || stretch.lengthM <= bounded.overM + ROUNDING) return drawnWidthFacts(result, make);
+  const fact = { rule: 'traffic.width', severity: 'check', value: stretch.clearM, limit: bounded.value, unit: 'm' } as const;
+  const facts = { overM: bounded.overM, lengthM: stretch.lengthM };
+  const walls = make(fact, { why: 'walls', place: stretch, source: bounded.source, facts });
+  // The width drawn is told by itself only where the lane's own rule asks for it, straight or in a bend.
+  const own = drawnWidthFacts({ ...result, requiredM: ownWidthM(result) }, make).filter(({ facts: { why } }) => why !== 'bounded');
+  return [walls, ...own];
+}
+
+function ownWidthM({ lane, requiredM, widest }: LaneResult): number {
+  return widest ? requiredM : straightWidthM(lane.table, 0);
+}
+
+function drawnWidthFacts({ lane, requiredM, widest }: LaneResult, make: Make): FindingFact[] {
   const { widthM, table, line } = lane;
   const [x, y] = line;
   const place = widest ?? { x, y };

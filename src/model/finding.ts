@@ -12,6 +12,7 @@ export type Rule =
   | 'traffic.width'
   | 'traffic.bend'
   | 'traffic.gradient'
+  | 'traffic.setup'
   | 'depth.short'
   | 'depth.over'
   | 'depth.vegetation'

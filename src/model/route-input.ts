@@ -1,6 +1,8 @@
 /** Ways of vehicles and plant, and where the deck is reached from, as the core takes them: local metres. */
 
+import type { Region, Ring } from './deck-input.ts';
 import type { FireTable } from './fire-access.ts';
+import type { VehicleInput } from './wheel-input.ts';
 
 /** A lane for fire appliances. */
 export interface LaneInput {
@@ -11,6 +13,27 @@ export interface LaneInput {
   readonly widthM: number | null;
   readonly vehicleWidthM: number;
   readonly table: FireTable;
+  /** Walls, upstands and the like that may bound it, x y per vertex. */
+  readonly bounds?: readonly Float64Array[];
+}
+
+/** A place where an appliance is set up or worked from. */
+export interface SetUpInput {
+  readonly id: string;
+  readonly kind: 'set-up' | 'movement';
+  readonly area: Region;
+  readonly vehicle: VehicleInput;
+  /** Foot of the building it serves, x y per vertex; null where the scene gives none. */
+  readonly building: Float64Array | null;
+  /** Null where no rule is to be used. */
+  readonly table: FireTable | null;
+}
+
+/** Something that stands in the way: objects by their ground, upstands by their lines. */
+export interface ObstacleInput {
+  readonly name: string;
+  readonly rings: readonly Ring[];
+  readonly lines: readonly Float64Array[];
 }
 
 /** A machine on its way in a stage. */

@@ -23,7 +23,7 @@ export interface ZoneFacts {
   readonly id: string;
   /** Form of vegetation of its build-up; null where none is given. */
   readonly vegetationForm: string | null;
-  /** A vehicle's route, with its width, crosses the zone. */
+  /** A vehicle's route, with its width, crosses the zone, or a set-up area lies on it. */
   readonly trafficked: boolean;
   /** Bottom to top. */
   readonly layers: readonly LayerFacts[];

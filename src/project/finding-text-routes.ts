@@ -9,6 +9,7 @@ const up = (value: number, digits = 2) => number(Math.ceil(value * 10 ** digits 
 
 const ASK = 'The fire authority decides: ask it.';
 const rule = ({ facts }: FindingFact) => `${facts.rule} (${facts.country})`;
+const place = ({ facts }: FindingFact) => `${facts.kind === 'movement' ? 'Movement' : 'Set-up'} area ${facts.area}`;
 const lane = ({ facts }: FindingFact) => `Lane ${facts.route}`;
 
 const WIDTH: Readonly<Record<string, (fact: FindingFact) => string>> = {
@@ -19,7 +20,13 @@ const WIDTH: Readonly<Record<string, (fact: FindingFact) => string>> = {
   undrawn: (f) =>
     `${lane(f)}: no width is drawn, ${number(f.limit)} m are asked for by ${rule(f)}. Draw the width that is built and bears the appliance. ${ASK}`,
   bounded: (f) =>
-    `${lane(f)} is drawn ${down(f.value)} m wide. Where walls or the like bound it on both sides over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m; the file does not say what bounds it. ${ASK}`,
+    `${lane(f)} is drawn ${down(f.value)} m wide. Where walls or the like bound it on both sides over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m; nothing in the file does, and what is not in the file is not known. ${ASK}`,
+  walls: (f) =>
+    `${lane(f)}: walls, upstands or the like leave ${down(f.value)} m between them over ${down(Number(f.facts.lengthM), 1)} m; where both sides are bounded over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m. Crews can't get past the appliance or open its doors. Move one side back or open it. ${ASK}`,
+  setUpWidth: (f) =>
+    `${place(f)}: a rectangle ${number(Number(f.facts.lengthM))} m long fits into it only ${down(f.value)} m wide; ${rule(f)} asks for ${number(Number(f.facts.widthM))} m by ${number(Number(f.facts.lengthM))} m. The appliance can't put its supports out. Widen what bears it. ${ASK}`,
+  setUpLength: (f) =>
+    `${place(f)}: a rectangle ${number(Number(f.facts.widthM))} m wide fits into it only ${down(f.value)} m long; ${rule(f)} asks for ${number(Number(f.facts.widthM))} m by ${number(Number(f.facts.lengthM))} m. The appliance stands partly on ground not made for it. Lengthen what bears it. ${ASK}`,
 };
 
 const BEND: Readonly<Record<string, (fact: FindingFact) => string>> = {
@@ -36,7 +43,27 @@ const GRADIENT: Readonly<Record<string, (fact: FindingFact) => string>> = {
     `${lane(f)}: the finish rises or falls ${up(f.value)} % along it (zone ${f.where.zone}). That may be driven, but no ladder is set up there: ${rule(f)} permits ${number(f.limit, 0)} % for that, in every direction. ${ASK}`,
   step: (f) =>
     `${lane(f)}: the finish steps by ${up(f.value, 0)} mm where it enters zone ${f.where.zone}; ${rule(f)} permits ${number(f.limit, 0)} mm. Make both finishes meet. ${ASK}`,
+  setUpSlope: (f) =>
+    `${place(f)}: the finish rises or falls ${up(f.value)} % at its steepest, in any direction (zone ${f.where.zone}); ${rule(f)} permits ${number(f.limit, 0)} %. A ladder does not stand level there. Make the finish flatter. ${ASK}`,
+  setUpStep: (f) =>
+    `${place(f)}: the finish steps by ${up(f.value, 0)} mm where two zones meet (zone ${f.where.zone}); more than ${number(f.limit, 0)} mm is no even ground for supports. Make both finishes meet. ${ASK}`,
 };
+
+const ROOM: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  standing: (f) => `${place(f)}: ${f.facts.names} ${stands(f)} in it. Keep it free for the appliance and its supports. ${ASK}`,
+  strip: (f) =>
+    `${place(f)}: ${f.facts.names} ${stands(f)} in the strip of ${number(Number(f.facts.stripM))} m beside it that ${rule(f)} wants free of obstacles, so that the ladder can swing out. Move what stands there. ${ASK}`,
+  runOut: (f) =>
+    `${place(f)}: ${f.facts.names} ${stands(f)} within ${number(Number(f.facts.runOutM))} m before or behind it, where ${rule(f)} wants a transition. Move what stands there. ${ASK}`,
+  far: (f) =>
+    `${place(f)} lies ${up(f.value)} m from the building, ${f.facts.lies} it; ${rule(f)} permits ${number(f.limit)} m (less for high sills). The ladder does not reach. Move the area nearer. ${ASK}`,
+  near: (f) =>
+    `${place(f)} lies ${down(f.value)} m from the building, along it; ${rule(f)} asks for at least ${number(f.limit)} m. The ladder stands too steep. Move the area away. ${ASK}`,
+  beyond: (f) =>
+    `${place(f)}: ${number(f.value)} m² of it lie off the deck or over an opening. Of that part nothing is known here: it must bear the appliance too. ${ASK}`,
+};
+
+const stands = ({ value }: FindingFact) => (value > 1 ? 'stand' : 'stands');
 
 function worded(words: Readonly<Record<string, (fact: FindingFact) => string>>): RuleText {
   return {
@@ -70,6 +97,7 @@ export const ROUTE_TEXT: Partial<Record<Rule, RuleText>> = {
   'traffic.width': worded(WIDTH),
   'traffic.bend': worded(BEND),
   'traffic.gradient': worded(GRADIENT),
+  'traffic.setup': worded(ROOM),
   'stage.plant': { says: plantWords, source: () => PRACTICE },
   'stage.reach': { says: reachWords, source: () => PRACTICE },
 };

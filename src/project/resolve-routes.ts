@@ -5,12 +5,14 @@ import { fireTable } from '../catalogue/fire-access.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import { type LaneResult, laneFacts, laneResults, plantFacts, reachResult } from '../core/route-facts.ts';
 import type { ZoneReach } from '../core/stages/reach.ts';
+import type { Ring } from '../model/deck-input.ts';
 import type { FindingFact } from '../model/finding.ts';
 import type { FireTableId } from '../model/fire-access.ts';
 import type { Report, ReportReach, ReportRoute } from '../model/report.ts';
 import type { AccessInput, LaneInput, PlantInput } from '../model/route-input.ts';
 import type { PointM, SceneFile, SceneVehicle } from '../model/scene-file.ts';
-import { localLine } from './resolve-shapes.ts';
+import { sourceLine } from '../model/source.ts';
+import { localLine, localRing, objectInput } from './resolve-shapes.ts';
 
 /** The German table, unless the scene chooses another. */
 export const DEFAULT_FIRE_TABLE: FireTableId = 'de-mrflfw';
@@ -44,8 +46,22 @@ export function lanesOf(scene: SceneFile, originM: PointM): LaneInput[] {
     const { widthM: vehicleWidthM, axles } = vehicleOf(vehicle);
     const grossKN = axles.reduce((sum, axle) => sum + axle.loadKN, 0);
     const table = fireTable(scene.limits?.fireTable ?? DEFAULT_FIRE_TABLE, grossKN);
-    return table ? [{ id, line: localLine(route, originM), widthM: widthM ?? null, vehicleWidthM, table }] : [];
+    const bounds = laneBounds(scene, originM);
+    return table ? [{ id, line: localLine(route, originM), widthM: widthM ?? null, vehicleWidthM, table, bounds }] : [];
   });
+}
+
+/** What may bound a lane: upstands, openings, walls, blocks and retaining edges. Trees stand apart from one another. */
+function laneBounds(scene: SceneFile, originM: PointM): Float64Array[] {
+  const closed = (ring: Ring) => Float64Array.of(...ring, ring[0], ring[1]);
+  const objects = (scene.objects ?? []).flatMap((object): Float64Array[] => {
+    if (object.kind === 'tree') return [];
+    if (object.kind === 'retaining') return [localLine(object.line, originM)];
+    return objectInput(object, originM).pieces.map(({ ring }) => closed(ring));
+  });
+  const upstands = (scene.deck.edges ?? []).filter(({ kind }) => kind === 'upstand').map(({ line }) => localLine(line, originM));
+  const openings = (scene.deck.openings ?? []).map((outline) => closed(localRing(outline, originM)));
+  return [...objects, ...upstands, ...openings];
 }
 
 /** Machines of all stages, in the order of the file. */
@@ -79,15 +95,19 @@ function vehicleLookup(scene: SceneFile): (id: string) => Moving {
   };
 }
 
-function routeReport({ lane, requiredM, tightest, profile }: LaneResult): ReportRoute {
+function routeReport({ lane, widest, requiredM, tightest, profile, bounded }: LaneResult): ReportRoute {
   return {
     id: lane.id,
     table: lane.table.id,
+    country: lane.table.country,
+    ruleName: lane.table.name,
+    source: sourceLine(widest && lane.table.bends ? lane.table.bends.source : lane.table.straightM.source),
     widthM: lane.widthM,
     requiredM,
     leastOuterM: tightest ? tightest.outerM : null,
     steepestPercent: profile.steepest ? profile.steepest.percent : null,
     stepMm: profile.step ? 1000 * profile.step.heightM : null,
+    ...(bounded ? { bounded: { lengthM: bounded.lengthM, clearM: bounded.clearM } } : {}),
   };
 }
 

@@ -3,6 +3,7 @@
 import { vehicleById } from '../catalogue/catalogue.ts';
 import { DEFAULT_LIMITS } from '../catalogue/rule-limits.ts';
 import type { Evaluation } from '../core/evaluation.ts';
+import { commonAreaM2 } from '../core/geometry/common-area.ts';
 import { areaInConvexM2 } from '../core/geometry/convex-clip.ts';
 import { cellAt } from '../core/geometry/grid.ts';
 import { isInside } from '../core/geometry/ring.ts';
@@ -12,7 +13,7 @@ import type { FindingFact } from '../model/finding.ts';
 import type { LayerFacts, Limit, RuleLimits, TreeFacts, ZoneFacts } from '../model/rule-input.ts';
 import type { SceneFile, SceneLimits, SceneObject, SceneZone } from '../model/scene-file.ts';
 import type { MaterialOf } from './materials.ts';
-import { lineStrips, localLine } from './resolve-shapes.ts';
+import { lineStrips, localLine, localRegion } from './resolve-shapes.ts';
 
 /** Wheels that only graze a zone, by rounding of the drawing, don't make it a road [m²]. */
 const GRAZED_M2 = 0.05;
@@ -54,11 +55,13 @@ export function ruleLimits(own: SceneLimits = {}): RuleLimits {
 /** Zones as the rules see them; one that lies beyond the deck altogether carries nothing and is left out. */
 export function zoneFacts(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): ZoneFacts[] {
   const lanes = trafficLanes(scene, on.input.originM);
+  const areas = (scene.setUpAreas ?? []).map(({ outline }) => localRegion(outline, undefined, on.input.originM));
   const buildUps = new Map(scene.buildups.map((buildUp) => [buildUp.id, buildUp]));
   return scene.zones.flatMap((zone, z): ZoneFacts[] => {
     if (on.zones[z].areaM2 === 0) return [];
     const { region } = on.input.zones[z];
-    const crossedM2 = lanes.reduce((sum, lane) => sum + areaInConvexM2(region, Array.from(lane)), 0);
+    const lanesM2 = lanes.reduce((sum, lane) => sum + areaInConvexM2(region, Array.from(lane)), 0);
+    const crossedM2 = lanesM2 + areas.reduce((sum, area) => sum + commonAreaM2([region, area]), 0);
     return [
       {
         id: zone.id,

@@ -24,6 +24,7 @@ export function checkDuplicateIds(scene: SceneFile, issues: IssueList): void {
     [['zones'], scene.zones],
     [['objects'], scene.objects],
     [['traffic'], scene.traffic],
+    [['setUpAreas'], scene.setUpAreas],
     [['stages'], scene.stages],
     [['accessPoints'], scene.accessPoints],
     [['views'], scene.views],
@@ -84,6 +85,7 @@ export function checkReferences(scene: SceneFile, known: KnownIds, issues: Issue
     if (probe.layer !== undefined) check(['probes', i, 'layer'], probe.layer, materials, 'material');
   }
   for (const [i, traffic] of (scene.traffic ?? []).entries()) check(['traffic', i, 'vehicle'], traffic.vehicle, known.vehicles, 'vehicle');
+  for (const [i, area] of (scene.setUpAreas ?? []).entries()) check(['setUpAreas', i, 'vehicle'], area.vehicle, known.vehicles, 'vehicle');
   for (const [i, stage] of (scene.stages ?? []).entries()) {
     for (const [j, place] of (stage.place ?? []).entries()) {
       for (const [k, id] of (place.zones ?? []).entries()) check(['stages', i, 'place', j, 'zones', k], id, zones, 'zone');

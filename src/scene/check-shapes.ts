@@ -59,6 +59,8 @@ function* regionsOf(scene: SceneFile): Generator<NamedRegion> {
     if (object.kind === 'block')
       yield { path: ['objects', i, 'outline'], polygon: object.outline, name: `block "${object.id}"`, holes: [] };
   }
+  for (const [i, area] of (scene.setUpAreas ?? []).entries())
+    yield { path: ['setUpAreas', i, 'outline'], polygon: area.outline, name: `set-up area "${area.id}"`, holes: [] };
   for (const [i, stage] of (scene.stages ?? []).entries()) {
     for (const [j, pile] of (stage.stockpiles ?? []).entries()) {
       yield { path: ['stages', i, 'stockpiles', j, 'outline'], polygon: pile.outline, name: `stockpile "${pile.id}"`, holes: [] };
@@ -83,6 +85,9 @@ function* linesOf(scene: SceneFile): Generator<{ readonly path: Path; readonly l
   }
   for (const [i, traffic] of (scene.traffic ?? []).entries())
     yield { path: ['traffic', i, 'route'], line: traffic.route, name: `traffic "${traffic.id}"` };
+  for (const [i, area] of (scene.setUpAreas ?? []).entries()) {
+    if (area.building) yield { path: ['setUpAreas', i, 'building'], line: area.building, name: `building of set-up area "${area.id}"` };
+  }
   for (const [i, stage] of (scene.stages ?? []).entries()) {
     for (const [j, plant] of (stage.plant ?? []).entries()) {
       yield { path: ['stages', i, 'plant', j, 'route'], line: plant.route, name: `plant "${plant.vehicle}"` };

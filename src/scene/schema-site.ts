@@ -26,6 +26,17 @@ export const trafficSchema = z
   })
   .describe('Traffic on the finished deck');
 
+export const setUpAreaSchema = z
+  .strictObject({
+    id: idSchema,
+    name: text('Name shown').exactOptional(),
+    kind: choice(['set-up', 'movement'], 'Set-up area for a ladder or platform, or movement area to work from'),
+    outline: polygon('Outline of the area'),
+    vehicle: reference('Vehicle that stands there'),
+    building: polyline('Foot of the building it serves').exactOptional(),
+  })
+  .describe('Place where an appliance stands to work');
+
 const placeSchema = z
   .strictObject({
     zones: filledList(reference('Zone'), 'Zones in which the layers are placed; all zones where left out').exactOptional(),

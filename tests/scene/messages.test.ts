@@ -9,6 +9,7 @@ import { SHAPE_OF_FILE_CASES } from './key-cases.ts';
 import { LEVEL_CASES } from './level-cases.ts';
 import { NAME_CASES } from './name-cases.ts';
 import { fullScene, KNOWN } from './scenes.ts';
+import { SET_UP_CASES } from './set-up-cases.ts';
 import { SHAPE_CASES } from './shape-cases.ts';
 import { TEXT_CASES } from './text-cases.ts';
 import { WALL_CASES } from './wall-cases.ts';
@@ -21,6 +22,7 @@ const SCENE_CASES = [
   ...BUILD_UP_CASES,
   ...SITE_CASES,
   ...WALL_CASES,
+  ...SET_UP_CASES,
 ];
 
 describe('texts that are no scene', () => {

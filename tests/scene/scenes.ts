@@ -180,6 +180,19 @@ export function fullScene(): Json {
         widthM: 3.5,
       },
     ],
+    setUpAreas: [
+      {
+        id: 'U1',
+        name: 'Ladder',
+        kind: 'set-up',
+        outline: square(11, 1, 6),
+        vehicle: 'fire-16t',
+        building: [
+          [0, 10],
+          [20, 10],
+        ],
+      },
+    ],
     stages: [
       {
         id: 'S1',

@@ -121,7 +121,7 @@ export function cellUpstands(site: DeckSite, edges: readonly EdgeInput[]): Float
  * @returns stretches with finished levels [m]
  * @source none: geometry
  */
-export function edgeStretches(site: DeckSite, edge: EdgeInput): EdgeStretch[] {
+export function edgeStretches(site: DeckSite, edge: Pick<EdgeInput, 'line'>): EdgeStretch[] {
   const found: EdgeStretch[] = [];
   for (let i = 0; i + 3 < edge.line.length; i += 2) {
     const piece = Array.from(edge.line.subarray(i, i + 4));
@@ -176,8 +176,14 @@ function besides(site: DeckSite, piece: readonly number[], offsetM: number): Bes
   });
 }
 
-/** Shares of a piece within all the regions at once. */
-function spansInside(piece: readonly number[], regions: readonly Region[]): [number, number][] {
+/**
+ * Shares of a piece within all the regions at once.
+ * @param piece - ax ay bx by [m]
+ * @param regions - regions [m]
+ * @returns from … to, rising, 0 … 1 [-]
+ * @source none: geometry
+ */
+export function spansInside(piece: readonly number[], regions: readonly Region[]): [number, number][] {
   const shares = [0, 1];
   for (const region of regions) {
     for (const ring of ringsOf(region)) {
@@ -229,7 +235,13 @@ function stretchOf(site: DeckSite, piece: readonly number[], beside: Beside, dec
   return { zone: beside.zone, piece, besideM: beside.besideM, at: places, finishedM };
 }
 
-function makeUpRangeM(zone: ZoneInput): { min: number; max: number; nominal: number } {
+/**
+ * Thickness the make-up layer may take.
+ * @param zone - zone [m]
+ * @returns least, greatest and nominal; all 0 without a make-up layer [m]
+ * @source none: arithmetic
+ */
+export function makeUpRangeM(zone: ZoneInput): { min: number; max: number; nominal: number } {
   const index = makeUpLayer(zone.buildUp);
   if (index < 0) return { min: 0, max: 0, nominal: 0 };
   const { rangeM, thicknessM } = zone.buildUp.layers[index];
