@@ -16,16 +16,32 @@ const TOGETHER: Readonly<Record<string, string>> = {
   'enclosing rectangle': ', several wheels taken as one patch around them all',
 };
 
-function stressWords(fact: FindingFact): string {
-  const { where, value, limit, severity, facts } = fact;
+/** By `facts.why`. */
+const STRESS_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
+  spread: (fact) => {
+    const { where, value, limit, severity, facts } = fact;
+    const mend = where.stage
+      ? 'Take a lighter machine, lay boards or plates, or place more before it drives there'
+      : 'Take a layer that bears more, or more thickness above it';
+    const look = severity === 'stop' ? mend : 'Near the limit: prove the bearing by data sheet and test';
+    const found = `${pressing(fact)} presses ${kPa(value)} on ${facts.layer}${TOGETHER[String(facts.governs)]}: ${parts(fact)}; it bears ${kPa(limit)}${percent(fact)}.`;
+    return `${found} An elastic half-space would give ${kPa(facts.elasticKPa)} from the wheels. ${look}; the structural engineer decides.`;
+  },
+  elastic: (fact) =>
+    `${pressing(fact)} presses ${kPa(sumKPa(fact))} on ${fact.facts.layer} if wheels spread with depth as entered, and that is borne (${kPa(fact.limit)}). By the second opinion, an elastic half-space, it is ${kPa(fact.value)}${percent(fact)}: ${elasticParts(fact)}. Under thin cover the elastic peak is the higher one; layers on a stiff slab are no half-space, so neither is exact. Ask for a proof of the bearing, or take more thickness above it; the structural engineer decides.`,
+  begins: (fact) =>
+    `${pressing(fact)} would press ${kPa(fact.value)} on ${fact.facts.layer}${TOGETHER[String(fact.facts.governs)]} as the stage begins, before what it lays lies on top: ${parts(fact)}; it bears ${kPa(fact.limit)}${percent(fact)}. Let it drive only on what is laid, tipping ahead of itself, or on boards or plates; the structural engineer decides.`,
+};
+
+const pressing = (fact: FindingFact) => `Zone ${fact.where.zone}${when(fact)}: ${fact.facts.vehicle} (${fact.facts.run})`;
+const sumKPa = ({ facts }: FindingFact) => Number(facts.wheelsKPa) + Number(facts.aboveKPa);
+
+const parts = (fact: FindingFact) => partsOf(fact, Number(fact.facts.wheelsKPa));
+const elasticParts = (fact: FindingFact) => partsOf(fact, Number(fact.facts.elasticKPa));
+
+function partsOf({ facts }: FindingFact, pressedKPa: number): string {
   const factor = Number(facts.factor) === 1 ? '' : `, dynamic factor ${facts.factor}`;
-  const found = `${facts.vehicle} (${facts.run}) presses ${kPa(value)} on ${facts.layer}${TOGETHER[String(facts.governs)]}: ${kPa(facts.wheelsKPa)} from wheels${factor} and ${kPa(facts.aboveKPa)} from what lies above; it bears ${kPa(limit)}${percent(fact)}.`;
-  const second = `An elastic half-space would give ${kPa(facts.elasticKPa)} from the wheels.`;
-  const mend = where.stage
-    ? 'Take a lighter machine, lay boards or plates, or place more before it drives there'
-    : 'Take a layer that bears more, or more thickness above it';
-  const look = severity === 'stop' ? mend : 'Near the limit: prove the bearing by data sheet and test';
-  return `Zone ${where.zone}${when(fact)}: ${found} ${second} ${look}; the structural engineer decides.`;
+  return `${kPa(pressedKPa)} from ${facts.by === 'support' ? 'one support' : 'wheels'}${factor} and ${kPa(facts.aboveKPa)} from what lies above`;
 }
 
 /** By `facts.why`. */
@@ -39,6 +55,6 @@ const BAY_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
 };
 
 export const WHEEL_TEXT: Partial<Record<Rule, RuleText>> = {
-  'stress.layer': { says: stressWords, source: ownSource },
+  'stress.layer': { says: (fact) => STRESS_WORDS[String(fact.facts.why)](fact), source: ownSource },
   'traffic.bay': { says: (fact) => BAY_WORDS[String(fact.facts.why)](fact), source: ownSource },
 };

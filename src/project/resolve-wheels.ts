@@ -1,18 +1,18 @@
 /** Traffic of the finished deck and plant of the stages: vehicles and layers looked up, and what their wheels come to. */
 
-import { materialById, vehicleById } from '../catalogue/catalogue.ts';
+import { vehicleById } from '../catalogue/catalogue.ts';
 import type { CatalogueVehicle } from '../catalogue/vehicles.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import { severityOf } from '../core/findings.ts';
 import { type BayTraffic, type LayerPeak, type RunPeaks, wheelEnvelope } from '../core/wheel-envelope.ts';
-import type { FindingFact, Severity, Where } from '../model/finding.ts';
+import type { FindingFact, Severity } from '../model/finding.ts';
 import type { ReportTraffic } from '../model/report.ts';
 import type { SceneFile, SceneVehicle } from '../model/scene-file.ts';
-import { sourceLine } from '../model/source.ts';
 import type { VehicleInput, WheelLayer, WheelRun } from '../model/wheel-input.ts';
 import type { MaterialOf, ResolvedMaterial } from './materials.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { localLine } from './resolve-shapes.ts';
+import { beginFacts, filePlace as file, stageOf, stressFacts } from './stress-facts.ts';
 
 /** Radius per wheelbase where no turning radius is known: wheels locked at 30°, 1 / sin 30°. */
 const LOCK_RADIUS = 2;
@@ -29,7 +29,15 @@ export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: Materi
   const layers = wheelLayers(scene, materialOf);
   const peaks = runs.map((run) => wheelEnvelope(on, run, layers));
   return {
-    facts: runs.flatMap((run, r) => [...stressFacts(on, run, peaks[r], materialOf), ...bayFacts(scene, on, run, peaks[r])]),
+    facts: runs.flatMap((run, r) => {
+      const stressed = { on, run, materialOf };
+      const begins = run.stage === null ? [] : wheelEnvelope(on, { ...run, stage: run.stage - 1 }, layers).layers;
+      return [
+        ...stressFacts(stressed, peaks[r].layers),
+        ...beginFacts(stressed, begins, peaks[r].layers),
+        ...bayFacts(scene, on, run, peaks[r]),
+      ];
+    }),
     report: { traffic: runs.map((run, r) => trafficReport(scene, on, run, peaks[r])) },
   };
 }
@@ -37,12 +45,8 @@ export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: Materi
 /** All lines that wheels follow: traffic first, then plant by stage. */
 export function wheelRuns(scene: SceneFile, on: Pick<Evaluation, 'input'>): WheelRun[] {
   const { originM } = on.input;
-  const own = new Map((scene.vehicles ?? []).map((vehicle) => [vehicle.id, vehicle]));
-  const vehicleOf = (id: string) => {
-    const vehicle = own.get(id) ?? vehicleById.get(id);
-    if (!vehicle) throw new RangeError(`wheelRuns: no vehicle "${id}" in catalogue or scene`);
-    return vehicleInput(vehicle);
-  };
+  const known = vehiclesOf(scene);
+  const vehicleOf = (id: string) => vehicleInput(known(id));
   const dynamicFactor = scene.limits?.dynamicFactor ?? 1;
   const traffic = (scene.traffic ?? []).map(({ id, vehicle, route }): WheelRun => {
     return { id, vehicle: vehicleOf(vehicle), route: localLine(route, originM), stage: null, dynamicFactor };
@@ -57,7 +61,18 @@ export function wheelRuns(scene: SceneFile, on: Pick<Evaluation, 'input'>): Whee
   return [...traffic, ...plant];
 }
 
-function vehicleInput(vehicle: SceneVehicle | CatalogueVehicle): VehicleInput {
+/** Vehicles by id: the scene's own before those of the catalogue. */
+export function vehiclesOf(scene: SceneFile): (id: string) => SceneVehicle | CatalogueVehicle {
+  const own = new Map((scene.vehicles ?? []).map((vehicle) => [vehicle.id, vehicle]));
+  return (id) => {
+    const vehicle = own.get(id) ?? vehicleById.get(id);
+    if (!vehicle) throw new RangeError(`vehiclesOf: no vehicle "${id}" in catalogue or scene`);
+    return vehicle;
+  };
+}
+
+/** A vehicle as the core takes it. */
+export function vehicleInput(vehicle: SceneVehicle | CatalogueVehicle): VehicleInput {
   const axles = vehicle.axles.map(({ contactM: [alongM, acrossM], ...axle }) => ({ ...axle, alongM, acrossM }));
   const wheelbaseM = Math.max(...axles.map((axle) => axle.atM));
   const turningM = 'turningRadiusM' in vehicle ? vehicle.turningRadiusM : undefined;
@@ -87,44 +102,8 @@ function usualDispersal({ density, role, thicknessMm }: ResolvedMaterial): numbe
   return (role === 'surfacing' || role === 'edging') && thicknessMm !== undefined ? 1 : 0.5;
 }
 
-const file = (on: Evaluation, x: number, y: number): [number, number] => [x + on.input.originM[0], y + on.input.originM[1]];
-
-const stageOf = (on: Evaluation, { stage }: WheelRun): Pick<Where, 'stage'> => (stage === null ? {} : { stage: on.plan.stages[stage].id });
-
-function stressFacts(on: Evaluation, run: WheelRun, { layers }: RunPeaks, materialOf: MaterialOf): FindingFact[] {
-  return layers.flatMap((peak): FindingFact[] => {
-    const severity = peak.permittedKPa === null ? null : severityOf(peak.kPa / peak.permittedKPa);
-    if (peak.permittedKPa === null || severity === null) return [];
-    const zone = on.input.zones[peak.zone];
-    const { materialId, name } = zone.buildUp.layers[peak.layer];
-    const material = materialOf(materialId);
-    const source = material.fromScene ? undefined : materialById.get(materialId)?.sources.bearingKPa;
-    return [
-      {
-        rule: 'stress.layer',
-        severity,
-        where: { zone: zone.id, ...stageOf(on, run), at: file(on, peak.x, peak.y) },
-        value: peak.kPa,
-        limit: peak.permittedKPa,
-        unit: 'kPa',
-        facts: {
-          run: run.id,
-          vehicle: run.vehicle.name,
-          layer: name,
-          wheelsKPa: peak.wheelsKPa,
-          aboveKPa: peak.aboveKPa,
-          elasticKPa: peak.elasticKPa,
-          governs: peak.governs,
-          factor: run.dynamicFactor,
-          source: source ? sourceLine(source) : material.sourceText,
-        },
-      },
-    ];
-  });
-}
-
 /** Where only a total is permitted, what the finished garden leaves of it on the mean. */
-function permittedInBay(on: Evaluation, b: number): number | null {
+export function permittedInBay(on: Evaluation, b: number): number | null {
   const { imposedKNm2, totalKNm2 } = on.input.bays[b];
   if (imposedKNm2 !== null) return imposedKNm2;
   return totalKNm2 === null ? null : Math.max(0, totalKNm2 - on.bays[b].meanKNm2);
@@ -161,7 +140,8 @@ function bayFacts(scene: SceneFile, on: Evaluation, run: WheelRun, { bays }: Run
 
 const shareOf = ({ kNm2 }: BayTraffic, limitKNm2: number) => (limitKNm2 > 0 ? kNm2 / limitKNm2 : Number.MAX_VALUE);
 
-function basisOf(scene: SceneFile, b: number): string {
+/** Where the permitted load of a bay comes from, in words. */
+export function basisOf(scene: SceneFile, b: number): string {
   const bay = scene.deck.bays[b];
   if (!bay.basis || !isConfirmed(bay)) return 'permitted load not confirmed: basis incomplete';
   return `${bay.basis.document}, revision ${bay.basis.revision}, ${bay.basis.date}`;
@@ -177,6 +157,7 @@ function trafficReport(scene: SceneFile, on: Evaluation, run: WheelRun, { membra
     elasticMembraneKPa: membrane?.elasticKPa ?? null,
     governs: membrane?.governs ?? null,
     at: membrane ? file(on, membrane.x, membrane.y) : null,
+    stand: membrane?.stand ?? null,
     baysEntered: bays.map(({ bay }) => on.input.bays[bay].id),
     bays: bays.map((entry) => {
       const permittedKNm2 = permittedInBay(on, entry.bay);
@@ -208,5 +189,6 @@ function layerReport(on: Evaluation, peak: LayerPeak): ReportTraffic['layers'][n
     elasticKPa,
     governs,
     at: file(on, peak.x, peak.y),
+    stand: peak.stand,
   };
 }

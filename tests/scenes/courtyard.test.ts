@@ -81,6 +81,10 @@ describe('courtyard', () => {
       'stop load.stage E3 S12',
       'stop edge.upstand terrace',
       'check load.basis B4',
+      // Fire appliance on a grass grid of 50 mm: the spread patch passes on the bedding, the elastic second opinion does not
+      'check stress.layer lane',
+      // The loader that lays the base course must not come onto bare foam glass: 187 kPa of tyre on 150
+      'check stress.layer lane S7',
       // 300 mm of base course
       'note depth.lift lane',
       // Level lane, terrace and paths: told, and meant so

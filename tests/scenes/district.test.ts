@@ -53,7 +53,15 @@ describe('district', () => {
     }
   });
 
-  it('has only the bay without a basis to find, 300 mm of base course to lay in lifts, and level paving', () => {
-    expect(told(report)).toEqual(['check load.basis J4', 'note depth.lift lane-1', 'note level.fall lane-1']);
+  it('has only the bay without a basis to find, wheels for a look, 300 mm of base course to lay in lifts, and level paving', () => {
+    expect(told(report)).toEqual([
+      'check load.basis J4',
+      // Fire appliance on a grass grid of 50 mm: the spread patch passes on the bedding, the elastic second opinion does not
+      'check stress.layer lane-1',
+      // The loader that lays the base course must not come onto bare foam glass: 187 kPa of tyre on 150
+      'check stress.layer lane-1 S7',
+      'note depth.lift lane-1',
+      'note level.fall lane-1',
+    ]);
   });
 });

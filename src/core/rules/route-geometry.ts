@@ -12,6 +12,8 @@ import { finishedAlong } from './edges.ts';
 const ROUNDING_M = 1e-6;
 /** Turns below this are straight on [-]. */
 const STRAIGHT = 1e-6;
+/** Vertices closer than this are one: a double click while drawing is no bend [m]. */
+const NEAR_M = 0.05;
 /** Stretches shorter than this have no gradient [m]. */
 const NO_STRETCH_M = 1e-3;
 
@@ -31,12 +33,13 @@ export interface Bend {
 
 /**
  * Bends of a lane.
- * @param line - middle of the lane, x y per vertex [m]
+ * @param drawn - middle of the lane, x y per vertex [m]
  * @param widthM - width of the lane [m]
  * @returns one bend per corner; a turn right back has the radius 0 [m]
  * @source none: geometry, by the convention above
  */
-export function bendsOf(line: Float64Array, widthM: number): Bend[] {
+export function bendsOf(drawn: Float64Array, widthM: number): Bend[] {
+  const line = apart(drawn);
   const lengths: number[] = [];
   for (let i = 0; i + 3 < line.length; i += 2) lengths.push(Math.hypot(line[i + 2] - line[i], line[i + 3] - line[i + 1]));
   const total = lengths.reduce((sum, length) => sum + length, 0);
@@ -53,6 +56,17 @@ export function bendsOf(line: Float64Array, widthM: number): Bend[] {
     bends.push({ x, y, turnDeg, tangentM, radiusM, outerM: radiusM + widthM / 2, beforeM, afterM: total - beforeM });
   }
   return bends;
+}
+
+/** Line without vertices that all but repeat the one before; its end stays where it is. */
+function apart(line: Float64Array): Float64Array {
+  const kept = [line[0], line[1]];
+  const end = line.length - 2;
+  for (let i = 2; i <= end; i += 2) {
+    if (Math.hypot(line[i] - kept[kept.length - 2], line[i + 1] - kept[kept.length - 1]) >= NEAR_M) kept.push(line[i], line[i + 1]);
+    else if (i === end && kept.length > 2) kept.splice(-2, 2, line[i], line[i + 1]);
+  }
+  return Float64Array.from(kept);
 }
 
 /**

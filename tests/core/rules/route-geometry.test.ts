@@ -28,6 +28,14 @@ describe('bends', () => {
     }
   });
 
+  it('a vertex drawn twice, a millimetre apart, is one: no bend of no radius', () => {
+    const [bend, ...more] = bendsOf(line([0, 0], [20, 0], [20.001, 0.001], [20, 30]), 4);
+    expect(more).toEqual([]);
+    expect(bend.outerM).toBeCloseTo(12, 9);
+    expect(bendsOf(line([0, 0], [20, 0], [20, 30], [20, 30.001]), 4)).toHaveLength(1);
+    expect(bendsOf(line([0, 0], [0.001, 0.001], [20, 0], [20, 30]), 4)).toHaveLength(1);
+  });
+
   it('right back: radius 0; straight on: no bend', () => {
     expect(bendsOf(line([0, 0], [20, 0], [5, 0]), 3)[0].radiusM).toBe(0);
     expect(bendsOf(line([0, 0], [20, 0], [45, 0]), 3)).toEqual([]);
