@@ -9,8 +9,8 @@ describe('problem deck', () => {
   /** 3.5 + 0.184 + 1.3 + 0.9 + 0.2 · 1750 kg/m². */
   const GRAVEL = kN(355.884);
 
-  it('areas: 20 · 14, fields of 2.5 · 2.8', () => {
-    expect(report.deck.areaM2).toBeCloseTo(280, 9);
+  it('areas: 20 · 18, fields of 2.5 · 2.8', () => {
+    expect(report.deck.areaM2).toBeCloseTo(360, 9);
     expect(byId(report.zones, 'flat').areaM2).toBeCloseTo(7, 9);
     // The gap: 2.5 · 0.3
     expect(report.deck.unzonedM2).toBeCloseTo(0.75, 9);
@@ -45,6 +45,8 @@ describe('problem deck', () => {
       'stop stress.layer weak-fill',
       'stop traffic.bay not-permitted',
       'stop stress.layer open-elements S3',
+      'stop wall.sliding wall-weak R-weak',
+      'stop wall.bearing wall-weak R-weak',
       'stop stage.plant open-elements S3',
       'check load.basis unconfirmed',
       'check depth.over depth-over',
@@ -65,7 +67,10 @@ describe('problem deck', () => {
       'check depth.base weak-fill',
       'check edge.strip facade-planting',
       'check level.fall',
+      'check wall.bearing wall-weak R-weak',
       'check traffic.width',
+      'check traffic.width',
+      'check traffic.gradient set-up-steep',
       'note depth.lift narrow-lane',
     ]);
   });
@@ -109,5 +114,35 @@ describe('problem deck', () => {
     // 0.375 m without filter (501.524 kg/m² + 0.2)
     const above = 0.625 * (kN(439.624) + 0.2) + 0.375 * (kN(501.524) + 0.2);
     expect(value('load.permanent')).toBeCloseTo(0.725 * GRAVEL + 0.275 * above, 9);
+  });
+
+  it('retaining edge: slides, presses more than polystyrene bears, and opens at the heel', () => {
+    // Per metre: H 0.6, B 0.4, stem and slab 0.1; soil 1450 kg/m³ = 14.2245 kN/m³, wall 24.525; Ka 1/3 at 30°; live load 4.
+    // Thrust ½ · 14.2245 · 0.36/3 = 0.85347, and 4 · 0.6/3 = 0.8; moment 0.85347 · 0.2 + 0.8 · 0.3 = 0.410694.
+    // Weights 0.1 · 0.5 · 24.525 = 1.22625, 0.4 · 0.1 · 24.525 = 0.981, soil 0.3 · 0.5 · 14.2245 = 2.133675: 4.340925 kN;
+    // their moment 1.22625 · 0.05 + 0.981 · 0.2 + 2.133675 · 0.25 = 0.79093125.
+    const thrustKNm = 1.65347;
+    const fromFootM = (0.79093125 - 0.410694) / 4.340925;
+    const of = report.findings.filter(({ where }) => where.object === 'R-weak').map((one) => [one.value, one.limit]);
+    expect(of).toEqual([
+      [expect.closeTo((0.2 * 4.340925) / thrustKNm, 9), 1.5],
+      // 33.04 kPa on 30: a triangle over three times the distance of the resultant from the foot
+      [expect.closeTo((2 * 4.340925) / (3 * fromFootM), 9), 30],
+      [expect.closeTo(0.2 - fromFootM, 9), expect.closeTo(0.4 / 6, 12)],
+    ]);
+    // Stem and slab alone, 2.20725 kN/m over 4 m
+    expect(report.deck.objectsKN).toBeCloseTo(8.829, 9);
+  });
+
+  it('set-up areas: 3.6 m long where 11 are asked for, and 6.02 % where 5 are permitted', () => {
+    // South of y = 0 the membrane falls 0.24 m over 4 m at x = 20, and rises 0.056 m over 11.25 m along y = 0: 6 and 0.498 %.
+    const [small, steep] = report.setUpAreas ?? [];
+    expect(small).toMatchObject({ id: 'U-small', lengthM: expect.closeTo(3.6, 9), insideWidthM: 0, standing: [] });
+    expect(steep).toMatchObject({ insideWidthM: expect.closeTo(3.6, 6), steepestPercent: expect.closeTo(Math.hypot(6, 5.6 / 11.25), 9) });
+    const found = report.findings.filter(({ says }) => says.includes('et-up area'));
+    expect(found.map(({ rule, value, limit }) => [rule, value, limit])).toEqual([
+      ['traffic.width', expect.closeTo(3.6, 6), 11],
+      ['traffic.gradient', expect.closeTo(Math.hypot(6, 5.6 / 11.25), 9), 5],
+    ]);
   });
 });
