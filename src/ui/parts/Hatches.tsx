@@ -1,10 +1,10 @@
 /** Defines every hatch once per page; any SVG fills with `hatchUrl`. */
 
 import type { ClassHatch, NamedStyle } from '../../model/class-style.ts';
+import { HATCH_TILES } from '../../model/hatch-tiles.ts';
 import { ROLE_STYLE, UNCONFIRMED, UTILISATION_COLOURS } from '../../model/palette.ts';
 import type { PartKind } from '../../model/picture.ts';
 import { isHatchedClass } from '../facts/utilisation.ts';
-import { HATCH_TILES } from './hatch-tiles.ts';
 
 const KINDS = Object.keys(ROLE_STYLE) as PartKind[];
 

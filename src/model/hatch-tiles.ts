@@ -1,6 +1,6 @@
-/** The drafting hatches as repeating SVG tiles: what is drawn in one tile, in pixels. */
+/** The drafting hatches as repeating SVG tiles: what is drawn in one tile, in pixels; drawings on paper take a quarter of a millimetre for each. */
 
-import type { Pattern } from '../../model/palette.ts';
+import type { Pattern } from './palette.ts';
 
 export interface HatchTile {
   readonly width: number;
