@@ -54,13 +54,14 @@ export class FieldLabels {
       const at = new Vector3(x, y, z + label.liftM).project(camera);
       const left = ((at.x + 1) / 2) * size.width - width / 2;
       const foot = ((1 - at.y) / 2) * size.height;
-      const top = label.kind === 'post' ? foot - height : foot - height / 2;
-      const box = { x: left, y: top, width, height };
-      const inside = at.z < 1 && left >= 0 && top >= 0 && left + width <= size.width && top + height <= size.height;
-      const free = inside && !taken.some((other) => overlap(box, other));
-      if (free) taken.push(box);
+      const middle = label.kind === 'post' ? foot - height : foot - height / 2;
+      // On a post there is room above for a few.
+      const tops = label.kind === 'post' ? [0, 1, 2].map((k) => middle - k * (height + GAP_PX)) : [middle];
+      const top = tops.find((y) => !taken.some((other) => overlap({ x: left, y, width, height }, other))) ?? Number.NaN;
+      const free = at.z < 1 && left >= 0 && top >= 0 && left + width <= size.width && top + height <= size.height;
+      if (free) taken.push({ x: left, y: top, width, height });
       element.style.visibility = free ? 'visible' : 'hidden';
-      element.style.transform = `translate(${Math.round(left)}px, ${Math.round(top)}px)`;
+      if (free) element.style.transform = `translate(${Math.round(left)}px, ${Math.round(top)}px)`;
     }
   }
 

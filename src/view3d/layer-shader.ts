@@ -98,7 +98,7 @@ void main() {
   vArriving = p.arriving;
   gl_Position = projectionMatrix * modelViewMatrix * vec4(lifted(p, position, upper), 1.0);
   vDepth = gl_Position.w;
-  if ((p.bits & ${PART_PROUD}) != 0) gl_Position.z -= 1e-5 * gl_Position.w;
+  if ((p.bits & ${PART_PROUD}) != 0) gl_Position.z -= 1e-4 * gl_Position.w;
   if (!isDrawn(p) || isOverhead(p)) gl_Position = NOWHERE;
 }
 `;

@@ -57,11 +57,12 @@ export function siteLines(snapshot: Snapshot, states: readonly PartState[], stag
     const foot = surface(...at) ?? surface(...inside(at, min, max)) ?? { part: slabOf(picture), zM: min[2] };
     return { point, at: [...at, foot.zM + Math.max(POST_M, POST_SHARE * sizeM)], part: foot.part };
   });
+  const onDeck = ({ at }: PostHead) => surface(at[0], at[1]) !== null;
   return {
     band: draped(pieces(picture.edgeBand), surface),
     ways: draped(ways, surface),
     reach: draped(circles, surface),
-    posts: posts(heads, Math.max(POST_M, POST_SHARE * sizeM)),
+    posts: posts(heads, (head) => (onDeck(head) ? head.at[2] - Math.max(POST_M, POST_SHARE * sizeM) : min[2])),
     heads,
   };
 }
@@ -148,8 +149,9 @@ function draped(given: readonly Piece[], surface: SurfaceAt): EdgeLines {
   return { positions: Float32Array.from(positions), parts: Uint16Array.from(parts), upper: new Uint8Array(parts.length).fill(1) };
 }
 
-function posts(heads: readonly PostHead[], heightM: number): EdgeLines {
-  const positions = heads.flatMap(({ at: [x, y, z] }) => [x, y, z - heightM, x, y, z]);
+/** Each from its foot: on the deck, or beside it on the ground below. */
+function posts(heads: readonly PostHead[], footM: (head: PostHead) => number): EdgeLines {
+  const positions = heads.flatMap((head) => [head.at[0], head.at[1], footM(head), ...head.at]);
   return {
     positions: Float32Array.from(positions),
     parts: Uint16Array.from(heads.flatMap(({ part }) => [part, part])),

@@ -1,11 +1,13 @@
-/** Sills and upstands: least height of the membrane above the finished level, what is required, what is missing. */
+/** Sills and upstands: least height of the membrane above the finished level, what is required, what is missing; and retaining edges. */
 
 import { useMemo } from 'react';
 import { type ListedEdge, listEdges } from '../facts/edge-list.ts';
+import { listWalls } from '../facts/site-list.ts';
 import { numberText } from '../format.ts';
 import { en as t } from '../text/en.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
+import { WallFacts } from './WallFacts.tsx';
 
 const AROUND_M = 6;
 const KINDS = ['threshold', 'upstand'] as const;
@@ -14,14 +16,30 @@ export function EdgesTable() {
   const edges = useScene((state) => state.snapshot?.report.edges);
   const scene = useScene((state) => state.snapshot?.scene);
   const listed = useMemo(() => (edges && scene ? listEdges(edges, scene) : []), [edges, scene]);
-  if (listed.length === 0) return <p>{t.edges.none}</p>;
   return (
     <div className="sheet-parts">
-      <p>{t.edges.says}</p>
+      <p>{listed.length === 0 ? t.edges.none : t.edges.says}</p>
       {KINDS.map((kind) => (
         <EdgeKind key={kind} kind={kind} edges={listed.filter((edge) => edge.kind === kind)} />
       ))}
+      <Walls />
     </div>
+  );
+}
+
+function Walls() {
+  const report = useScene((state) => state.snapshot?.report);
+  const scene = useScene((state) => state.snapshot?.scene);
+  const walls = useMemo(() => (report && scene ? listWalls(report, scene) : []), [report, scene]);
+  if (walls.length === 0) return null;
+  return (
+    <section className="sheet-part">
+      <h2 className="block-title">{t.walls.title(walls.length)}</h2>
+      <p className="small">{t.walls.says}</p>
+      {walls.map((wall) => (
+        <WallFacts key={wall.id} wall={wall} />
+      ))}
+    </section>
   );
 }
 

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { StageView } from '../../model/maps.ts';
+import { stageSite } from '../facts/site-list.ts';
 import { gardenWorst, stageWorst } from '../facts/stage-worst.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
@@ -114,6 +115,7 @@ function StageFacts({ stage }: { readonly stage: StageView }) {
           </ul>
         </Block>
       )}
+      {!stage.derived && <StageSiteBlock id={stage.id} />}
       {cautions.length > 0 && (
         <Block title={t.stage.cautions}>
           <ul>
@@ -125,6 +127,27 @@ function StageFacts({ stage }: { readonly stage: StageView }) {
       )}
       {stage.derived && <p className="small">{t.stage.derived}</p>}
     </div>
+  );
+}
+
+/** Machines on their ways, access points, reach, and what counts as an open edge. */
+function StageSiteBlock({ id }: { readonly id: string }) {
+  const snapshot = useScene((state) => state.snapshot);
+  if (snapshot === null) return null;
+  const { plant, access, reach } = stageSite(snapshot.report, snapshot.scene, id);
+  return (
+    <Block title={t.site.block}>
+      <p>{plant.length === 0 ? t.site.noPlant : t.site.plant(plant)}</p>
+      {access.length > 0 && (
+        <ul>
+          {access.map((point) => (
+            <li key={point.id}>{t.site.accessPoint(point)}</li>
+          ))}
+        </ul>
+      )}
+      {reach && <p>{t.site.reached(reach.areaM2, reach.unreachedM2)}</p>}
+      <p className="small">{t.site.edges}</p>
+    </Block>
   );
 }
 

@@ -2,8 +2,8 @@
 
 import type { MapKind, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
-import { areaText, numberText } from '../format.ts';
-import { many } from './en-words.ts';
+import { areaText, numberText, quantityOf } from '../format.ts';
+import { list, many } from './en-words.ts';
 
 const REACH: Readonly<Record<ReachClass, string>> = {
   driven: 'Plant drives there',
@@ -44,7 +44,87 @@ export const site = {
   band: 'within 2 m of an open edge',
   arrows: 'Arrows: laid from far to near, so that nothing laid is driven on',
   towards: (bearingDeg: number) => `laid towards ${numberText(bearingDeg, 0)}°`,
+  none: 'Nothing to show: this scene names no lane, no access point and no set-up area.',
+  block: 'Site',
+  plant: (names: readonly string[]) => `On the way: ${list(names, 'and')}`,
+  noPlant: 'No machine drives in this stage.',
+  access: 'Access points',
+  accessPoint: ({ id, kind, reachM }: SceneAccessPoint) =>
+    kind === 'crane' || kind === 'blower'
+      ? `${id}: ${ACCESS[kind]}, ${reachM === undefined ? 'reach not given, so it reaches nothing' : `reaches ${numberText(reachM, 1)} m`}`
+      : `${id}: ${ACCESS[kind]}`,
+  accessPick: (id: string) => `Go to access point ${id}`,
+  reachTitle: 'Reach per stage',
+  reachSays: 'When the stage begins: over ground that bears plant, by crane or hose. How wide a way is does not count.',
+  reachCaption: 'Stages with what has to be brought: area, and what is not reached, in m²',
+  reachStage: 'Stage',
+  reachArea: 'To bring, m²',
+  reachMissing: 'Not reached',
+  reachAll: 'none',
+  reachPick: (number: number, name: string) => `Show the map of reach in stage ${number}, ${name}`,
+  reached: (areaM2: number, unreachedM2: number) =>
+    unreachedM2 > 0
+      ? `${areaText(unreachedM2)} of ${areaText(areaM2)} to bring something to can’t be reached.`
+      : `All ${areaText(areaM2)} to bring something to can be reached.`,
+  edgesTitle: 'Open edges',
+  edges:
+    'Within 2 m of an open edge people are secured or kept away by a barrier. Every edge of the deck and every opening counts as open: the file does not say where a guard or a high wall stands.',
   reachGarden: 'Reach belongs to a stage: choose one on the rail. In the finished garden nothing more is brought.',
   reachNoAccess: 'The file names no gate, ramp, crane or hose, so reach is not looked at.',
   reachDerived: 'These stages are derived from the build-ups, so reach is not looked at.',
+} as const;
+
+const two = (valueM: number) => quantityOf(valueM, 2, 'm');
+
+/** Lanes for fire appliances. */
+export const lanes = {
+  title: 'Lanes for fire appliances',
+  says: 'As drawn, against the rule named. The fire authority decides.',
+  pick: (id: string) => `Go to lane ${id}`,
+  width: 'Width drawn',
+  notDrawn: 'not drawn',
+  required: 'Width asked for',
+  short: (missingM: number) => `${two(missingM)} too narrow`,
+  radius: 'Least outer radius',
+  straight: 'straight',
+  steepest: 'Steepest',
+  step: 'Highest step',
+  noStep: 'none',
+  unknown: 'no zone under it',
+  rule: 'Rule',
+  ruleOf: (name: string, country: string) => `${name}, ${country}`,
+  source: (source: string) => `Width: ${source}`,
+  metres: two,
+  percent: (percent: number) => quantityOf(percent, 1, '%'),
+} as const;
+
+/** Retaining edges, per metre. */
+export const walls = {
+  title: (count: number) => many(count, 'retaining edge', 'retaining edges'),
+  says: 'Drained soil, characteristic values per metre. No proof: the structural engineer proves the wall.',
+  pick: (id: string) => `Go to retaining edge ${id}`,
+  fine: 'no finding',
+  found: { stop: 'stop', check: 'to check', note: 'note' },
+  thrust: (thrustKNm: number, surchargeKNm2: number) =>
+    `Thrust ${quantityOf(thrustKNm, 2, 'kN/m')}, with ${quantityOf(surchargeKNm2, 2, 'kN/m²')} of live load behind it`,
+  stands: (material: string | null, permittedKPa: number | null) =>
+    material === null || permittedKPa === null
+      ? 'Stands on a layer of unknown bearing'
+      : `Stands on ${material}, which bears ${quantityOf(permittedKPa, 0, 'kPa')}`,
+  caption: (id: string) => `Retaining edge ${id}: with the live load behind it alone, and on its heel as well`,
+  bare: 'Load behind',
+  loaded: 'And on heel',
+  vertical: 'Weight, kN/m',
+  eccentricity: (middleThirdM: number) => `Off centre, m (middle third to ${numberText(middleThirdM, 3)})`,
+  most: 'Most pressure, kPa',
+  least: 'Least pressure, kPa',
+  contact: 'Base that presses, m',
+  even: 'Even over the reduced base, kPa',
+  sliding: 'Sliding, held ÷ pushed',
+  overturning: 'Overturning, held ÷ turned',
+  falls: 'falls over',
+  /** Down, so that 1.497 never reads as 1.50. */
+  ratio: (ratio: number) => numberText(Math.floor(100 * ratio + 1e-6) / 100, 2),
+  metres: (valueM: number) => numberText(valueM, 3),
+  pressure: (valueKPa: number) => numberText(valueKPa, 1),
 } as const;
