@@ -21,7 +21,7 @@ describe('courtyard', () => {
   });
 
   it('drainage fill: 58 mm of lava under planting, 14 mm flush under the lane', () => {
-    const planted = laidM2(scene, 'lawn', 'meadow', 'perennials', 'shrubs', 'mound-light', 'mound-deep');
+    const planted = laidM2(scene, 'lawn', 'meadow', 'perennials', 'raised-bed', 'shrubs', 'mound-light', 'mound-deep');
     // (48 + 10) mm · 1300 = 75.4 kg/m²; 14 mm · 1300 = 18.2 kg/m²
     expect(byId(report.stages, 'S5').placedKN).toBeCloseTo(kN(75.4 * planted + 18.2 * 202.5), 6);
   });
@@ -73,6 +73,44 @@ describe('courtyard', () => {
     expect(where.at?.[1]).toBe(38);
   });
 
+  it('raised bed: its edge brings 1.70694 kN/m over 9.2 m and stands safely', () => {
+    // Per metre: stem 0.08 · 0.42 · 24.525 = 0.82404, slab 0.45 · 0.08 · 24.525 = 0.8829; 2 · (3 + 1.6) m.
+    const edgeKN = 1.70694 * 9.2;
+    const treesKN = kN(1700 + 1800 + 1800 + 1600 + 1400 + 1300);
+    const roundMound = scene.objects?.find(({ id }) => id === 'W1');
+    const { line } = roundMound as { line: readonly (readonly [number, number])[] };
+    const lengthM = line.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - line[i][0], y - line[i][1]), 0);
+    // Low wall 3 kN/m, seat wall 7 m of 3.2 kN/m, planters 2 · 2 m² of 4 and 1.5 m² of 3 kN/m²
+    expect(report.deck.objectsKN).toBeCloseTo(edgeKN + treesKN + 3 * lengthM + 22.4 + 16 + 4.5, 6);
+    // Soil 0.37 · 0.42 · 14.2245 = 2.2104873; thrust 14.2245 · 0.25/6 + 2 · 0.5/3 = 0.92602083, its moment 0.182114583;
+    // weights' moment 0.0329616 + 0.1986525 + 0.58577913 = 0.81739323; all per metre, with 3.9174273 kN/m on the base.
+    const [{ bare, permittedKPa }] = report.walls ?? [];
+    expect(bare.slidingRatio).toBeCloseTo((0.5 * 3.9174273) / 0.92602083, 5);
+    expect(bare.overturningRatio).toBeCloseTo(0.81739323 / 0.182114583, 5);
+    // e = 0.225 − 0.63527865/3.9174273 = 0.0628324 m, within 0.075: 8.705394 · (1 + 6 · 0.0628324/0.45) kPa
+    expect(bare.pressure?.maxKPa).toBeCloseTo(15.9985, 3);
+    // Foam glass and the element below it alike
+    expect(permittedKPa).toBe(150);
+  });
+
+  it('set-up area on the lane: 12 by 4 m on 1 % of fall, in bays that list the appliance', () => {
+    const [area] = report.setUpAreas ?? [];
+    expect(area).toMatchObject({
+      id: 'U1',
+      onDeckM2: expect.closeTo(48, 9),
+      insideWidthM: expect.closeTo(4, 6),
+      standing: [],
+      stepMm: null,
+    });
+    expect(area.steepestPercent).toBeCloseTo(1, 9);
+    expect(area.bays.map(({ bay, vehiclePermitted }) => [bay, vehiclePermitted])).toEqual([
+      ['B1', true],
+      ['C1', true],
+    ]);
+    // 16 t stand in either bay of 9 · 9.5 m
+    for (const { kNm2 } of area.bays) expect(kNm2).toBeCloseTo(kN(16000) / 85.5, 9);
+  });
+
   it('has the faults it was drawn with, and no others', () => {
     expect(told(report)).toEqual([
       'stop load.permanent E3',
@@ -85,6 +123,8 @@ describe('courtyard', () => {
       'check stress.layer lane',
       // The loader that lays the base course must not come onto bare foam glass: 187 kPa of tyre on 150
       'check stress.layer lane S7',
+      // The same appliance on the same bedding where it is set up
+      'check stress.layer lane',
       // 300 mm of base course
       'note depth.lift lane',
       // Level lane, terrace and paths: told, and meant so
