@@ -45,10 +45,10 @@ const yearPlanted = ([name, c]: Words, depthMm: Band): Row<AnnualC> => {
 const PAVED: readonly Row<PeakC>[] = [
   { name: 'paving with sealed joints', surface: 'sealed', c: peakC(1), source: DIN_PAVED },
   { name: 'paving or slabs with open joints', surface: 'open joints', c: peakC(0.7), source: DIN_PAVED },
-  { name: 'flat roof with gravel, up to 3°', surface: 'gravel', pitchDeg: upTo(3), c: peakC(0.8), source: DIN_PAVED },
+  { name: 'flat roof with gravel at up to 3°', surface: 'gravel', pitchDeg: upTo(3), c: peakC(0.8), source: DIN_PAVED },
   { name: 'grass pavers', surface: 'grass paver', c: peakC(0.4), source: DIN_MEMORY },
   { name: 'water-bound surface', surface: 'bound gravel', c: peakC(0.9), source: DIN_MEMORY },
-  { name: 'concrete or membrane, nothing on it', surface: 'bare deck', c: peakC(1), source: DIN_PAVED },
+  { name: 'concrete or membrane with nothing on it', surface: 'bare deck', c: peakC(1), source: DIN_PAVED },
 ];
 
 /**
@@ -57,24 +57,24 @@ const PAVED: readonly Row<PeakC>[] = [
  */
 export const PEAK_TABLES: Readonly<Record<RunoffTableId, readonly Row<PeakC>[]>> = {
   'din-1986-100': [
-    dinPlanted(['extensive planting under 10 cm, up to 5°', 0.5], from(0, 100), FLAT),
-    dinPlanted(['extensive planting from 10 cm, up to 5°', 0.4], from(100, 300), FLAT),
-    dinPlanted(['intensive planting from 30 cm, up to 5°', 0.2], from(300), FLAT),
-    dinPlanted(['extensive planting, over 5°', 0.7], from(0, 300), STEEP),
+    dinPlanted(['extensive planting under 10 cm at up to 5°', 0.5], from(0, 100), FLAT),
+    dinPlanted(['extensive planting from 10 cm at up to 5°', 0.4], from(100, 300), FLAT),
+    dinPlanted(['intensive planting from 30 cm at up to 5°', 0.2], from(300), FLAT),
+    dinPlanted(['extensive planting at over 5°', 0.7], from(0, 300), STEEP),
     ...PAVED,
   ],
   'fll-depth': [
-    fllPlanted(['planting 2 to 4 cm, up to 5°', 0.7], TWO_TO_FOUR, FLAT),
-    fllPlanted(['planting over 4 to 6 cm, up to 5°', 0.6], over(40, 60), FLAT),
-    fllPlanted(['planting over 6 to 10 cm, up to 5°', 0.5], over(60, 100), FLAT),
-    fllPlanted(['planting over 10 to 15 cm, up to 5°', 0.4], over(100, 150), FLAT),
-    fllPlanted(['planting over 15 to 25 cm, up to 5°', 0.3], over(150, 250), FLAT),
-    fllPlanted(['planting over 25 to 50 cm, up to 5°', 0.2], over(250, 500), FLAT),
-    fllPlanted(['planting over 50 cm, up to 5°', 0.1], over(500), FLAT),
-    fllPlanted(['planting 2 to 4 cm, over 5°', 0.8], TWO_TO_FOUR, STEEP),
-    fllPlanted(['planting over 4 to 6 cm, over 5°', 0.7], over(40, 60), STEEP),
-    fllPlanted(['planting over 6 to 10 cm, over 5°', 0.6], over(60, 100), STEEP),
-    fllPlanted(['planting over 10 to 15 cm, over 5°', 0.5], over(100, 150), STEEP),
+    fllPlanted(['planting 2 to 4 cm at up to 5°', 0.7], TWO_TO_FOUR, FLAT),
+    fllPlanted(['planting over 4 to 6 cm at up to 5°', 0.6], over(40, 60), FLAT),
+    fllPlanted(['planting over 6 to 10 cm at up to 5°', 0.5], over(60, 100), FLAT),
+    fllPlanted(['planting over 10 to 15 cm at up to 5°', 0.4], over(100, 150), FLAT),
+    fllPlanted(['planting over 15 to 25 cm at up to 5°', 0.3], over(150, 250), FLAT),
+    fllPlanted(['planting over 25 to 50 cm at up to 5°', 0.2], over(250, 500), FLAT),
+    fllPlanted(['planting over 50 cm at up to 5°', 0.1], over(500), FLAT),
+    fllPlanted(['planting 2 to 4 cm at over 5°', 0.8], TWO_TO_FOUR, STEEP),
+    fllPlanted(['planting over 4 to 6 cm at over 5°', 0.7], over(40, 60), STEEP),
+    fllPlanted(['planting over 6 to 10 cm at over 5°', 0.6], over(60, 100), STEEP),
+    fllPlanted(['planting over 10 to 15 cm at over 5°', 0.5], over(100, 150), STEEP),
     ...PAVED,
   ],
 };
@@ -103,7 +103,7 @@ export const ANNUAL_TABLE: readonly Row<AnnualC>[] = [
     c: annualC(0.7),
     source: fromMemory(`mean coefficient Cm of ${DIN}, taken for the year`),
   },
-  { name: 'concrete or membrane, nothing on it', surface: 'bare deck', c: annualC(0.9), source: DIN_MEAN },
+  { name: 'concrete or membrane with nothing on it', surface: 'bare deck', c: annualC(0.9), source: DIN_MEAN },
 ];
 
 /** Table of peaks where a scene names none. */

@@ -11,6 +11,7 @@ import { takeOffLines } from './summary-takeoff.ts';
 import { toleranceLines } from './summary-tolerance.ts';
 import { trafficLines } from './summary-traffic.ts';
 import { wallLines } from './summary-walls.ts';
+import { waterLines } from './summary-water.ts';
 import { fixed, orDash, table, use } from './text-table.ts';
 
 /**
@@ -62,6 +63,7 @@ export function summary(scene: SceneFile, report: Report): string {
     ),
     '',
     ...edgeLines(scene, report),
+    ...waterLines(report),
     ...routeLines(report),
     ...wallLines(report),
     ...trafficLines(report),

@@ -1,6 +1,8 @@
 /** The report (`--json`, version 1) as the contract fixes it; parts not computed yet are left out. Units stand in the keys. */
 
 import type { Finding } from './finding.ts';
+import type { ReportOutlet, ReportWater } from './report-water.ts';
+import type { WheelStand } from './wheel-input.ts';
 
 export interface Spread {
   readonly min: number;
@@ -115,6 +117,10 @@ export interface ReportRoute {
   readonly id: string;
   /** Rule it is held against. */
   readonly table: string;
+  readonly country: string;
+  readonly ruleName: string;
+  /** Of the width asked for. */
+  readonly source: string;
   readonly widthM: number | null;
   /** Greatest width asked for, straight or in a bend. */
   readonly requiredM: number;
@@ -124,6 +130,56 @@ export interface ReportRoute {
   readonly steepestPercent: number | null;
   /** Highest step between zones; null where it stays within one. */
   readonly stepMm: number | null;
+  /** Longest stretch between walls or the like that leave less than the rule asks for there, and the least they leave. */
+  readonly bounded?: { readonly lengthM: number; readonly clearM: number };
+}
+
+/** A place where an appliance is set up or worked from. */
+export interface ReportSetUpArea {
+  readonly id: string;
+  readonly kind: 'set-up' | 'movement';
+  readonly vehicle: string;
+  /** Rule it is held against; null where none is to be used. */
+  readonly table: string | null;
+  readonly areaM2: number;
+  /** Of which on the deck; of the rest nothing is known. */
+  readonly onDeckM2: number;
+  /** Smallest rectangle around it. */
+  readonly lengthM: number;
+  readonly widthM: number;
+  /** Greatest width of a rectangle in it that is as long as the rule asks for; null where the rule asks for no size. */
+  readonly insideWidthM: number | null;
+  readonly requiredM: { readonly widthM: number; readonly lengthM: number } | null;
+  /** On the finished surface, in any direction; null where no zone lies under it. */
+  readonly steepestPercent: number | null;
+  /** Highest step between zones; null where it stays within one. */
+  readonly stepMm: number | null;
+  /** To the building it serves, and how it lies to it; null where none is drawn. */
+  readonly buildingM: number | null;
+  readonly lies: 'along' | 'across' | null;
+  /** What stands in it. */
+  readonly standing: readonly string[];
+  /** Greatest pressure on the membrane, of wheels and of a support; null where there are none on the deck. */
+  readonly wheelsMembraneKPa: number | null;
+  readonly supportMembraneKPa: number | null;
+  readonly bays: readonly {
+    readonly bay: string;
+    /** Null where the bay lists no vehicles. */
+    readonly vehiclePermitted: boolean | null;
+    readonly standingKN: number;
+    readonly kNm2: number;
+    readonly permittedKNm2: number | null;
+  }[];
+  /** Greatest of wheels and supports on every layer's top. */
+  readonly layers: readonly {
+    readonly zone: string;
+    readonly layer: string;
+    readonly by: 'wheels' | 'support';
+    readonly maxKPa: number;
+    readonly permittedKPa: number | null;
+    readonly utilisation: number | null;
+    readonly at: readonly [number, number];
+  }[];
 }
 
 /** What a stage has to bring, and how much of that ground can't be reached when it begins. */
@@ -148,6 +204,8 @@ export interface ReportTraffic {
   readonly elasticMembraneKPa: number | null;
   readonly governs: 'one wheel' | 'sum of wheels' | 'enclosing rectangle' | null;
   readonly at: readonly [number, number] | null;
+  /** How the vehicle stands at that peak. */
+  readonly stand: WheelStand | null;
   readonly baysEntered: readonly string[];
   readonly bays: readonly {
     readonly bay: string;
@@ -174,6 +232,7 @@ export interface ReportTraffic {
     readonly elasticKPa: number;
     readonly governs: 'one wheel' | 'sum of wheels' | 'enclosing rectangle';
     readonly at: readonly [number, number];
+    readonly stand: WheelStand;
   }[];
 }
 
@@ -252,9 +311,12 @@ export interface Report {
     readonly utilisation: number | null;
   }[];
   readonly columns?: readonly ReportColumn[];
+  readonly outlets?: readonly ReportOutlet[];
   readonly edges?: readonly ReportEdge[];
+  readonly water?: ReportWater;
   readonly walls?: readonly ReportWall[];
   readonly routes?: readonly ReportRoute[];
+  readonly setUpAreas?: readonly ReportSetUpArea[];
   readonly reach?: readonly ReportReach[];
   readonly traffic?: readonly ReportTraffic[];
   readonly takeoff?: readonly ReportTakeOff[];

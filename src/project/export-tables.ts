@@ -7,7 +7,18 @@ import { GRAVITY_MS2 } from '../model/units.ts';
 import { EXPORT_WORDS } from './export-words.ts';
 import { type MaterialOf, materialLookup } from './materials.ts';
 
-export const EXPORT_TABLES = ['take-off', 'take-off by zone', 'take-off by stage', 'bays', 'heaps', 'columns', 'edges'] as const;
+export const EXPORT_TABLES = [
+  'take-off',
+  'take-off by zone',
+  'take-off by stage',
+  'bays',
+  'heaps',
+  'columns',
+  'edges',
+  'run-off',
+  'outlets',
+  'blocked outlets',
+] as const;
 export type ExportTableId = (typeof EXPORT_TABLES)[number];
 
 export type Cell = string | number | null;
@@ -34,6 +45,9 @@ const DECIMALS: Readonly<Record<ExportTableId, readonly (number | null)[]>> = {
   heaps: [null, null, null, null, 2, 3, null],
   columns: [null, 2, 2, 2],
   edges: [null, 0, 0, 3, 3],
+  'run-off': [null, 2, 3, 1, 2, null, 2, 2, null, 1, 3, 3],
+  outlets: [null, null, 2, 2, 2, 1, 3, 0],
+  'blocked outlets': [null, 3, 0, 1, 2, null, null, 2, 1],
 };
 
 /** One table of a scene's report; rows are empty where the report has no such part. */
@@ -68,6 +82,25 @@ const ROWS: Readonly<Record<ExportTableId, (report: Report, on: Context) => Cell
       }),
     ),
   columns: (report) => (report.columns ?? []).map((c) => [c.id, c.shareM2, c.permanentKN, c.permanentKN / GRAVITY_MS2]),
+  'run-off': ({ water, zones }) =>
+    (water?.zones ?? []).map(({ id, heldM3, freeLm2, peak, designLps, annual, yearlyM3, drain }, z): Cell[] => {
+      const row = ({ row: name, source }: typeof peak) => name ?? source;
+      const flow = [drain?.flowLsm ?? null, drain?.capacityLsm ?? null];
+      return [id, zones[z].areaM2, heldM3, freeLm2, peak.c, row(peak), designLps, annual.c, row(annual), yearlyM3, ...flow];
+    }),
+  outlets: ({ outlets, water }, { language }) =>
+    (outlets ?? []).map(({ id, kind, catchmentM2, designLps, capacityLps, utilisation }): Cell[] => {
+      const name = EXPORT_WORDS[language].outlet[kind];
+      const overflow = water?.overflows.find((one) => one.id === id);
+      if (!overflow) return [id, name, catchmentM2, designLps, capacityLps, percent(utilisation), null, null];
+      return [id, name, overflow.areaM2, overflow.dutyLps, capacityLps, percent(overflow.utilisation), overflow.invertM, overflow.depthMm];
+    }),
+  'blocked outlets': ({ water }) =>
+    (water?.blocked ?? []).map(({ outlet, levelM, depthMm, areaM2, litres, into, bays }): Cell[] => {
+      const worst = [...bays].sort((a, b) => (b.utilisation ?? -1) - (a.utilisation ?? -1))[0];
+      const bay = [worst?.bay ?? null, worst?.patchKNm2 ?? null, percent(worst?.utilisation ?? null)];
+      return [outlet, levelM, depthMm, areaM2, litres === null ? null : litres / 1000, into, ...bay];
+    }),
   edges: (report) => (report.edges ?? []).map((e) => [e.id, e.leastUpstandMm, e.requiredMm, e.at?.[0] ?? null, e.at?.[1] ?? null]),
 };
 

@@ -13,6 +13,7 @@ interface ExportWords {
   readonly tables: Readonly<Record<ExportTableId, TableWords>>;
   readonly loose: string;
   readonly by: Readonly<Record<'volume' | 'weight', string>>;
+  readonly outlet: Readonly<Record<'outlet' | 'overflow', string>>;
   readonly confirmed: string;
   readonly notConfirmed: string;
 }
@@ -20,6 +21,8 @@ interface ExportWords {
 const NO_CHECK_EN = 'Compares entered loads with entered limits. Not a structural check: the structural engineer and local rules decide.';
 const NO_CHECK_DE =
   'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis: Es entscheiden Tragwerksplaner und örtliche Vorschriften.';
+const NO_DRAINAGE_EN = 'No drainage design: the drainage engineer and the local code decide.';
+const NO_DRAINAGE_DE = 'Keine Entwässerungsplanung: Es entscheiden Entwässerungsplaner und örtliche Vorschriften.';
 const ORDER_EN =
   'Turn-ups at edges and waste are not in it. A material of two sheets counts its area once. Mass at most is wet through (sheets and elements dry); deliveries are counted by it.';
 const ORDER_DE =
@@ -94,9 +97,38 @@ const EN: ExportWords = {
       note: `Saturated load of the deck area nearest to each column; walls under the deck are not known here. No support reaction; punching is for the structural engineer. ${NO_CHECK_EN}`,
     },
     edges: { title: 'Edges', heads: ['edge', 'least upstand mm', 'required mm', 'at x m', 'at y m'], note: NO_CHECK_EN },
+    'run-off': {
+      title: 'Run-off',
+      heads: [
+        'zone',
+        'area m²',
+        'held m³',
+        'free l/m²',
+        'peak coefficient',
+        'row of the table',
+        'design rain l/s',
+        'annual coefficient',
+        'row of the table, year',
+        'm³ a year',
+        'flow in the drainage l/(s·m)',
+        'it carries l/(s·m)',
+      ],
+      note: `Peak coefficients for litres per second, annual ones for cubic metres a year: never one for the other. ${NO_DRAINAGE_EN} ${NO_CHECK_EN}`,
+    },
+    outlets: {
+      title: 'Outlets',
+      heads: ['outlet', 'kind', 'drains m²', 'must take l/s', 'takes l/s', 'use %', 'runs at m', 'water then mm'],
+      note: `Outlets: design rain, all at work. Overflows: extreme rain less the design flow, outlets blocked. ${NO_DRAINAGE_EN} ${NO_CHECK_EN}`,
+    },
+    'blocked outlets': {
+      title: 'Blocked outlets',
+      heads: ['outlet', 'water to level m', 'depth mm', 'area m²', 'water m³', 'then into', 'worst bay', 'kN/m² there', 'use %'],
+      note: `One outlet blocked, the others at work. An empty level: nothing lets the water out. Saturated garden and water on the worst patch of 1 m × 1 m. ${NO_DRAINAGE_EN} ${NO_CHECK_EN}`,
+    },
   },
   loose: 'm³ loose',
   by: { volume: 'volume', weight: 'weight' },
+  outlet: { outlet: 'outlet', overflow: 'overflow' },
   confirmed: 'confirmed',
   notConfirmed: 'NOT CONFIRMED',
 };
@@ -174,9 +206,57 @@ const DE: ExportWords = {
       heads: ['Rand', 'kleinste Anschlusshöhe mm', 'erforderlich mm', 'bei x m', 'bei y m'],
       note: NO_CHECK_DE,
     },
+    'run-off': {
+      title: 'Abfluss',
+      heads: [
+        'Zone',
+        'Fläche m²',
+        'gespeichert m³',
+        'frei l/m²',
+        'Spitzenabflussbeiwert',
+        'Zeile der Tabelle',
+        'Bemessungsregen l/s',
+        'Jahresabflussbeiwert',
+        'Zeile der Tabelle, Jahr',
+        'm³ im Jahr',
+        'Durchfluss der Dränung l/(s·m)',
+        'möglich l/(s·m)',
+      ],
+      note: `Spitzenabflussbeiwerte gelten für Liter je Sekunde, Jahresabflussbeiwerte für Kubikmeter im Jahr, nie umgekehrt. ${NO_DRAINAGE_DE} ${NO_CHECK_DE}`,
+    },
+    outlets: {
+      title: 'Abläufe',
+      heads: [
+        'Ablauf',
+        'Art',
+        'Einzugsfläche m²',
+        'erforderlich l/s',
+        'Leistung l/s',
+        'Ausnutzung %',
+        'springt an bei m',
+        'Wasserstand mm',
+      ],
+      note: `Abläufe: Bemessungsregen, alle in Betrieb. Notüberläufe: Starkregen abzüglich Bemessungsabfluss, Abläufe verstopft. ${NO_DRAINAGE_DE} ${NO_CHECK_DE}`,
+    },
+    'blocked outlets': {
+      title: 'Verstopfte Abläufe',
+      heads: [
+        'Ablauf',
+        'Wasser bis m',
+        'Tiefe mm',
+        'Fläche m²',
+        'Wasser m³',
+        'dann über',
+        'ungünstigstes Feld',
+        'dort kN/m²',
+        'Ausnutzung %',
+      ],
+      note: `Je ein Ablauf verstopft, die anderen in Betrieb. Ohne Höhe: Das Wasser findet keinen Weg. Wassergesättigter Aufbau und Wasser auf dem höchsten Quadratmeter. ${NO_DRAINAGE_DE} ${NO_CHECK_DE}`,
+    },
   },
   loose: 'm³ lose',
   by: { volume: 'Volumen', weight: 'Gewicht' },
+  outlet: { outlet: 'Ablauf', overflow: 'Notüberlauf' },
   confirmed: 'bestätigt',
   notConfirmed: 'NICHT BESTÄTIGT',
 };

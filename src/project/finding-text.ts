@@ -7,6 +7,7 @@ import { ROUTE_TEXT } from './finding-text-routes.ts';
 import { BUILD_UP_TEXT } from './finding-text-rules.ts';
 import { siteWords } from './finding-text-site.ts';
 import { WALL_TEXT } from './finding-text-walls.ts';
+import { WATER_TEXT } from './finding-text-water.ts';
 import { WHEEL_TEXT } from './finding-text-wheels.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { number, PRACTICE, type RuleText } from './rule-text.ts';
@@ -130,6 +131,7 @@ const RULES: Partial<Record<Rule, RuleText>> = {
   ...EDGE_TEXT,
   ...WHEEL_TEXT,
   ...WALL_TEXT,
+  ...WATER_TEXT,
   ...ROUTE_TEXT,
 };
 

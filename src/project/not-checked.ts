@@ -16,11 +16,7 @@ export function notChecked(scene: SceneFile): string[] {
     return [ids.length > MOST_NAMED ? `${name} (${ids.length})` : `${name} ${ids.join(', ')}`];
   };
   return [
-    ...(scene.rain ? ['rain'] : []),
-    ...list(
-      'flow of outlets',
-      (scene.deck.outlets ?? []).map((outlet) => outlet.id),
-    ),
+    ...list('flow to outlets, as no rain is given:', scene.rain ? [] : (scene.deck.outlets ?? []).map((outlet) => outlet.id)),
     // The order of derived stages is nobody's plan, so reach is not judged by it.
     ...list(
       'reach from access points, as no stages are given:',

@@ -17,7 +17,9 @@ import { probePart } from './probes.ts';
 import { edgePart } from './resolve-edges.ts';
 import { routePart } from './resolve-routes.ts';
 import { buildUpFacts } from './resolve-rules.ts';
+import { setUpPart } from './resolve-set-up.ts';
 import { wallPart } from './resolve-walls.ts';
+import { waterPart } from './resolve-water.ts';
 import { trafficPart } from './resolve-wheels.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
@@ -35,6 +37,8 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const walls = wallPart(scene, on, materialOf);
   const routes = routePart(scene, on);
   const traffic = trafficPart(scene, on, materialOf);
+  const setUp = setUpPart(scene, on, materialOf);
+  const water = waterPart(scene, on, materialOf);
   return {
     format: 'loamdeck-report',
     version: 1,
@@ -54,9 +58,11 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     bays: on.input.bays.map((_, b) => ({ ...bayReport(on, b), heapM: bayHeaps(on, b, heaped), ...tolerance.bays[b] })),
     stages: stageReports(on),
     ...columnReport(on),
+    ...water.report,
     ...edges.report,
     ...walls.report,
     ...routes.report,
+    ...setUp.report,
     ...traffic.report,
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
@@ -68,9 +74,11 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
         ...probes.facts,
         ...buildUpFacts(scene, on, materialOf),
         ...edges.facts,
+        ...water.facts,
         ...traffic.facts,
         ...walls.facts,
         ...routes.facts,
+        ...setUp.facts,
       ],
       scene,
     ),

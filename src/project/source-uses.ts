@@ -1,10 +1,15 @@
 /** Every number of catalogue and rules with its source, and what in a scene rests on it. */
 
-import { CATALOGUE_SOURCES, type CatalogueSource, laneEntry, materialById, vehicleById } from '../catalogue/catalogue.ts';
+import { CATALOGUE_SOURCES, type CatalogueSource, laneEntry, materialById, runoffEntry, vehicleById } from '../catalogue/catalogue.ts';
+import { ANNUAL_TABLE, PEAK_TABLES } from '../catalogue/runoff-tables.ts';
 import { VEGETATION_FORMS } from '../catalogue/vegetation.ts';
+import { RUNOFF_TABLE_IDS } from '../model/runoff.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
+import { materialLookup } from './materials.ts';
 import { lanesOf } from './resolve-routes.ts';
+import { setUpPlaces } from './resolve-set-up.ts';
+import { runoffSurface, runoffTable } from './run-off.ts';
 
 /** Rules that read a value; depths of substrate are told per form of vegetation. */
 const RULE_OF: Readonly<Record<string, string>> = {
@@ -17,6 +22,9 @@ const RULE_OF: Readonly<Record<string, string>> = {
   upstandMm: 'edge.upstand',
   sillMm: 'edge.upstand',
   stripM: 'edge.strip',
+  pondMm: 'water.pond',
+  upFactor: 'float.uplift',
+  downFactor: 'float.uplift',
   fallPercent: 'level.fall',
   recommendedFallPercent: 'level.fall',
   dynamicFactor: 'stress.layer',
@@ -30,6 +38,18 @@ const RULE_OF: Readonly<Record<string, string>> = {
   slidingRatio: 'wall.sliding',
   overturningRatio: 'wall.sliding',
   wallDensity: 'wall.sliding',
+};
+
+/** Of set-up and movement areas. */
+const AREA_RULES: Readonly<Record<string, string>> = {
+  widthM: 'traffic.width',
+  lengthM: 'traffic.width',
+  stripAlongM: 'traffic.setup',
+  stripAcrossM: 'traffic.setup',
+  wallLeastM: 'traffic.setup',
+  wallMostM: 'traffic.setup',
+  wallAcrossM: 'traffic.setup',
+  runOutM: 'traffic.setup',
 };
 
 /** Weights written with two decimals are the table's [kN/m²]. */
@@ -53,17 +73,49 @@ function usesOf(scene: SceneFile): (of: CatalogueSource) => string[] {
   const vehicles = vehicleUses(scene);
   const own = new Set([...(scene.materials ?? []), ...(scene.vehicles ?? [])].map(({ id }) => id));
   const { limits } = scene;
+  const runoff = runoffUses(scene);
   const lanes = new Set(lanesOf(scene, [0, 0]).map(({ table }) => laneEntry(table)));
+  const areas = areaEntries(scene);
   return ({ kind, entry, number }) => {
     if (kind === 'material') return own.has(entry) ? [] : (materials.get(entry) ?? []);
     if (kind === 'vehicle') return own.has(entry) ? [] : (vehicles.get(entry) ?? []);
     const ofForm = scene.buildups.filter(({ vegetation }) => vegetation?.form === entry).map(({ id }) => id);
     if (kind === 'vegetation') return sameWeight(scene, entry);
     if (number === 'substrateMm') return limits?.substrateMm?.[entry] === undefined ? ofForm : [];
+    const [kindOfArea, ofArea] = number.split('.');
+    if (ofArea !== undefined) return areas.get(kindOfArea)?.has(entry) ? [AREA_RULES[ofArea]] : [];
+    if (number === 'setUpPercent' && areas.get('any')?.has(entry)) return [RULE_OF[number]];
     if (lanes.has(entry)) return [RULE_OF[number] ?? number];
-    const replaced = limits !== undefined && number in limits;
+    if (runoff.has(entry)) return runoff.get(entry)?.has(number) ? ['water.outlet'] : [];
+    const replaced = number in { ...limits, ...scene.flotation };
     return entry !== 'all decks' || replaced ? [] : [RULE_OF[number] ?? number];
   };
+}
+
+/** Tables by the kind of area held against them, and by any kind. */
+function areaEntries(scene: SceneFile): Map<string, Set<string>> {
+  const entries = new Map<string, Set<string>>();
+  for (const { kind, table } of setUpPlaces(scene, [0, 0])) {
+    if (!table) continue;
+    for (const key of [kind === 'set-up' ? 'setUp' : 'movement', 'any'])
+      entries.set(key, (entries.get(key) ?? new Set()).add(laneEntry(table)));
+  }
+  return entries;
+}
+
+/** Rows of the run-off tables that zones of the scene can fall into; none without rain. */
+function runoffUses(scene: SceneFile): Map<string, Set<string>> {
+  const rows = new Map<string, Set<string>>([...RUNOFF_TABLE_IDS, 'year' as const].map((table) => [runoffEntry(table), new Set()]));
+  const { rain } = scene;
+  if (!rain) return rows;
+  const materialOf = materialLookup(scene);
+  const surfaces = new Set([...scene.buildups.map((buildUp) => runoffSurface(buildUp, materialOf)), 'bare deck']);
+  const table = runoffTable(scene);
+  const used = (all: readonly { readonly name: string; readonly surface: string }[]) =>
+    new Set(all.filter(({ surface }) => surfaces.has(surface)).map(({ name }) => name));
+  rows.set(runoffEntry(table), used(PEAK_TABLES[table]));
+  if (rain.annualMm !== undefined) rows.set(runoffEntry('year'), used(ANNUAL_TABLE));
+  return rows;
 }
 
 /** A build-up names the weight of its plants itself; it rests on the table where it took the table's. */
@@ -84,6 +136,7 @@ function materialUses(scene: SceneFile): Map<string, string[]> {
 function vehicleUses(scene: SceneFile): Map<string, string[]> {
   const uses = new Map<string, string[]>();
   for (const { id, vehicle } of scene.traffic ?? []) add(uses, vehicle, id);
+  for (const { id, vehicle } of scene.setUpAreas ?? []) add(uses, vehicle, id);
   for (const { id, plant } of scene.stages ?? []) for (const { vehicle } of plant ?? []) add(uses, vehicle, id);
   for (const { id, vehicles } of scene.deck.bays) for (const vehicle of vehicles ?? []) add(uses, vehicle, id);
   return uses;
@@ -104,6 +157,7 @@ function ownSources(scene: SceneFile): SourceUse[] {
   const materials = materialUses(scene);
   const vehicles = vehicleUses(scene);
   const { substrateMm = {}, source, fireTable, ...values } = scene.limits ?? {};
+  const { source: ofFactors, waterLevelM: _, ...factors } = scene.flotation ?? {};
   const rule = (entry: string, number: string): SourceUse => {
     return { kind: 'rule', entry, name: entry, number, source: entered(source), usedIn: [RULE_OF[number] ?? number] };
   };
@@ -118,5 +172,7 @@ function ownSources(scene: SceneFile): SourceUse[] {
     }),
     ...Object.keys(substrateMm).map((form) => rule(form, 'substrateMm')),
     ...Object.keys(values).map((number) => rule('all decks', number)),
+    ...Object.keys(factors).map((number): SourceUse => ({ ...rule('all decks', number), source: entered(ofFactors) })),
+    ...(scene.rain ? [{ ...rule('rain', 'all'), source: entered(scene.rain.source), usedIn: ['water.outlet', 'water.overflow'] }] : []),
   ];
 }

@@ -117,7 +117,8 @@ describe('files of a scene', () => {
     const file = await exportFile('take-off xlsx', project, 'en');
     expect(file.name).toBe('hof-süd-2-tables.xlsx');
     const files = unzipSync(file.bytes);
-    expect(sheetNames(files)).toEqual(['Take-off', 'Take-off by zone', 'Take-off by stage', 'Bays', 'Heap heights', 'Columns', 'Edges']);
+    const loads = ['Take-off', 'Take-off by zone', 'Take-off by stage', 'Bays', 'Heap heights', 'Columns', 'Edges'];
+    expect(sheetNames(files)).toEqual([...loads, 'Run-off', 'Outlets', 'Blocked outlets']);
     // 12 m² laid and 1.2 m³ placed
     const cells = cellsOf(files, 1);
     expect([Number(cells.get('C2')!.value), Number(cells.get('D2')!.value)]).toEqual([expect.closeTo(12, 9), expect.closeTo(1.2, 9)]);

@@ -7,6 +7,7 @@ import { bay, MATERIALS, read, rect, sceneOf } from '../helpers/scene-builder.ts
 
 const SOIL = {
   ...MATERIALS.find(({ id }) => id === 'soil')!,
+  porePercent: 10,
   delivery: { unit: 'truck', kg: 1500 },
   price: { per: 'm3', amount: 50 },
 } as const;
@@ -16,7 +17,12 @@ const SCENE = sceneOf({
   currency: 'EUR',
   materials: [SOIL],
   tolerance: { densityPercent: 10 },
+  rain: { designLpsHa: 300, extremeLpsHa: 500, annualMm: 800, filledPercent: 50 },
   deck: {
+    outlets: [
+      { id: 'O1', at: [2, 1], kind: 'outlet', lps: 2 },
+      { id: 'V1', at: [3.9, 1], kind: 'overflow', lps: 1, invertM: 0.02 },
+    ],
     bays: [{ ...bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 3, imposedKNm2: 5 }), basis: { document: 'plan' } }],
     columns: [{ id: 'C1', at: [2, 1], sizeM: [0.3, 0.3] }],
     edges: [
@@ -138,9 +144,58 @@ describe('rows', () => {
   });
 });
 
+describe('rows of water, on a level deck of 12 m² under 100 mm of soil that holds 40 %', () => {
+  it('run-off: DIN from 10 cm 0.4, the year up to 10 cm 0.5; 300 · 0.4 · 12 / 10 000 and 0.8 · 0.5 · 12', () => {
+    expect(row('run-off')).toEqual({
+      zone: 'Z1',
+      'area m²': close(12),
+      'held m³': close(0.48),
+      'free l/m²': close(20),
+      'peak coefficient': 0.4,
+      'row of the table': 'extensive planting from 10 cm at up to 5°',
+      'design rain l/s': close(0.144),
+      'annual coefficient': 0.5,
+      'row of the table, year': 'planting over 6 to 10 cm',
+      'm³ a year': close(4.8),
+      'flow in the drainage l/(s·m)': null,
+      'it carries l/(s·m)': null,
+    });
+  });
+
+  it('outlets: 0.144 of 2 l/s; the overflow (500 − 300 · 0.4) · 12 / 10 000 = 0.456 of 1 l/s', () => {
+    expect(row('outlets')).toMatchObject({
+      outlet: 'O1',
+      kind: 'outlet',
+      'drains m²': close(12),
+      'must take l/s': close(0.144),
+      'use %': close(7.2),
+    });
+    expect(row('outlets', 1)).toMatchObject({
+      outlet: 'V1',
+      'must take l/s': close(0.456),
+      'use %': close(45.6),
+      'runs at m': 0.02,
+      'water then mm': close(20),
+    });
+    expect(row('outlets', 1, 'de')).toMatchObject({ Art: 'Notüberlauf' });
+  });
+
+  it('blocked: 20 mm up to the overflow, in 10 % of pores 2 l/m² or 0.01962 kN/m²', () => {
+    expect(row('blocked outlets')).toMatchObject({
+      outlet: 'O1',
+      'depth mm': expect.closeTo(20, 3),
+      'water m³': expect.closeTo(0.024, 6),
+      'then into': 'V1',
+      'worst bay': 'A1',
+      'kN/m² there': expect.closeTo(1.49112, 6),
+    });
+  });
+});
+
 it('parts that the report does not have give no rows', () => {
   const plain = sceneOf();
   const without = read(plain).report;
   expect(exportTable('columns', plain, without, 'en').rows).toEqual([]);
-  expect(exportTable('edges', plain, without, 'en').rows).toEqual([]);
+  for (const id of ['edges', 'run-off', 'outlets', 'blocked outlets'] as const)
+    expect(exportTable(id, plain, without, 'en').rows).toEqual([]);
 });

@@ -8,10 +8,9 @@ it('names nothing for a deck with loads and levels alone', () => {
   expect(notChecked(sceneOf())).toEqual([]);
 });
 
-it('names rain and outlets with their ids; wheels and reach are checked', () => {
+it('names outlets where no rain is given; water with rain, wheels and reach are checked', () => {
   const scene = sceneOf({
     deck: { outline: rect(0, 0, 4, 3), outlets: [{ id: 'O1', at: [1, 1], kind: 'outlet', lps: 4.5 }] },
-    rain: { designLpsHa: 300, extremeLpsHa: 500 },
     traffic: [
       {
         id: 'F1',
@@ -40,7 +39,8 @@ it('names rain and outlets with their ids; wheels and reach are checked', () => 
     ],
     accessPoints: [{ id: 'G1', at: [0, 0], kind: 'ramp' }],
   });
-  expect(notChecked(scene)).toEqual(['rain', 'flow of outlets O1']);
+  expect(notChecked(scene)).toEqual(['flow to outlets, as no rain is given: O1']);
+  expect(notChecked({ ...scene, rain: { designLpsHa: 300, extremeLpsHa: 500 } })).toEqual([]);
 });
 
 it("names access points where no stages are given: the derived order is nobody's plan", () => {

@@ -47,7 +47,7 @@ describe('DIN 1986-100, Table 9', () => {
 
   it('says how far each row can be trusted', () => {
     const grades = Object.fromEntries(PEAK_TABLES['din-1986-100'].map(({ name, source }) => [name, source.grade]));
-    expect(grades).toMatchObject({ 'intensive planting from 30 cm, up to 5°': 'secondary', 'grass pavers': 'from memory' });
+    expect(grades).toMatchObject({ 'intensive planting from 30 cm at up to 5°': 'secondary', 'grass pavers': 'from memory' });
     expect(
       PEAK_TABLES['fll-depth'].filter(({ surface }) => surface === 'planted').every(({ source }) => source.grade === 'from memory'),
     ).toBe(true);

@@ -6,6 +6,7 @@ import type { PartKind } from '../../model/picture.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
 import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayStatus } from '../facts/bay-verdict.ts';
+import type { MapGroup } from '../facts/map-groups.ts';
 import type { Judgement } from '../facts/utilisation.ts';
 import { loadText, numberText } from '../format.ts';
 
@@ -21,6 +22,13 @@ export const basisShort = ({ document, revision }: SceneBasis): string => `${doc
 
 export const missingText = (missing: readonly BasisPart[]): string => `not confirmed: no ${list(missing, 'or')}`;
 
+export const MAP_GROUP_NAMES: Readonly<Record<MapGroup, string>> = {
+  loads: 'Loads',
+  depths: 'Depths and levels',
+  wheels: 'Wheels and stages',
+  water: 'Water',
+};
+
 export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
   load: 'Load',
   utilisation: 'Utilisation',
@@ -32,6 +40,8 @@ export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
   upstand: 'Upstand',
   fall: 'Fall',
   reach: 'Reach',
+  'wheel-membrane': 'On membrane',
+  'wheel-bearing': 'On layers',
 };
 
 export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
@@ -45,6 +55,8 @@ export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
   upstand: 'Membrane above the finish along edges',
   fall: 'Fall of the membrane',
   reach: 'How material is brought',
+  'wheel-membrane': 'Pressure of wheels on the membrane',
+  'wheel-bearing': 'Bearing of the layers used under wheels',
 };
 
 export const MAP_BASES: Readonly<Record<MapKind, string>> = {
@@ -58,6 +70,10 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   upstand: 'Top of the membrane at upstands and sills less the finished level beside them; least in each cell',
   fall: 'By the triangles between the given levels, at the centre of the cell',
   reach: 'When the stage begins; sheets, elements and plants are carried and not looked at',
+  'wheel-membrane':
+    'Wheels alone, greatest of all places of the vehicles of the stage shown; mean over each cell, the sheet Wheels has the exact peak. Point loads: in no load map',
+  'wheel-bearing':
+    'Wheels and saturated weight above against the bearing of the layer, greatest of all layers and places; mean over each cell, the sheet Wheels has the exact peak',
 };
 
 export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {

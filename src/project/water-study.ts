@@ -1,0 +1,107 @@
+/** All that is worked out about water on a scene, once per evaluation: run-off, ways of the water, blocked outlets, uplift. */
+
+import { UPLIFT_FACTORS } from '../catalogue/rule-limits.ts';
+import { blockedOutlet } from '../core/blocked-outlet.ts';
+import type { Evaluation } from '../core/evaluation.ts';
+import { waterCourse } from '../core/water-course.ts';
+import { type ZoneUplift, zoneUplift } from '../core/zone-uplift.ts';
+import type { Limit } from '../model/rule-input.ts';
+import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
+import type { WaterOutlet, WaterSite } from '../model/water-input.ts';
+import type { BlockedOutlet, WaterCourse } from '../model/water-result.ts';
+import type { MaterialOf } from './materials.ts';
+import { localLine } from './resolve-shapes.ts';
+import { bareRunoff, type ZoneRunoff, zoneRunoffs } from './run-off.ts';
+import { type DrainFlow, drainFlow } from './water-drains.ts';
+import { freePores, upliftLayers } from './water-layers.ts';
+
+export interface WaterStudy {
+  readonly runoffs: readonly ZoneRunoff[];
+  readonly bare: Omit<ZoneRunoff, 'slope'>;
+  /** All outlets at work. */
+  readonly course: WaterCourse;
+  /** Overflows alone: what they are to carry, and how high water stands until they run. */
+  readonly emergency: WaterCourse;
+  /** Per outlet of the course: its index in `emergency`; -1 for an outlet. */
+  readonly emergencyOf: readonly number[];
+  /** Per outlet: with it closed; null for overflows and what is left out. */
+  readonly blocked: readonly (BlockedOutlet | null)[];
+  readonly drains: readonly (DrainFlow | null)[];
+  readonly uplifts: readonly ZoneUplift[];
+  readonly factors: Readonly<Record<'upFactor' | 'downFactor', Limit>>;
+}
+
+/** Water of a scene; null where it draws neither outlets nor rain, nor says where water stands. */
+export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterStudy | null {
+  if (!scene.rain && !scene.deck.outlets?.length && !scene.flotation) return null;
+  const buildUps = buildUpsOf(scene);
+  const runoffs = zoneRunoffs(scene, on, materialOf);
+  const bare = bareRunoff(scene);
+  const outlets = waterOutlets(scene, on.input.originM);
+  const site: WaterSite = {
+    outlets,
+    spills: (scene.deck.edges ?? []).map(({ id, line, membraneTopM }) => ({ id, line: localLine(line, on.input.originM), membraneTopM })),
+    zones: buildUps.map((buildUp, z) => ({
+      peakC: runoffs[z].peak.c,
+      freePores: freePores(buildUp, on.input.zones[z].buildUp, materialOf),
+    })),
+    bareC: bare.peak.c,
+  };
+  const course = waterCourse(on, site);
+  const overflows = outlets.filter(({ kind }) => kind === 'overflow');
+  const emergency = waterCourse(on, { ...site, outlets: overflows });
+  const factors = upliftFactors(scene.flotation);
+  const standing = {
+    levelM: standingLevel(scene, on, emergency),
+    factors: { up: factors.upFactor.value, down: factors.downFactor.value },
+  };
+  return {
+    runoffs,
+    bare,
+    course,
+    emergency,
+    emergencyOf: outlets.map((outlet) => overflows.indexOf(outlet)),
+    blocked: outlets.map(({ kind }, o) => (kind === 'outlet' && course.outletCells[o] >= 0 ? blockedOutlet(on, course, o) : null)),
+    drains: buildUps.map((buildUp, z) => drainFlow({ on, z, buildUp, runoff: runoffs[z], rain: scene.rain, course, materialOf })),
+    uplifts: buildUps.map((buildUp, z) => zoneUplift(on, z, upliftLayers(buildUp, materialOf), standing)),
+    factors,
+  };
+}
+
+function buildUpsOf(scene: SceneFile): SceneBuildUp[] {
+  const byId = new Map(scene.buildups.map((buildUp) => [buildUp.id, buildUp]));
+  return scene.zones.map(({ buildup }) => {
+    const found = byId.get(buildup);
+    if (!found) throw new RangeError(`waterStudy: no build-up "${buildup}"`);
+    return found;
+  });
+}
+
+function waterOutlets({ deck }: SceneFile, originM: PointM): WaterOutlet[] {
+  return (deck.outlets ?? []).map(({ id, kind, at, lps, invertM }) => ({
+    id,
+    kind,
+    x: at[0] - originM[0],
+    y: at[1] - originM[1],
+    lps: lps ?? null,
+    invertM: invertM ?? null,
+  }));
+}
+
+function upliftFactors(own: SceneFlotation | undefined): WaterStudy['factors'] {
+  const entered = (value: number): Limit => ({
+    value,
+    source: { document: own?.source?.trim() || 'value in the scene file, no source given', grade: 'entered' },
+  });
+  return {
+    upFactor: own?.upFactor === undefined ? UPLIFT_FACTORS.upFactor : entered(own.upFactor),
+    downFactor: own?.downFactor === undefined ? UPLIFT_FACTORS.downFactor : entered(own.downFactor),
+  };
+}
+
+/** The level the scene gives, or that at which the overflows begin to run; not known where nothing lets the water out. */
+function standingLevel({ flotation }: SceneFile, on: Evaluation, { filledM, sinkAt }: WaterCourse): (cell: number) => number {
+  const given = flotation?.waterLevelM;
+  if (given !== undefined) return () => given;
+  return (cell) => (sinkAt[cell] < 0 ? on.prepared.deckLevelsM[cell] : filledM[cell]);
+}
