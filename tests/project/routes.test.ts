@@ -51,6 +51,24 @@ describe('lanes', () => {
     expect(found({ ...lane(straight, 2.5), limits: { fireTable: 'none' } })).toEqual([]);
   });
 
+  // Walls of 0.2 m whose faces stand 1.6 m beside the lane, over 20 m.
+  it('between walls: the clear width is told, and the report says over what length', () => {
+    const wall = (id: string, y: number) => ({
+      kind: 'line' as const,
+      id,
+      line: [[10, y] as const, [30, y] as const],
+      kNm: 3,
+      widthM: 0.2,
+    });
+    const project = read(yard({ ...lane(straight, 3.2), objects: [wall('W1', 31.7), wall('W2', 28.3)] }));
+    const [finding, ...more] = findingsOf(project, 'traffic.width');
+    expect(more).toEqual([]);
+    expect([finding.severity, finding.value, finding.limit]).toEqual(['check', expect.closeTo(3.2, 9), 3.5]);
+    expect(finding.says).toContain('leave 3.20 m between them over 20.0 m');
+    expect(finding.where.at).toEqual([expect.closeTo(20, 9), expect.closeTo(30, 9)]);
+    expect(project.report.routes?.[0]).toMatchObject({ requiredM: 3.5, bounded: { lengthM: expect.closeTo(20, 9) } });
+  });
+
   it('by another table: 3.7 m in England, 6.096 m in the United States', () => {
     expect(found({ ...lane(straight, 3.5), limits: { fireTable: 'en-adb' } })).toEqual([['traffic.width', 'check', 3.5, 3.7]]);
     expect(found({ ...lane(straight, 3.5), limits: { fireTable: 'us-ifc' } })).toEqual([['traffic.width', 'check', 3.5, 6.096]]);
