@@ -28,7 +28,7 @@ export function blockedOutlet(on: Evaluation, course: RoutedWater, outlet: numbe
   if (!found) return { outlet, levelM: null, into: -1, overCell: -1, water: null };
   const overCell = gridCell(terrain, found.over);
   // To the bit the level that was given or drawn, not its hundredth of a millimetre.
-  const levelM = Math.max(on.prepared.deckLevelsM[overCell], found.over === found.exit.cell ? found.exit.levelM : -Infinity);
+  const levelM = found.byExit ? found.exit.levelM : on.prepared.deckLevelsM[overCell];
   const under = cellsUnder(course.rises, from, found.units).map((at) => gridCell(terrain, at));
   return { outlet, levelM, into: found.exit.sink, overCell, water: waterOnCells(on, course.columns, under, levelM) };
 }

@@ -49,7 +49,10 @@ export function placeExits(on: ExitGround, site: WaterSite): PlacedExits {
   site.spills.forEach((spill, s) => {
     const cells = rimCells(on, spill);
     if (cells.size === 0) ignoredSpills.push(s);
-    for (const cell of cells) exits.push({ cell, levelM: spill.membraneTopM, sink: site.outlets.length + s });
+    for (const [near, cell] of cells) {
+      // Where the deck lies higher than the edge, water must first come up there.
+      exits.push({ cell, levelM: Math.max(spill.membraneTopM, on.deckLevelsM[near]), sink: site.outlets.length + s });
+    }
   });
   return { exits, faults, outletCells, ignoredSpills };
 }
@@ -81,10 +84,10 @@ function openCellNear({ grid, terrain }: ExitGround, x: number, y: number): numb
   return best;
 }
 
-/** Cells of the terrain at the rim of the deck along a line. */
-function rimCells(on: ExitGround, { line }: SpillInput): Set<number> {
+/** Cells at the rim of the deck along a line: of the grid, and the same of the terrain. */
+function rimCells(on: ExitGround, { line }: SpillInput): Map<number, number> {
   const { grid, terrain } = on;
-  const found = new Set<number>();
+  const found = new Map<number, number>();
   const steps = stepsAround(terrain.width);
   for (let i = 0; i + 3 < line.length; i += 2) {
     const lengthM = Math.hypot(line[i + 2] - line[i], line[i + 3] - line[i + 1]);
@@ -95,7 +98,7 @@ function rimCells(on: ExitGround, { line }: SpillInput): Set<number> {
       const near = openCellNear(on, line[i] + share * (line[i + 2] - line[i]), line[i + 1] + share * (line[i + 3] - line[i + 1]));
       if (near < 0) continue;
       const cell = terrainCell(terrain, near);
-      if (steps.some((step) => terrain.open[cell + step] === 0)) found.add(cell);
+      if (steps.some((step) => terrain.open[cell + step] === 0)) found.set(near, cell);
     }
   }
   return found;

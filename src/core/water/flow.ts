@@ -52,10 +52,11 @@ export function flowOf(terrain: WaterTerrain, flooded: Flood): Flow {
   const share = new Float32Array(terrain.level.length);
   steepest(flooded, steps, facet, share);
   const otherSides = new Map<number, OtherSide>();
+  const descents = { steepness: new Float64Array(8), share: new Float64Array(8) };
   for (let i = 0; i < flooded.reached; i++) {
     const cell = flooded.order[i];
     if (facet[cell] >= ALONG_PARENT || !standsOut(flooded.filled, steps, cell)) continue;
-    const other = otherSide(flooded.filled, steps, cell, facet[cell]);
+    const other = otherSide(flooded.filled, steps, cell, facet[cell], descents);
     if (!other) continue;
     otherSides.set(cell, other);
     facet[cell] |= DIVIDED;
@@ -113,58 +114,61 @@ function standsOut(filled: Int32Array, steps: Int32Array, cell: number): boolean
   return over > DIVIDE_UNITS;
 }
 
-interface Descent {
-  readonly facet: number;
-  readonly share: number;
-  readonly steepness: number;
-  /** Anticlockwise from +x, in radians. */
-  readonly angle: number;
+/** The steepest fall of each sector of one cell. */
+interface Descents {
+  readonly steepness: Float64Array;
+  readonly share: Float64Array;
 }
 
 /** The steepest way down on the other side of a divide, more than 60° from the main one, and how much of the cell lies there. */
-function otherSide(filled: Int32Array, steps: Int32Array, cell: number, main: number): OtherSide | null {
-  const descents = Array.from({ length: 8 }, (_, f) => descentIn(filled, steps, cell, f));
-  let best: Descent | null = null;
-  for (const descent of descents) {
-    if (descent.steepness === 0 || !isOwnWay(descents, descent)) continue;
-    if (Math.cos(descent.angle - descents[main].angle) >= 0.5) continue;
-    if (!best || descent.steepness > best.steepness) best = descent;
+function otherSide(filled: Int32Array, steps: Int32Array, cell: number, main: number, descents: Descents): OtherSide | null {
+  const { steepness, share } = descents;
+  for (let f = 0; f < 8; f++) {
+    const [along, across] = [filled[cell + steps[ALONG[f]]], filled[cell + steps[ACROSS[f]]]];
+    steepness[f] = steepnessOf(filled[cell], along, across);
+    share[f] = shareOf(filled[cell], along, across);
   }
-  if (!best) return null;
-  const part = partBeyond(filled, steps, cell, descents[main], best);
-  return part > 0 ? { facet: best.facet, share: best.share, part } : null;
+  let other = -1;
+  for (let f = 0; f < 8; f++) {
+    if (steepness[f] === 0 || (other >= 0 && steepness[f] <= steepness[other]) || !isOwnWay(descents, f)) continue;
+    if (Math.cos(angleOf(f, share[f]) - angleOf(main, share[main])) < 0.5) other = f;
+  }
+  if (other < 0) return null;
+  const stepOf = (f: number) => steps[share[f] < 0.5 ? ALONG[f] : ACROSS[f]];
+  const part = partBeyond(filled, cell, stepOf(main), stepOf(other));
+  return part > 0 ? { facet: other, share: share[other], part } : null;
 }
 
-function descentIn(filled: Int32Array, steps: Int32Array, cell: number, f: number): Descent {
-  const along = filled[cell + steps[ALONG[f]]];
-  const across = filled[cell + steps[ACROSS[f]]];
-  const share = shareOf(filled[cell], along, across);
+/** Anticlockwise from +x, in radians. */
+function angleOf(facet: number, share: number): number {
   const turned = Math.atan(share);
-  const angle = f % 2 === 0 ? (f * Math.PI) / 4 + turned : ((f + 1) * Math.PI) / 4 - turned;
-  return { facet: f, share, steepness: steepnessOf(filled[cell], along, across), angle };
+  return facet % 2 === 0 ? (facet * Math.PI) / 4 + turned : ((facet + 1) * Math.PI) / 4 - turned;
 }
 
 /** Whether the steepest way of a sector is no mere edge of a steeper sector beside it. */
-function isOwnWay(descents: readonly Descent[], { facet, share }: Descent): boolean {
-  const beside = (facet % 2 === 0) === (share === 0) ? descents[(facet + 7) % 8] : descents[(facet + 1) % 8];
-  return (share > 0 && share < 1) || beside.steepness === 0 || beside.share === share;
+function isOwnWay({ steepness, share }: Descents, f: number): boolean {
+  if (share[f] > 0 && share[f] < 1) return true;
+  const beside = (f % 2 === 0) === (share[f] === 0) ? (f + 7) % 8 : (f + 1) % 8;
+  return steepness[beside] === 0 || share[beside] === share[f];
 }
 
 /**
  * Part of a cell beyond a ridge. The slopes of both sides are read one cell further down, where the ridge is out of the way; by how
  * much a neighbour lies higher than its slope says tells how far the ridge is from the cell's middle. Exact for a ridge across both ways.
  */
-function partBeyond(filled: Int32Array, steps: Int32Array, cell: number, main: Descent, other: Descent): number {
-  const sideOf = ({ facet, share }: Descent) => {
-    const step = steps[share < 0.5 ? ALONG[facet] : ACROSS[facet]];
-    const drop = filled[cell] - filled[cell + step];
-    const beyond = filled[cell + 2 * step];
-    return { drop, slope: beyond === CLOSED ? drop : filled[cell + step] - beyond };
-  };
-  const [here, there] = [sideOf(main), sideOf(other)];
-  if (!(here.slope > 0 && there.slope > 0)) return 0;
-  const off = (here.slope - here.drop - (there.slope - there.drop)) / (here.slope + there.slope);
-  return Math.max(0, Math.min(1, 0.5 + off));
+function partBeyond(filled: Int32Array, cell: number, step: number, otherStep: number): number {
+  const drop = filled[cell] - filled[cell + step];
+  const otherDrop = filled[cell] - filled[cell + otherStep];
+  const slope = slopeBeyond(filled, cell, step);
+  const otherSlope = slopeBeyond(filled, cell, otherStep);
+  if (!(slope > 0 && otherSlope > 0)) return 0;
+  return Math.max(0, Math.min(1, 0.5 + (slope - drop - (otherSlope - otherDrop)) / (slope + otherSlope)));
+}
+
+/** Fall from the neighbour to the one behind it; the neighbour's own where that is closed. */
+function slopeBeyond(filled: Int32Array, cell: number, step: number): number {
+  const behind = filled[cell + 2 * step];
+  return behind === CLOSED ? filled[cell] - filled[cell + step] : filled[cell + step] - behind;
 }
 
 /**
@@ -215,9 +219,7 @@ export function bearingDeg(flow: Flow, cell: number): number {
   const way = flow.facet[cell];
   const f = way & FACET;
   if (f >= ALONG_PARENT) return Number.NaN;
-  const turned = Math.atan(flow.share[cell]);
-  const angle = f % 2 === 0 ? (f * Math.PI) / 4 + turned : ((f + 1) * Math.PI) / 4 - turned;
-  return (450 - (angle * 180) / Math.PI) % 360;
+  return (450 - (angleOf(f, flow.share[cell]) * 180) / Math.PI) % 360;
 }
 
 /**

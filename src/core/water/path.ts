@@ -58,6 +58,7 @@ function widthOf(inflow: Float64Array, lengthM: Float64Array, count: number): nu
 
 /** In cells: the mean step lies along the fall, 1 on and `share` across. */
 function lengthThrough({ facet, share, steps }: Flow, { parent }: Flood, cell: number): number {
-  if (facet[cell] === ALONG_PARENT) return steps.indexOf(parent[cell] - cell) < 4 ? 1 : Math.SQRT2;
+  if (facet[cell] === ALONG_PARENT)
+    return Math.abs(parent[cell] - cell) === 1 || Math.abs(parent[cell] - cell) === steps[1] ? 1 : Math.SQRT2;
   return (facet[cell] & FACET) < ALONG_PARENT ? Math.hypot(1, share[cell]) : 1;
 }

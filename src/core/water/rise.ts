@@ -16,8 +16,10 @@ export interface RiseGround {
 export interface WayOut {
   readonly units: number;
   readonly exit: WaterExit;
-  /** Cell of the terrain that sets the level: a saddle, or the exit's own. */
+  /** Cell of the terrain where the level is set: a saddle, or the exit's own. */
   readonly over: number;
+  /** Whether the exit's own level sets it, not that of a cell on the way. */
+  readonly byExit: boolean;
 }
 
 /**
@@ -65,11 +67,13 @@ export function wayOut(ground: RiseGround, from: number, closedSink: number): Wa
   while (queue.size > 0) {
     const at = queue.lowest();
     const entry = queue.take();
+    const exit = entry < 0 ? waiting[-entry - 1] : null;
+    const byExit = exit !== null && at > units;
     if (at > units) {
       units = at;
-      over = entry < 0 ? waiting[-entry - 1].cell : entry;
+      over = exit ? exit.cell : entry;
     }
-    if (entry < 0) return { units, exit: waiting[-entry - 1], over };
+    if (exit) return { units, exit, over, byExit };
     for (let k = 0; k < 8; k++) {
       const to = entry + steps[k];
       if (seen[to] !== turn && passes(open, steps, entry, k)) reach(to);

@@ -7,7 +7,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Flood, flood } from '../../../src/core/water/flood.ts';
 import { passes, stepsAround, UNIT_M, type WaterExit } from '../../../src/core/water/terrain.ts';
-import { type Field, fieldOf, outletAt, printed, rimOutlets } from './terrains.ts';
+import { type Field, fieldOf, outletAt, printed, randomField, rimOutlets } from './terrains.ts';
 
 const filledM = (field: Field, flooded: Flood, column: number, row: number) =>
   field.terrain.baseM + flooded.filled[field.at(column, row)] * UNIT_M;
@@ -182,36 +182,6 @@ function minimax(field: Field, exits: readonly WaterExit[]): Map<number, number>
     }
   }
   return best;
-}
-
-function random(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
-
-function randomField(seed: number, stretch: number): { field: Field; exits: WaterExit[] } {
-  const next = random(seed);
-  const size: [number, number] = [4 + Math.floor(12 * next()), 4 + Math.floor(12 * next())];
-  const field = fieldOf(
-    size,
-    0.5,
-    () => stretch * Math.floor(40 * next()) * 0.0013,
-    () => next() < 0.8,
-  );
-  const exits: WaterExit[] = [];
-  for (let cell = 0; cell < field.share.length; cell++) {
-    if (field.share[cell] === 0 || next() > 0.05) continue;
-    const above = next() < 0.5 ? 0 : stretch * 0.02 * next();
-    exits.push({
-      cell: field.at(cell % field.columns, Math.floor(cell / field.columns)),
-      levelM: field.levelsM[cell] + above,
-      sink: exits.length,
-    });
-  }
-  return { field, exits };
 }
 
 describe('200 random terrains', () => {

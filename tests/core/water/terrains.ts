@@ -53,3 +53,34 @@ export function rimOutlets(field: Field, sinkOf: (column: number, row: number) =
   }
   return exits;
 }
+
+function random(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+}
+
+/** A ragged terrain with a few outlets and overflows, each a sink of its own; levels stretched by a factor. */
+export function randomField(seed: number, stretch: number): { field: Field; exits: WaterExit[] } {
+  const next = random(seed);
+  const size: [number, number] = [4 + Math.floor(12 * next()), 4 + Math.floor(12 * next())];
+  const field = fieldOf(
+    size,
+    0.5,
+    () => stretch * Math.floor(40 * next()) * 0.0013,
+    () => next() < 0.8,
+  );
+  const exits: WaterExit[] = [];
+  for (let cell = 0; cell < field.share.length; cell++) {
+    if (field.share[cell] === 0 || next() > 0.05) continue;
+    const above = next() < 0.5 ? 0 : stretch * 0.02 * next();
+    exits.push({
+      cell: field.at(cell % field.columns, Math.floor(cell / field.columns)),
+      levelM: field.levelsM[cell] + above,
+      sink: exits.length,
+    });
+  }
+  return { field, exits };
+}
