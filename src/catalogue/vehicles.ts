@@ -1,5 +1,6 @@
 /** Vehicles and plant, laden, for traffic and construction stages. Axle loads in kN with 1 t = 9.81 kN, except category F. */
 
+import type { BodyForm } from '../model/run.ts';
 import type { SceneVehicle } from '../model/scene-file.ts';
 import type { Source } from '../model/source.ts';
 import { assumed, fromMemory } from './sources.ts';
@@ -16,6 +17,8 @@ export interface VehiclePad {
 export interface CatalogueVehicle extends Omit<SceneVehicle, 'source'> {
   /** Laden; equals the sum of the axle loads. */
   readonly grossKN: number;
+  /** What it is drawn as. */
+  readonly form: BodyForm;
   /** Outermost radius of the tightest circle it drives; without it the lock of the wheels is assumed. */
   readonly turningRadiusM?: number;
   readonly pads?: VehiclePad;
@@ -41,6 +44,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 16 t = 156.96 kN; rear axle 10 t = 98.1 kN, front axle the remaining 6 t = 58.86 kN.
     id: 'fire-16t',
     name: 'Fire appliance 16 t',
+    form: 'lorry',
     grossKN: 156.96,
     widthM: 2.5,
     turningRadiusM: 10.5,
@@ -75,6 +79,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 12.5 t = 122.625 kN; 4.5 t in front, 8 t behind.
     id: 'fire-12t5',
     name: 'Fire appliance 12.5 t (pump)',
+    form: 'lorry',
     grossKN: 122.625,
     widthM: 2.5,
     turningRadiusM: 9.6,
@@ -100,6 +105,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 17 t = 166.77 kN; 6 t in front, 11 t behind.
     id: 'fire-17t',
     name: 'Fire appliance 17 t (high reach)',
+    form: 'lorry',
     grossKN: 166.77,
     widthM: 2.5,
     turningRadiusM: 14.5,
@@ -121,6 +127,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 18 t = 176.58 kN; 6.5 t in front, 11.5 t behind. One support: 144 kN at 800 kN/m² on 0.18 m², a square of 0.424264 m.
     id: 'fire-18t-ladder',
     name: 'Fire appliance 18 t with 30 m ladder on supports',
+    form: 'lorry',
     grossKN: 176.58,
     widthM: 2.5,
     turningRadiusM: 10.5,
@@ -153,6 +160,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 75,000 lb = 34,019.43 kg = 333.730586 kN; 23,000 lb in front, two rear axles of 26,000 lb.
     id: 'fire-75000lb',
     name: 'Fire apparatus 75,000 lb',
+    form: 'lorry',
     grossKN: 333.730586,
     widthM: 2.5,
     turningRadiusM: 13,
@@ -184,6 +192,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 2.0 t + 0.6 t in the bucket = 25.506 kN; front 1.9 t, rear 0.7 t.
     id: 'wheel-loader-2t',
     name: 'Wheel loader 2 t, bucket full (2.6 t)',
+    form: 'loader',
     grossKN: 25.506,
     widthM: 1.1,
     turningRadiusM: 2.4,
@@ -205,6 +214,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 5.0 t + 1.8 t in the bucket = 66.708 kN; front 5.2 t, rear 1.6 t.
     id: 'wheel-loader-5t',
     name: 'Wheel loader 5 t, bucket full (6.8 t)',
+    form: 'loader',
     grossKN: 66.708,
     widthM: 1.8,
     turningRadiusM: 4.5,
@@ -226,6 +236,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 1.2 t + 1.5 t in the skip = 26.487 kN; front 1.8 t, rear 0.9 t.
     id: 'dumper-1t5',
     name: 'Dumper for 1.5 t, full (2.7 t)',
+    form: 'dumper',
     grossKN: 26.487,
     widthM: 1.3,
     turningRadiusM: 3.5,
@@ -247,6 +258,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // Each track is one contact patch of an axle in the middle: 1.8 t = 17.658 kN.
     id: 'mini-excavator-1t8',
     name: 'Mini excavator 1.8 t on tracks',
+    form: 'tracked',
     grossKN: 17.658,
     widthM: 1,
     axles: [{ atM: 0, loadKN: 17.658, wheels: 2, trackM: 0.77, contactM: [1.2, 0.23] }],
@@ -263,6 +275,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // 1.0 t pallet + 0.08 t = 10.5948 kN; load rollers 0.7 t, steering wheels 0.38 t.
     id: 'pallet-truck',
     name: 'Hand pallet truck with 1 t on it',
+    form: 'hand truck',
     grossKN: 10.5948,
     widthM: 0.55,
     turningRadiusM: 1.5,
@@ -284,6 +297,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // The code has one axle; the second makes up the gross weight so that a whole car stands on the deck.
     id: 'car-f',
     name: 'Car, category F (30 kN)',
+    form: 'car',
     grossKN: 30,
     widthM: 2,
     turningRadiusM: 5.5,
@@ -309,6 +323,7 @@ export const VEHICLES: readonly CatalogueVehicle[] = [
     // The code has one axle of up to 90 kN; the rest of 160 kN goes in front so that a whole vehicle stands on the deck.
     id: 'van-g',
     name: 'Vehicle, category G (160 kN)',
+    form: 'lorry',
     grossKN: 160,
     widthM: 2.5,
     turningRadiusM: 9,

@@ -2,18 +2,18 @@
 
 import type { LayerInput } from '../model/deck-input.ts';
 import type { EdgeInput } from '../model/edge-input.ts';
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../model/maps.ts';
-import { UTILISATION_LIMITS } from '../model/palette.ts';
+import type { CellMap, MapKind } from '../model/maps.ts';
 import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
 import { fillLoads, stageLimitKNm2 } from './judge.ts';
 import type { Affine } from './layers/coefficients.ts';
 import { coefficientArrays, zoneLoads } from './loads/field.ts';
+import { mapOfCells } from './map-cells.ts';
 import { cellUpstands } from './rules/edges.ts';
 import { cellFalls } from './rules/falls.ts';
 
-/** Maps of the deck and what lies on it; reach has a file of its own. */
-export type DeckMapKind = Exclude<MapKind, 'reach'>;
+/** Maps of the deck and what lies on it; reach and wheels have files of their own. */
+export type DeckMapKind = Exclude<MapKind, 'reach' | 'wheel-membrane' | 'wheel-bearing'>;
 
 const UNITS: Readonly<Record<DeckMapKind, string>> = {
   load: 'kN/m²',
@@ -27,6 +27,8 @@ const UNITS: Readonly<Record<DeckMapKind, string>> = {
   fall: '%',
 };
 
+export const DECK_MAP_KINDS = Object.keys(UNITS) as readonly DeckMapKind[];
+
 /**
  * One map.
  * @param on - evaluation [kN/m²]
@@ -39,56 +41,11 @@ const UNITS: Readonly<Record<DeckMapKind, string>> = {
  */
 export function cellMap(on: Evaluation, kind: DeckMapKind, stage: number | null, edges: readonly EdgeInput[] = []): CellMap {
   if (stage !== null && !(stage >= 0 && stage < on.plan.stages.length)) throw new RangeError(`cellMap: no stage ${stage}`);
-  const { deckShare, grid } = on.prepared.ground;
-  const values = new Float32Array(deckShare.length).fill(Number.NaN);
-  const flags = new Uint8Array(deckShare.length);
   const falls = kind === 'fall' ? cellFalls(deckSite(on)) : null;
   const valueAt = kind === 'fall' ? (cell: number) => falls?.percent[cell] ?? Number.NaN : valuesOf(on, kind, stage, edges);
-  const isUtilisation = kind === 'utilisation' || kind === 'worst-stage';
-  let min = Infinity;
-  let max = -Infinity;
-  let weighted = 0;
-  let share = 0;
-  let dataCells = 0;
-  let noDataCells = 0;
-  let noDataShare = 0;
-  for (let cell = 0; cell < deckShare.length; cell++) {
-    if (deckShare[cell] === 0) continue;
-    const value = valueAt(cell);
-    flags[cell] = CELL_ON_DECK;
-    const bay = on.bayAt[cell];
-    if (isUtilisation && bay >= 0 && !on.input.bays[bay].confirmed) flags[cell] |= CELL_UNCONFIRMED;
-    if (Number.isNaN(value)) {
-      flags[cell] |= CELL_NO_DATA;
-      noDataCells++;
-      noDataShare += deckShare[cell];
-      continue;
-    }
-    if (isUtilisation && value > 1 + 1e-9) flags[cell] |= CELL_OVER;
-    values[cell] = value;
-    dataCells++;
-    weighted += value * deckShare[cell];
-    share += deckShare[cell];
-    if (value < min) min = value;
-    if (value > max) max = value;
-  }
-  return {
-    kind,
-    stage,
-    values,
-    flags,
-    directionDeg: falls && Float32Array.from(falls.bearingDeg),
-    unit: UNITS[kind],
-    classLimits: isUtilisation ? [...UTILISATION_LIMITS] : null,
-    names: null,
-    classM2: null,
-    min: dataCells > 0 ? min : Number.NaN,
-    mean: share > 0 ? weighted / share : Number.NaN,
-    max: dataCells > 0 ? max : Number.NaN,
-    dataCells,
-    noDataCells,
-    noDataM2: noDataShare * grid.cellM * grid.cellM,
-  };
+  const limitOf = kind === 'utilisation' || kind === 'worst-stage' ? 'bays' : null;
+  const directionDeg = falls && Float32Array.from(falls.bearingDeg);
+  return mapOfCells(on, { kind, stage, unit: UNITS[kind], valueAt, limitOf, directionDeg });
 }
 
 function valuesOf(

@@ -4,8 +4,10 @@ import type { Issue } from './issue.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
 import type { Report } from './report.ts';
+import type { RunPose, RunView } from './run.ts';
 import type { SceneFile } from './scene-file.ts';
 import type { SourceUse } from './source.ts';
+import type { WheelStand } from './wheel-input.ts';
 
 /** One evaluated scene, as the app shows it. */
 export interface Snapshot {
@@ -23,6 +25,8 @@ export interface Snapshot {
   readonly bayAt: Int16Array;
   /** Names, materials and thicknesses of each build-up, resolved, bottom to top. */
   readonly buildUps: readonly BuildUpView[];
+  /** Vehicles on their lines: traffic, then plant by stage. */
+  readonly runs: readonly RunView[];
   /** Names of all materials of the report by their ids. */
   readonly materialNames: ReadonlyMap<string, string>;
   /** Time the evaluation took in the worker [ms]. */
@@ -69,6 +73,8 @@ export interface Engine {
   map(kind: MapKind, stage: number | null): Promise<CellMap>;
   /** Null outside the deck. */
   coreLog(cell: number, stage: number | null): Promise<CoreLog | null>;
+  /** A vehicle at one place of its line; null where there is no such vehicle. */
+  runAt(run: string, stand: WheelStand): Promise<RunPose | null>;
   /** Every number of the catalogue and the rules with its source. */
   sources(): Promise<readonly SourceUse[]>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;

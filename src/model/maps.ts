@@ -13,6 +13,8 @@ export const MAP_KINDS = [
   'upstand',
   'fall',
   'reach',
+  'wheel-membrane',
+  'wheel-bearing',
 ] as const;
 export type MapKind = (typeof MAP_KINDS)[number];
 

@@ -3,18 +3,23 @@
 import { coreLog } from '../core/core-log.ts';
 import { cellMap } from '../core/maps.ts';
 import { reachMap } from '../core/reach-map.ts';
+import { runPose } from '../core/run-pose.ts';
+import { wheelMap } from '../core/wheel-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog, MapKind } from '../model/maps.ts';
+import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
+import type { WheelStand } from '../model/wheel-input.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { deckRims } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
+import { wheelsOf } from './run-views.ts';
 import { sourceUses } from './source-uses.ts';
 
 export type SessionAnswer =
@@ -53,11 +58,20 @@ export class Session {
   map(kind: MapKind, stage: number | null): CellMap {
     const { evaluation, scene } = this.opened();
     if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
+    if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return wheelMap(evaluation, kind, wheelsOf(this.opened()), stage);
     return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
   }
 
   coreLog(cell: number, stage: number | null): CoreLog | null {
     return coreLog(this.opened().evaluation, cell, stage);
+  }
+
+  /** A vehicle at one place of its line; null where the scene has no such vehicle. */
+  runAt(id: string, stand: WheelStand): RunPose | null {
+    const project = this.opened();
+    const { runs, layers } = wheelsOf(project);
+    const run = runs.find((one) => one.id === id);
+    return run && (stand.on === 'wheels' || run.vehicle.pad) ? runPose(project.evaluation, run, layers, stand) : null;
   }
 
   sources(): SourceUse[] {

@@ -6,6 +6,7 @@ import { datumOf, pictureInput } from '../export/picture-source.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Project } from '../project/evaluate-project.ts';
+import { runViews } from '../project/run-views.ts';
 import { buildUpViews, materialNames, Session, type SessionAnswer } from '../project/session.ts';
 import { stageViews } from '../project/stage-views.ts';
 
@@ -46,6 +47,7 @@ export function createEngine(): Engine {
     setThickness: async (buildUp, layer, thicknessMm) => answer(() => session.setThickness(buildUp, layer, thicknessMm)),
     map: async (kind, stage) => session.map(kind, stage),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
+    runAt: async (run, stand) => session.runAt(run, stand),
     sources: async () => session.sources(),
     exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
   };
@@ -62,6 +64,7 @@ function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs:
     picture,
     bayAt: evaluation.bayAt,
     buildUps: buildUpViews(project),
+    runs: runViews(project),
     materialNames: materialNames(project),
     evaluatedMs,
   };

@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/core/evaluate.ts';
-import { cellMap, type DeckMapKind } from '../../src/core/maps.ts';
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, MAP_KINDS } from '../../src/model/maps.ts';
+import { cellMap, DECK_MAP_KINDS, type DeckMapKind } from '../../src/core/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED } from '../../src/model/maps.ts';
 import { bay, block, box, boxRing, buildUp, deck, layer, place, region, stage, zone } from '../helpers/deck-builder.ts';
 
 const GARDEN = buildUp('g', [
@@ -182,8 +182,7 @@ it('a limit in all counts permanent and imposed, the greater of the two utilisat
 
 it('a cell outside the deck has no flags and no value', () => {
   const on = evaluate(deck({ deck: region([0, 0], [2, 0], [2, 2]) }));
-  for (const kind of MAP_KINDS) {
-    if (kind === 'reach') continue;
+  for (const kind of DECK_MAP_KINDS) {
     const map = cellMap(on, kind, null);
     // Cell 2 lies wholly above the diagonal.
     expect([map.flags[2], map.values[2]], kind).toEqual([0, Number.NaN]);

@@ -3,8 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coreLog } from '../../src/core/core-log.ts';
-import { cellMap } from '../../src/core/maps.ts';
-import { MAP_KINDS } from '../../src/model/maps.ts';
+import { cellMap, DECK_MAP_KINDS } from '../../src/core/maps.ts';
 import type { SceneFile, SceneLayer, SceneZone } from '../../src/model/scene-file.ts';
 import { evaluateProject, type Project } from '../../src/project/evaluate-project.ts';
 import { bay, MAKE_UP, randomFrom, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
@@ -162,9 +161,8 @@ function expectSame(next: Project, fresh: Project): void {
   const [a, b] = [next.evaluation, fresh.evaluation];
   // What the app shows besides the report.
   for (const stage of [null, ...fresh.report.stages.keys()]) {
-    for (const kind of MAP_KINDS)
-      if (kind !== 'reach')
-        expect(fieldDifference(cellMap(a, kind, stage).values, cellMap(b, kind, stage).values), kind).toBeLessThan(1e-6);
+    for (const kind of DECK_MAP_KINDS)
+      expect(fieldDifference(cellMap(a, kind, stage).values, cellMap(b, kind, stage).values), kind).toBeLessThan(1e-6);
   }
   for (const cell of [0, 500, 900, 1300]) expect(coreLog(a, cell, null)).toEqual(coreLog(b, cell, null));
   expect(fieldDifference(a.patchKNm2, b.patchKNm2)).toBeLessThan(1e-12);

@@ -20,6 +20,7 @@ export function emptyEngine(): Engine {
       throw new Error('no map was to be asked for');
     },
     coreLog: async () => null,
+    runAt: async () => null,
     sources: async () => [],
     exportFile: async () => {
       throw new Error('no file was to be asked for');
@@ -56,6 +57,7 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     setThickness: ask('setThickness'),
     map: ask('map'),
     coreLog: ask('coreLog'),
+    runAt: ask('runAt'),
     sources: ask('sources'),
     exportFile: ask('exportFile'),
   };

@@ -7,7 +7,19 @@ import { UTILISATION_LIMITS } from '../../src/model/palette.ts';
 import { classOf, QUANTITY_COLOURS } from '../../src/model/ramp.ts';
 import { CELL_PATTERN, cellColour, cellPattern, cellPixels, OFF_DECK, rgbOf } from '../../src/view3d/cell-colour.ts';
 
-const base = { stage: null, names: null, classM2: null, directionDeg: null, unit: '', min: 0, mean: 0, max: 7, noDataM2: 0, noDataCells: 0, dataCells: 0 } as const;
+const base = {
+  stage: null,
+  names: null,
+  classM2: null,
+  directionDeg: null,
+  unit: '',
+  min: 0,
+  mean: 0,
+  max: 7,
+  noDataM2: 0,
+  noDataCells: 0,
+  dataCells: 0,
+} as const;
 const utilisation: CellMap = {
   ...base,
   kind: 'utilisation',
