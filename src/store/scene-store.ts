@@ -4,8 +4,10 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Engine, ExportedFile, ExportKind, ExportLanguage, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
+import type { RunPose } from '../model/run.ts';
 import type { SourceUse } from '../model/source.ts';
-import type { ViewStore } from './view-store.ts';
+import type { WheelStand } from '../model/wheel-input.ts';
+import type { ChosenRun, ViewStore } from './view-store.ts';
 
 export interface SceneState {
   readonly status: 'empty' | 'working' | 'ready';
@@ -22,6 +24,8 @@ export interface SceneState {
   readonly cellMap: CellMap | null;
   /** The column under the picked cell. */
   readonly coreLog: CoreLog | null;
+  /** The chosen vehicle, and those of the stage shown at the middle of their lines. */
+  readonly poses: readonly RunPose[];
 }
 
 export interface SceneActions {
@@ -51,6 +55,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     refused: null,
     cellMap: null,
     coreLog: null,
+    poses: [],
     async openText(fileName, text) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
@@ -70,8 +75,9 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         refused: null,
         cellMap: null,
         coreLog: null,
+        poses: [],
       });
-      await Promise.all([refreshMap(), refreshLog()]);
+      await Promise.all([refreshMap(), refreshLog(), refreshPoses()]);
     },
     setThickness: (buildUp, layer, thicknessMm) =>
       edits.push(`${buildUp} ${layer}`, () => answered(engine.setThickness(buildUp, layer, thicknessMm))),
@@ -80,36 +86,79 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     exportFile: (kind, language) => engine.exportFile(kind, language),
   }));
 
+  const { refreshMap, refreshLog, refreshPoses } = refreshers(engine, view, store);
   const edits = latestOfEach<OpenAnswer>(async (answer) => {
     if (!answer.ok) {
       store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
       return;
     }
     store.setState({ snapshot: answer.snapshot, edited: true, warnings: answer.warnings });
-    await Promise.all([refreshMap(), refreshLog()]);
+    await Promise.all([refreshMap(), refreshLog(), refreshPoses()]);
   });
-
-  let mapTicket = 0;
-  async function refreshMap(): Promise<void> {
-    const ticket = ++mapTicket;
-    const { map, stage } = view.getState();
-    const cellMap = map && store.getState().snapshot ? await engine.map(map, stage) : null;
-    if (ticket === mapTicket) store.setState({ cellMap });
-  }
-
-  let logTicket = 0;
-  async function refreshLog(): Promise<void> {
-    const ticket = ++logTicket;
-    const { cell, stage } = view.getState();
-    const coreLog = cell !== null && store.getState().snapshot ? await engine.coreLog(cell, stage) : null;
-    if (ticket === logTicket) store.setState({ coreLog });
-  }
 
   view.subscribe((now, before) => {
     if (now.map !== before.map || now.stage !== before.stage) void refreshMap();
+    if (now.run !== before.run || now.stage !== before.stage) void refreshPoses();
     if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
   });
   return store;
+}
+
+/** What follows stage, map, picked cell and chosen vehicle. */
+function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
+  const refreshMap = newestOnly(
+    async () => {
+      const { map, stage } = view.getState();
+      return map && store.getState().snapshot ? await engine.map(map, stage) : null;
+    },
+    (cellMap) => store.setState({ cellMap }),
+  );
+  const refreshLog = newestOnly(
+    async () => {
+      const { cell, stage } = view.getState();
+      return cell !== null && store.getState().snapshot ? await engine.coreLog(cell, stage) : null;
+    },
+    (coreLog) => store.setState({ coreLog }),
+  );
+  let posed: Snapshot | null = null;
+  const refreshPoses = newestOnly(
+    async () => {
+      const { snapshot, poses } = store.getState();
+      const found = await posesOf(engine, wantedRuns(snapshot, view.getState()), snapshot === posed ? poses : []);
+      return { snapshot, found };
+    },
+    ({ snapshot, found }) => {
+      posed = snapshot;
+      store.setState({ poses: found });
+    },
+  );
+  return { refreshMap, refreshLog, refreshPoses };
+}
+
+/** Asks anew whenever it is called; an answer that comes after a later question is dropped. */
+function newestOnly<T>(ask: () => Promise<T>, take: (answer: T) => void): () => Promise<void> {
+  let ticket = 0;
+  return async () => {
+    const own = ++ticket;
+    const answer = await ask();
+    if (own === ticket) take(answer);
+  };
+}
+
+/** Where vehicles stand; those that stand there already are not asked for again. */
+async function posesOf(engine: Engine, wanted: readonly ChosenRun[], kept: readonly RunPose[]): Promise<RunPose[]> {
+  const known = (want: ChosenRun) => kept.find(({ run, frontM, on }) => run === want.id && frontM === want.frontM && on === want.on);
+  const found = await Promise.all(
+    wanted.map(async (want) => known(want) ?? (await engine.runAt(want.id, { frontM: want.frontM, on: want.on }))),
+  );
+  return found.filter((pose) => pose !== null);
+}
+
+/** The chosen vehicle where it stands, and the other machines of the stage shown halfway along their lines. */
+function wantedRuns(snapshot: Snapshot | null, { run, stage }: { run: ChosenRun | null; stage: number | null }): ChosenRun[] {
+  const others = (snapshot?.runs ?? []).filter((one) => stage !== null && one.stage === stage && one.id !== run?.id);
+  const middle = (travelM: number): WheelStand => ({ frontM: travelM / 2, on: 'wheels' });
+  return [...(run && snapshot ? [run] : []), ...others.map(({ id, travelM }) => ({ id, ...middle(travelM) }))];
 }
 
 /** A fault of the program itself is told like any other, so that nothing waits for ever. */
