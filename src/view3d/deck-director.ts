@@ -12,6 +12,7 @@ import { DeckModel } from './deck-model.ts';
 import { DeckPicker } from './deck-picker.ts';
 import type { FieldLabels } from './field-labels.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
+import { RunOverlay } from './run-overlay.ts';
 import { SiteOverlay } from './site-overlay.ts';
 import { type Tap, watchTaps } from './tap-watch.ts';
 
@@ -36,6 +37,7 @@ export class DeckDirector {
   readonly model = new DeckModel();
   readonly follower = new DeckFollower(this.model);
   readonly site = new SiteOverlay(this.model);
+  readonly runs = new RunOverlay(this.model);
   private readonly picker = new DeckPicker(this.model);
   private readonly scene: SceneStore;
   private readonly view: ViewStore;
@@ -78,6 +80,7 @@ export class DeckDirector {
     const view = this.view.getState();
     this.follower.follow(scene, view);
     this.site.follow(scene, view, this.follower.states);
+    this.runs.follow(scene, view, this.follower.states);
     if (scene.snapshot !== null && this.rig !== null) {
       this.rig.setModel(scene.snapshot.picture, view.explode);
       if (view.camera.count !== this.wishCount) {
@@ -155,6 +158,7 @@ export class DeckDirector {
 
   dispose(): void {
     this.site.dispose();
+    this.runs.dispose();
     this.model.dispose();
     this.picker.dispose();
   }

@@ -6,6 +6,7 @@ import { LAYER_FRAGMENT, LAYER_VERTEX } from './layer-shader.ts';
 import { LINE_FRAGMENT, LINE_VERTEX } from './line-shader.ts';
 import { STYLE_KINDS } from './part-texture.ts';
 import { PICK_FRAGMENT, PICK_VERTEX } from './pick-shader.ts';
+import { TINT_FRAGMENT, TINT_VERTEX } from './tint-shader.ts';
 
 const DEFINES = { STYLE_COUNT: STYLE_KINDS.length };
 /** Pushes faces back a little, so that the lines on their edges are whole; lines that lie on a face go with it. */
@@ -44,6 +45,20 @@ export function pickMaterial(uniforms: DeckUniforms, ofCut: boolean): RawShaderM
     fragmentShader: PICK_FRAGMENT,
     side: DoubleSide,
     blending: NoBlending,
+  });
+}
+
+/** Even tint on a level face, over everything that hides it. */
+export function tintMaterial(uniforms: DeckUniforms, tone: Vector4): RawShaderMaterial {
+  return new RawShaderMaterial({
+    ...SHARED,
+    uniforms: { ...uniforms, tone: { value: tone } },
+    vertexShader: TINT_VERTEX,
+    fragmentShader: TINT_FRAGMENT,
+    side: DoubleSide,
+    transparent: true,
+    depthWrite: false,
+    depthTest: false,
   });
 }
 
