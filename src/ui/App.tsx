@@ -10,6 +10,7 @@ import './frame/tools.css';
 import './log/log.css';
 import './side/side.css';
 import './side/sheets.css';
+import './side/wheels.css';
 import './stage/stage.css';
 import { type ReactNode, useMemo } from 'react';
 import type { SceneStore } from '../store/scene-store.ts';
@@ -24,6 +25,7 @@ import { Hatches } from './parts/Hatches.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StageRail } from './stage/StageRail.tsx';
 import { en as t } from './text/en.ts';
+import { useDriving } from './use-driving.ts';
 import { useLayout } from './use-media.ts';
 import { useOpenScene } from './use-open-scene.ts';
 import { usePlaying } from './use-playing.ts';
@@ -51,6 +53,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   const opening = useOpenScene();
   const empty = useScene((state) => state.snapshot === null);
   usePlaying();
+  useDriving();
   useStillMotion();
   return (
     <div className={`page ${empty ? 'page-empty' : `page-${layout}`}`}>

@@ -4,8 +4,25 @@ import { type KeyboardEvent, useRef } from 'react';
 import { en as t } from '../text/en.ts';
 import { useScene } from '../use-stores.ts';
 
-export const SHEETS = ['core', 'bays', 'findings', 'zones', 'cells', 'heaps', 'edges', 'takeoff', 'probes', 'sources', 'stage'] as const;
+export const SHEETS = [
+  'core',
+  'bays',
+  'findings',
+  'zones',
+  'cells',
+  'heaps',
+  'edges',
+  'site',
+  'wheels',
+  'takeoff',
+  'probes',
+  'sources',
+  'stage',
+] as const;
 export type Sheet = (typeof SHEETS)[number];
+
+/** Upright words take more height than a low window has for more tabs than this; then they lie. */
+const MOST_UPRIGHT = 10;
 
 interface Props {
   readonly sheets: readonly Sheet[];
@@ -39,7 +56,7 @@ export function Register({ sheets, sheet, upright, onChoose }: Props) {
     <div
       ref={list}
       role="tablist"
-      className={upright ? 'register' : 'register register-rows'}
+      className={classOf(upright, sheets.length)}
       aria-label={t.tabs.title}
       aria-orientation={upright ? 'vertical' : 'horizontal'}
       onKeyDown={onKeyDown}
@@ -65,4 +82,9 @@ export function Register({ sheets, sheet, upright, onChoose }: Props) {
       ))}
     </div>
   );
+}
+
+function classOf(upright: boolean, count: number): string {
+  if (!upright) return 'register register-rows';
+  return count > MOST_UPRIGHT ? 'register register-lying' : 'register';
 }

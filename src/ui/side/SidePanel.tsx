@@ -13,8 +13,10 @@ import { FindingsList } from './FindingsList.tsx';
 import { HeapBoard } from './HeapBoard.tsx';
 import { ProbesList } from './ProbesList.tsx';
 import { Register, SHEETS, type Sheet } from './Register.tsx';
+import { SiteSheet } from './SiteSheet.tsx';
 import { SourcesSheet } from './SourcesSheet.tsx';
 import { TakeOffSheet } from './TakeOffSheet.tsx';
+import { WheelsSheet } from './WheelsSheet.tsx';
 import { ZonesTable } from './ZonesTable.tsx';
 
 const PANELS: Readonly<Record<Sheet, () => ReactNode>> = {
@@ -25,6 +27,8 @@ const PANELS: Readonly<Record<Sheet, () => ReactNode>> = {
   cells: () => <CellsTable />,
   heaps: () => <HeapBoard />,
   edges: () => <EdgesTable />,
+  site: () => <SiteSheet />,
+  wheels: () => <WheelsSheet />,
   takeoff: () => <TakeOffSheet />,
   probes: () => <ProbesList />,
   sources: () => <SourcesSheet />,
@@ -34,14 +38,16 @@ const PANELS: Readonly<Record<Sheet, () => ReactNode>> = {
 /** Sheets that have something to show, and a place, in this layout. */
 function useSheets(layout: Layout): readonly Sheet[] {
   const probes = useScene((state) => (state.snapshot?.report.probes?.length ?? 0) > 0);
+  const runs = useScene((state) => (state.snapshot?.runs.length ?? 0) > 0);
   return useMemo(
     () =>
       SHEETS.filter((sheet) => {
         if (sheet === 'core') return layout !== 'split';
         if (sheet === 'stage') return layout === 'phone';
+        if (sheet === 'wheels') return runs;
         return sheet !== 'probes' || probes;
       }),
-    [layout, probes],
+    [layout, probes, runs],
   );
 }
 

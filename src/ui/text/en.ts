@@ -7,6 +7,7 @@ import type { ReportBay } from '../../model/report.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
 import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayCount, BayStatus } from '../facts/bay-verdict.ts';
+import type { MapGroup } from '../facts/map-groups.ts';
 import type { Judgement } from '../facts/utilisation.ts';
 import {
   areaText,
@@ -24,7 +25,8 @@ import {
 import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
-import { classes, site } from './en-site.ts';
+import { classes, lanes, site, walls } from './en-site.ts';
+import { wheels } from './en-wheels.ts';
 import {
   basisShort,
   basisText,
@@ -33,6 +35,7 @@ import {
   LIMITS,
   list,
   MAP_BASES,
+  MAP_GROUP_NAMES,
   MAP_NAMES,
   MAP_QUANTITIES,
   many,
@@ -157,6 +160,7 @@ export const en = {
     label: 'Map',
     none: 'None',
     noMap: 'No map',
+    group: (group: MapGroup) => MAP_GROUP_NAMES[group],
     name: (kind: MapKind) => MAP_NAMES[kind],
     quantity: (kind: MapKind) => MAP_QUANTITIES[kind],
     basis: (kind: MapKind) => MAP_BASES[kind],
@@ -220,6 +224,8 @@ export const en = {
     cells: 'Cells',
     heaps: 'Heaps',
     edges: 'Edges',
+    site: 'Site',
+    wheels: 'Wheels',
     takeoff: 'Take-off',
     probes: 'Probes',
     sources: 'Sources',
@@ -382,10 +388,13 @@ export const en = {
   heaps,
   columns,
   edges,
+  wheels,
   takeoff,
   probes,
   sources,
   classes,
   site,
+  lanes,
+  walls,
   part: (kind: PartKind) => PARTS[kind],
 } as const;
