@@ -3,10 +3,11 @@
 import { type GridShape, REACH_CLASSES } from '../../model/maps.ts';
 import type { AccessInput } from '../../model/route-input.ts';
 import { bearingCells, broughtTo, isDriven, isSwung, ofUse, type ReachSite, travelM } from './reach.ts';
+import { smoothWayM } from './smooth-way.ts';
 
 const [DRIVEN, LIFTED, UNREACHED, IDLE] = REACH_CLASSES.keys();
-/** Cells looked at on every side for the direction of the way: single steps know four directions only. */
-const AROUND = 3;
+/** Cells looked at on every side for the direction of the way. */
+const AROUND = 2;
 /** A direction with less than this share of its parts in common has none [-]. */
 const NO_DIRECTION = 1e-6;
 
@@ -45,7 +46,7 @@ export function reachCells(site: ReachSite, access: readonly AccessInput[], stag
   });
   const classM2 = shares.map((share) => share * grid.cellM * grid.cellM);
   classM2[IDLE] = Math.max(0, areaM2 - classM2[DRIVEN] - classM2[LIFTED] - classM2[UNREACHED]);
-  return { classes, classM2, towardsDeg: directions(grid, classes, wayM) };
+  return { classes, classM2, towardsDeg: directions(grid, classes, smoothWayM(grid, wayM)) };
 }
 
 /** Down the way to the access: the mean of all differences to the cells around, so that a machine retreats onto ground it has not laid. */

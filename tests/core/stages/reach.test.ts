@@ -5,6 +5,7 @@ import { prepareDeck } from '../../../src/core/prepare.ts';
 import { planStages } from '../../../src/core/stages/plan.ts';
 import { bearingCells, farToNear, type ReachSite, travelM, zoneReaches } from '../../../src/core/stages/reach.ts';
 import { reachCells } from '../../../src/core/stages/reach-cells.ts';
+import { smoothWayM } from '../../../src/core/stages/smooth-way.ts';
 import type { StageInput } from '../../../src/model/deck-input.ts';
 import { REACH_CLASSES } from '../../../src/model/maps.ts';
 import type { Role } from '../../../src/model/roles.ts';
@@ -162,5 +163,27 @@ describe('cell by cell', () => {
     expect(lower + upper).toBeCloseTo(540, 3);
     // Nothing is driven in the court.
     expect(towardsDeg[9]).toBeNaN();
+  });
+
+  it('points at the gate from any side, round what does not bear', () => {
+    // 20 m × 20 m in cells of 0.5 m, the gate in the middle of the west side; from afar the bearing is that of the straight way.
+    const grid = { columns: 40, rows: 40, cellM: 0.5, x0M: 0, y0M: 0 };
+    const open = smoothWayM(grid, travelM(grid, new Uint8Array(1600).fill(1), [{ ...gate, y: 10 }]));
+    const at = (x: number, y: number) => open[Math.floor(y / 0.5) * 40 + Math.floor(x / 0.5)];
+    // The gate opens as a half circle of 1.5 m: straight lengths less that, from cell centres; first order in the cell's side.
+    for (const [x, y] of [
+      [18.25, 10.25],
+      [18.25, 2.25],
+      [9.25, 18.25],
+    ])
+      expect(Math.abs(at(x, y) - (Math.hypot(x, y - 10) - 1.5))).toBeLessThan(0.6);
+    // A wall of cells from the south up to y = 15 at x = 10 … 10.5: the way leads round its end at (10, 15).
+    const bears = new Uint8Array(1600).fill(1);
+    for (let row = 0; row < 30; row++) bears[row * 40 + 20] = 0;
+    const round = smoothWayM(grid, travelM(grid, bears, [{ ...gate, y: 10 }]));
+    const behind = round[5 * 40 + 36];
+    // Cell centre (18.25, 2.75): to the far corner (10.5, 15), along 0.5 m, to the near corner (10, 15), to the gate.
+    // Half a cell farther out at each corner, and first order: within 1.5 m, where steps from side to side would be 10 m longer.
+    expect(Math.abs(behind - (Math.hypot(7.75, 12.25) + 0.5 + Math.hypot(10, 5) - 1.5))).toBeLessThan(1.5);
   });
 });
