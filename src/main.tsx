@@ -9,6 +9,7 @@ import { type Remote, wrap } from 'comlink';
 import { lazy, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Engine } from './model/engine.ts';
+import type { SceneSetUpArea } from './model/scene-file.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
@@ -36,6 +37,8 @@ const scene = createSceneStore(engine, view);
 
 const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
 
+const SITE_WORDS = { post: en.site.post, area: ({ id, kind }: SceneSetUpArea) => en.areas.label(id, kind) };
+
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: index.html has no element with the id "root"');
 createRoot(root).render(
@@ -46,7 +49,7 @@ createRoot(root).render(
       demos={demos}
       canvas={
         <Suspense fallback={null}>
-          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} postWords={en.site.post} />
+          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} siteWords={SITE_WORDS} />
         </Suspense>
       }
     />

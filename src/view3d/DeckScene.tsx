@@ -10,16 +10,16 @@ import { type LastFrame, probeSource } from './deck-probe.ts';
 import { FieldLabels } from './field-labels.ts';
 import { viewProbe } from './probe.ts';
 import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
-import type { PostWords } from './site-overlay.ts';
+import type { SiteWords } from './site-overlay.ts';
 
 export interface DeckSceneProps {
   readonly director: DeckDirector;
   readonly overlay: HTMLElement;
   readonly bayNote: BayNote | null;
-  readonly postWords: PostWords | null;
+  readonly siteWords: SiteWords | null;
 }
 
-export function DeckScene({ director, overlay, bayNote, postWords }: DeckSceneProps) {
+export function DeckScene({ director, overlay, bayNote, siteWords }: DeckSceneProps) {
   const gl = useThree((state) => state.gl);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const sheet = useThree((state) => state.scene);
@@ -41,9 +41,9 @@ export function DeckScene({ director, overlay, bayNote, postWords }: DeckScenePr
 
   useEffect(() => {
     labels?.bays.setNote(bayNote);
-    if (postWords !== null) director.site.setWords(postWords);
+    if (siteWords !== null) director.site.setWords(siteWords);
     invalidate();
-  }, [labels, director, bayNote, postWords, invalidate]);
+  }, [labels, director, bayNote, siteWords, invalidate]);
 
   const ask = useCallback(() => {
     sharpness.asked();

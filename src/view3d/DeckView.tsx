@@ -12,7 +12,7 @@ import { canDraw, watchContext } from './context-watch.ts';
 import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
 import { dotsPerPixel } from './sharpness.ts';
-import type { PostWords } from './site-overlay.ts';
+import type { SiteWords } from './site-overlay.ts';
 import './deck-view.css';
 
 const CAMERA = { up: [0, 0, 1], fov: FIELD_OF_VIEW_DEG } as const;
@@ -24,8 +24,8 @@ export interface DeckViewProps {
   readonly label?: string;
   /** Second line of a bay's label: what it may carry. */
   readonly bayNote?: BayNote;
-  /** What stands on the post of an access point. */
-  readonly postWords?: PostWords;
+  /** What stands on access points and areas. */
+  readonly siteWords?: SiteWords;
 }
 
 export function DeckView(props: DeckViewProps) {
@@ -45,7 +45,7 @@ export function DeckView(props: DeckViewProps) {
   );
 }
 
-function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, postWords }: DeckViewProps) {
+function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWords }: DeckViewProps) {
   const [director] = useState(() => new DeckDirector(scene, view));
   const [overlay, setOverlay] = useState<HTMLElement | null>(null);
   const [canvas, setCanvas] = useState<HTMLCanvasElement | null>(null);
@@ -79,7 +79,7 @@ function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, postWor
         onCreated={({ gl }) => setCanvas(gl.domElement)}
       >
         <color attach="background" args={[PAPER]} />
-        {overlay && <DeckScene director={director} overlay={overlay} bayNote={bayNote ?? null} postWords={postWords ?? null} />}
+        {overlay && <DeckScene director={director} overlay={overlay} bayNote={bayNote ?? null} siteWords={siteWords ?? null} />}
       </Canvas>
       <div ref={setOverlay} className="deck-labels" aria-hidden="true" />
     </div>

@@ -94,11 +94,11 @@ export class BayLabels {
     return { id: bay.id, rank, at: bay.at, element, leader, dot, width: element.offsetWidth, height: element.offsetHeight };
   }
 
-  /** Places all labels for the camera as it stands: of all bays while a map is shown, else of the picked one. */
+  /** Places all labels for the camera as it stands: of all bays while a map of loads or depths is shown, else of the picked one. */
   update(shown: ShownDeck, view: ViewState, camera: PerspectiveCamera, size: PictureSize): void {
     const { snapshot } = shown;
     if (snapshot !== this.snapshot) this.build(snapshot);
-    const wanted = this.labels.filter((label) => label.id === view.bay || (view.map !== null && label.rank < MOST_LABELS));
+    const wanted = this.labels.filter((label) => label.id === view.bay || (comparesBays(view) && label.rank < MOST_LABELS));
     if (wanted.length > 0 && shown.states !== this.states) {
       this.states = shown.states;
       this.tops = this.labels.map(({ at }) => topAt(snapshot.picture, shown.states, at[0], at[1]));
@@ -127,6 +127,11 @@ export class BayLabels {
     this.overlay.replaceChildren();
     this.labels = [];
   }
+}
+
+/** What a bay may carry is nothing to maps of named classes, which have labels of their own. */
+function comparesBays({ map }: ViewState): boolean {
+  return map !== null && map !== 'reach';
 }
 
 /** Bays that nobody confirmed first, then by how much of what they may carry they carry. */

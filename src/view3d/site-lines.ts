@@ -2,7 +2,7 @@
 
 import type { Snapshot } from '../model/engine.ts';
 import type { EdgeLines, Picture } from '../model/picture.ts';
-import type { PointM, SceneAccessPoint } from '../model/scene-file.ts';
+import type { PointM, SceneAccessPoint, SceneSetUpArea } from '../model/scene-file.ts';
 import type { PartState } from './part-states.ts';
 import { nearPrisms, type TopAt, topAt } from './top-at.ts';
 
@@ -23,8 +23,17 @@ export interface SiteLines {
   readonly ways: EdgeLines;
   readonly reach: EdgeLines;
   readonly posts: EdgeLines;
+  /** Outlines of set-up and movement areas. */
+  readonly areas: EdgeLines;
+  readonly areaLabels: readonly AreaLabel[];
   /** Heads of the posts, in the order of the scene's access points. */
   readonly heads: readonly PostHead[];
+}
+
+export interface AreaLabel {
+  readonly area: SceneSetUpArea;
+  readonly at: readonly [number, number, number];
+  readonly part: number;
 }
 
 export interface PostHead {
@@ -36,19 +45,21 @@ export interface PostHead {
 }
 
 /**
- * All lines for a stage.
+ * All lines for a stage; in the finished garden of areas for appliances alone.
  * @param snapshot - evaluated scene
- * @param states - states of the parts in that stage
- * @param stage - index of the stage
+ * @param states - states of the parts as drawn
+ * @param stage - index of the stage, null for the finished garden
  */
-export function siteLines(snapshot: Snapshot, states: readonly PartState[], stage: number): SiteLines {
+export function siteLines(snapshot: Snapshot, states: readonly PartState[], stage: number | null): SiteLines {
   const { picture, scene, originM } = snapshot;
   const { min, max } = picture.boundsM;
   const sizeM = Math.max(max[0] - min[0], max[1] - min[1]);
   const surface = surfaceOf(picture, states);
   const local = ([x, y]: PointM): Point => [x - originM[0], y - originM[1]];
-  const points = scene.accessPoints ?? [];
-  const ways = (scene.stages?.[stage]?.plant ?? []).flatMap(({ route }) => dashes(route.map(local), sizeM / DASHES_ACROSS / 2));
+  const points = stage === null ? [] : (scene.accessPoints ?? []);
+  const ways = (stage === null ? [] : (scene.stages?.[stage]?.plant ?? [])).flatMap(({ route }) =>
+    dashes(route.map(local), sizeM / DASHES_ACROSS / 2),
+  );
   const circles = points.flatMap(({ at, kind, reachM }) =>
     (kind === 'crane' || kind === 'blower') && reachM !== undefined ? circle(local(at), reachM) : [],
   );
@@ -57,12 +68,22 @@ export function siteLines(snapshot: Snapshot, states: readonly PartState[], stag
     const foot = surface(...at) ?? surface(...inside(at, min, max)) ?? { part: slabOf(picture), zM: min[2] };
     return { point, at: [...at, foot.zM + Math.max(POST_M, POST_SHARE * sizeM)], part: foot.part };
   });
+  const set = stage === null ? (scene.setUpAreas ?? []) : [];
   const onDeck = ({ at }: PostHead) => surface(at[0], at[1]) !== null;
   return {
-    band: draped(pieces(picture.edgeBand), surface),
+    band: draped(stage === null ? [] : pieces(picture.edgeBand), surface),
     ways: draped(ways, surface),
     reach: draped(circles, surface),
     posts: posts(heads, (head) => (onDeck(head) ? head.at[2] - Math.max(POST_M, POST_SHARE * sizeM) : min[2])),
+    areas: draped(
+      set.flatMap(({ outline }) => sides(outline.map(local))),
+      surface,
+    ),
+    areaLabels: set.flatMap((area): AreaLabel[] => {
+      const at = middle(area.outline.map(local));
+      const top = surface(...at);
+      return top ? [{ area, at: [...at, top.zM], part: top.part }] : [];
+    }),
     heads,
   };
 }
@@ -87,6 +108,15 @@ function slabOf({ parts }: Picture): number {
 function inside([x, y]: Point, min: readonly number[], max: readonly number[]): Point {
   const clear = 0.3;
   return [Math.min(max[0] - clear, Math.max(min[0] + clear, x)), Math.min(max[1] - clear, Math.max(min[1] + clear, y))];
+}
+
+function sides(ring: readonly Point[]): Piece[] {
+  return ring.map((from, i): Piece => [...from, ...(ring[(i + 1) % ring.length] as Point)]);
+}
+
+function middle(ring: readonly Point[]): Point {
+  const sum = (axis: 0 | 1) => ring.reduce((all, point) => all + point[axis], 0);
+  return [sum(0) / ring.length, sum(1) / ring.length];
 }
 
 function pieces(flat: Float64Array): Piece[] {

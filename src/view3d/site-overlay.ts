@@ -4,7 +4,7 @@ import { type PerspectiveCamera, Vector4 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
 import type { CellMap } from '../model/maps.ts';
 import { ACCENT, INK, PAPER } from '../model/palette.ts';
-import type { SceneAccessPoint } from '../model/scene-file.ts';
+import type { SceneAccessPoint, SceneSetUpArea } from '../model/scene-file.ts';
 import type { SceneState } from '../store/scene-store.ts';
 import type { ViewState } from '../store/view-store.ts';
 import type { PictureSize } from './bay-labels.ts';
@@ -16,12 +16,17 @@ import { Drawn } from './drawn.ts';
 import type { FieldLabel, FieldLabels } from './field-labels.ts';
 import { liftM } from './lift.ts';
 import type { PartState } from './part-states.ts';
-import { type PostHead, siteLines } from './site-lines.ts';
+import { type AreaLabel, type PostHead, siteLines } from './site-lines.ts';
 import { topAt } from './top-at.ts';
 
-/** Words on a post: its id and what it is. */
-export type PostWords = (point: SceneAccessPoint) => string;
+/** Words on a post and on an area: its id and what it is. */
+export interface SiteWords {
+  readonly post: (point: SceneAccessPoint) => string;
+  readonly area: (area: SceneSetUpArea) => string;
+}
 
+/** Drawn with nothing of it, instead of the index of a stage. */
+const OFF = -1;
 /** Edges one can fall from. */
 const WARNING = '#A5371B';
 
@@ -32,7 +37,9 @@ export class SiteOverlay {
   private readonly ways: Drawn;
   private readonly reach: Drawn;
   private readonly posts: Drawn;
-  private words: PostWords = ({ id }) => id;
+  private readonly areas: Drawn;
+  private words: SiteWords = { post: ({ id }) => id, area: ({ id }) => id };
+  private areaLabels: readonly AreaLabel[] = [];
   private heads: readonly PostHead[] = [];
   private labels: readonly FieldLabel[] = [];
   private shown: { snapshot: Snapshot; states: readonly PartState[]; stage: number | null; map: CellMap | null; explode: number } | null =
@@ -53,9 +60,10 @@ export class SiteOverlay {
     this.ways = made(10, INK, 1.6);
     this.reach = made(11, ACCENT, 1.8);
     this.posts = made(12, ACCENT, 3, false);
+    this.areas = made(11, ACCENT, 2.2);
   }
 
-  setWords(words: PostWords): void {
+  setWords(words: SiteWords): void {
     this.words = words;
     this.shown = null;
   }
@@ -63,7 +71,7 @@ export class SiteOverlay {
   /** Takes over what changed in the stores; `states` are those of the picture as it is drawn. */
   follow({ snapshot, cellMap }: SceneState, { stage, sitePlan, explode }: ViewState, states: readonly PartState[]): void {
     if (snapshot === null) return;
-    const wanted = { snapshot, states, stage: sitePlan ? stage : null, map: namesToShow(cellMap), explode };
+    const wanted = { snapshot, states, stage: sitePlan ? stage : OFF, map: namesToShow(cellMap), explode };
     const { shown } = this;
     if (
       shown?.snapshot === snapshot &&
@@ -80,14 +88,16 @@ export class SiteOverlay {
   }
 
   private draw(snapshot: Snapshot, states: readonly PartState[], stage: number | null): void {
-    const lines = stage === null ? null : siteLines(snapshot, states, stage);
+    const lines = stage === OFF ? null : siteLines(snapshot, states, stage);
     this.heads = lines?.heads ?? [];
+    this.areaLabels = lines?.areaLabels ?? [];
     for (const [drawn, of] of [
       [this.halo, lines?.band],
       [this.band, lines?.band],
       [this.ways, lines?.ways],
       [this.reach, lines?.reach],
       [this.posts, lines?.posts],
+      [this.areas, lines?.areas],
     ] as const) {
       drawn.setVisible(of !== undefined && of.parts.length > 0);
       if (of !== undefined && of.parts.length > 0) drawn.setLines(of);
@@ -95,9 +105,11 @@ export class SiteOverlay {
   }
 
   private postLabels({ picture }: Snapshot, explode: number): FieldLabel[] {
-    return this.heads.map(({ point, at, part }) => {
-      return { text: this.words(point), at, liftM: liftM(picture, part, true, explode), kind: 'post' };
-    });
+    const lift = (part: number) => liftM(picture, part, true, explode);
+    return [
+      ...this.heads.map(({ point, at, part }): FieldLabel => ({ text: this.words.post(point), at, liftM: lift(part), kind: 'post' })),
+      ...this.areaLabels.map(({ area, at, part }): FieldLabel => ({ text: this.words.area(area), at, liftM: lift(part), kind: 'class' })),
+    ];
   }
 
   private classLabels({ snapshot, states, map, explode }: NonNullable<SiteOverlay['shown']>): FieldLabel[] {
@@ -116,7 +128,7 @@ export class SiteOverlay {
   }
 
   dispose(): void {
-    for (const one of [this.halo, this.band, this.ways, this.reach, this.posts]) {
+    for (const one of [this.halo, this.band, this.ways, this.reach, this.posts, this.areas]) {
       this.model.root.remove(one.mesh);
       one.dispose();
     }

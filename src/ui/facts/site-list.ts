@@ -1,8 +1,9 @@
 /** Lanes, reach and retaining edges as lists: what is worst first, and where to go. */
 
+import type { Snapshot } from '../../model/engine.ts';
 import type { Finding, Rule, Severity } from '../../model/finding.ts';
-import type { Report, ReportReach, ReportRoute, ReportWall, ReportWallCase } from '../../model/report.ts';
-import type { PointM, SceneAccessPoint, SceneFile } from '../../model/scene-file.ts';
+import type { Report, ReportReach, ReportRoute, ReportSetUpArea, ReportWall, ReportWallCase } from '../../model/report.ts';
+import type { PointM, PolygonM, SceneAccessPoint, SceneFile } from '../../model/scene-file.ts';
 
 /** Less than this is rounding [m], [m²] or a ratio. */
 const ROUNDING = 1e-6;
@@ -29,6 +30,27 @@ export function listLanes({ routes = [], findings }: Pick<Report, 'routes' | 'fi
       step: isFound('traffic.gradient', 'mm', route.stepMm),
     };
     return { ...route, line, faults, missingM: missing !== null && missing <= ROUNDING ? 0 : missing };
+  });
+}
+
+export interface ListedArea extends ReportSetUpArea {
+  readonly name: string;
+  readonly outline: PolygonM;
+  /** The rectangle that the rule asks for has no room in it. */
+  readonly small: boolean;
+  readonly faults: { readonly gradient: boolean; readonly step: boolean };
+}
+
+/** Set-up and movement areas in the order of the file. */
+export function listAreas({ setUpAreas = [], findings }: Pick<Report, 'setUpAreas' | 'findings'>, scene: SceneFile): ListedArea[] {
+  const isFound = (unit: string, value: number | null) =>
+    findings.some(({ severity, unit: of, value: found }) => severity !== 'note' && of === unit && found === value);
+  return setUpAreas.map((area): ListedArea => {
+    const { name = '', outline = [] } = scene.setUpAreas?.find(({ id }) => id === area.id) ?? {};
+    const { insideWidthM, requiredM } = area;
+    const small = requiredM !== null && insideWidthM !== null && insideWidthM < requiredM.widthM - ROUNDING;
+    const faults = { gradient: isFound('%', area.steepestPercent), step: isFound('mm', area.stepMm) };
+    return { ...area, name, outline, small, faults };
   });
 }
 
@@ -82,9 +104,13 @@ export interface StageSite {
 }
 
 /** Machines, access points and reach of a stage. */
-export function stageSite(report: Report, scene: SceneFile, stage: string): StageSite {
+export function stageSite(
+  { report, scene, stages, runs }: Pick<Snapshot, 'report' | 'scene' | 'stages' | 'runs'>,
+  stage: string,
+): StageSite {
+  const index = stages.findIndex(({ id }) => id === stage);
   return {
-    plant: (report.traffic ?? []).filter((one) => one.stage === stage).map(({ vehicle }) => vehicle),
+    plant: runs.filter((run) => run.stage === index).map(({ vehicle }) => vehicle),
     access: scene.accessPoints ?? [],
     reach: report.reach?.find((one) => one.stage === stage) ?? null,
   };

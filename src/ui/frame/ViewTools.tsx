@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { en as t } from '../text/en.ts';
-import { useView } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
 import { ExplodeTool } from './ExplodeTool.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
 
@@ -25,6 +25,7 @@ export function ViewTools({ flat, explode }: Props) {
   const { on: cut, lookDeg } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
   const stage = useView((state) => state.stage);
+  const hasAreas = useScene((state) => (state.snapshot?.scene.setUpAreas?.length ?? 0) > 0);
   const [help, setHelp] = useState(false);
   const toggleCut = () => {
     setCut({ on: !cut });
@@ -48,7 +49,7 @@ export function ViewTools({ flat, explode }: Props) {
               {t.tools.cut}
             </button>
           </div>
-          {stage !== null && <SiteTool />}
+          {(stage !== null || hasAreas) && <SiteTool />}
           {explode && <ExplodeTool lying={false} />}
         </>
       )}

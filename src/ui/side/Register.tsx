@@ -22,7 +22,7 @@ export const SHEETS = [
 export type Sheet = (typeof SHEETS)[number];
 
 /** Upright words take more height than a low window has for more tabs than this; then they lie. */
-const MOST_UPRIGHT = 10;
+const MOST_UPRIGHT = 9;
 
 interface Props {
   readonly sheets: readonly Sheet[];

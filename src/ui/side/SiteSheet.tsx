@@ -1,10 +1,11 @@
 /** The site: lanes for fire appliances, reach per stage, access points, open edges. */
 
 import { useMemo } from 'react';
-import { listLanes } from '../facts/site-list.ts';
+import { listAreas, listLanes } from '../facts/site-list.ts';
 import { en as t } from '../text/en.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
+import { AreaFacts } from './AreaFacts.tsx';
 import { LaneFacts } from './LaneFacts.tsx';
 import { ReachTable } from './ReachTable.tsx';
 
@@ -13,6 +14,7 @@ const AROUND_M = 14;
 export function SiteSheet() {
   const snapshot = useScene((state) => state.snapshot);
   const lanes = useMemo(() => (snapshot ? listLanes(snapshot.report, snapshot.scene) : []), [snapshot]);
+  const areas = useMemo(() => (snapshot ? listAreas(snapshot.report, snapshot.scene) : []), [snapshot]);
   if (snapshot === null) return null;
   return (
     <div className="sheet-parts">
@@ -22,6 +24,15 @@ export function SiteSheet() {
           <p className="small">{t.lanes.says}</p>
           {lanes.map((lane) => (
             <LaneFacts key={lane.id} lane={lane} />
+          ))}
+        </section>
+      )}
+      {areas.length > 0 && (
+        <section className="sheet-part">
+          <h2 className="block-title">{t.areas.title}</h2>
+          <p className="small">{t.areas.says}</p>
+          {areas.map((area) => (
+            <AreaFacts key={area.id} area={area} />
           ))}
         </section>
       )}

@@ -134,7 +134,7 @@ function StageFacts({ stage }: { readonly stage: StageView }) {
 function StageSiteBlock({ id }: { readonly id: string }) {
   const snapshot = useScene((state) => state.snapshot);
   if (snapshot === null) return null;
-  const { plant, access, reach } = stageSite(snapshot.report, snapshot.scene, id);
+  const { plant, access, reach } = stageSite(snapshot, id);
   return (
     <Block title={t.site.block}>
       <p>{plant.length === 0 ? t.site.noPlant : t.site.plant(plant)}</p>

@@ -22,7 +22,7 @@ const REACH_SHORT: Readonly<Record<ReachClass, string>> = {
 const isReach = (id: string): id is ReachClass => id in REACH;
 
 /** Maps of named classes. */
-export const classes = {
+const classes = {
   /** In a legend. Classes that have no words of their own are named by their id, like outlets. */
   name: (kind: MapKind, id: string) => (kind === 'reach' && isReach(id) ? REACH[id] : id),
   /** In a table. */
@@ -36,13 +36,13 @@ export const classes = {
 
 const ACCESS: Readonly<Record<SceneAccessPoint['kind'], string>> = { ramp: 'ramp', crane: 'crane', blower: 'hose', gate: 'gate' };
 
-export const site = {
+const site = {
   /** On the post of an access point. */
   post: ({ id, kind }: SceneAccessPoint) => `${id} ${ACCESS[kind]}`,
   plan: 'Site',
   planTitle: 'Site plan: ways of machines, access points, reach and open edges, while a stage is shown',
   band: 'within 2 m of an open edge',
-  arrows: 'Arrows: laid from far to near, so that nothing laid is driven on',
+  arrows: 'Arrows: the way it is laid, far to near',
   towards: (bearingDeg: number) => `laid towards ${numberText(bearingDeg, 0)}°`,
   none: 'Nothing to show: this scene names no lane, no access point and no set-up area.',
   block: 'Site',
@@ -77,7 +77,7 @@ export const site = {
 const two = (valueM: number) => quantityOf(valueM, 2, 'm');
 
 /** Lanes for fire appliances. */
-export const lanes = {
+const lanes = {
   title: 'Lanes for fire appliances',
   says: 'As drawn, against the rule named. The fire authority decides.',
   pick: (id: string) => `Go to lane ${id}`,
@@ -98,8 +98,36 @@ export const lanes = {
   percent: (percent: number) => quantityOf(percent, 1, '%'),
 } as const;
 
+const byBy = (widthM: number, lengthM: number) => `${numberText(widthM, 2)} × ${two(lengthM)}`;
+
+/** Places where an appliance is set up or worked from. */
+const areas = {
+  title: 'Set-up and movement areas',
+  says: 'On the finished garden. The fire authority decides.',
+  pick: (id: string) => `Go to area ${id}`,
+  kind: { 'set-up': 'set-up area', movement: 'movement area' },
+  /** On the model. */
+  label: (id: string, kind: 'set-up' | 'movement') => `${id} ${kind === 'set-up' ? 'set-up area' : 'movement area'}`,
+  size: 'Size drawn',
+  room: 'Free of obstacles in it',
+  required: 'Size asked for',
+  by: byBy,
+  noRoom: (lengthM: number) => `no room ${two(lengthM)} long`,
+  onDeck: 'On the deck',
+  partOf: (onDeckM2: number, areaM2: number) => `${areaText(onDeckM2)} of ${areaText(areaM2)}`,
+  building: 'To the building',
+  standing: 'Stands in it',
+  wheels: 'Membrane under wheels',
+  support: 'Membrane under a support',
+  pressure: (kPa: number) => quantityOf(kPa, 0, 'kPa'),
+  bays: 'Stands in bays',
+  forbidden: (bay: string) => `${bay}: vehicle not permitted`,
+  overBay: (bay: string, kNm2: number, permittedKNm2: number) =>
+    `${bay}: ${numberText(kNm2, 2)} of ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
+} as const;
+
 /** Retaining edges, per metre. */
-export const walls = {
+const walls = {
   title: (count: number) => many(count, 'retaining edge', 'retaining edges'),
   says: 'Drained soil, characteristic values per metre. No proof: the structural engineer proves the wall.',
   pick: (id: string) => `Go to retaining edge ${id}`,
@@ -128,3 +156,5 @@ export const walls = {
   metres: (valueM: number) => numberText(valueM, 3),
   pressure: (valueKPa: number) => numberText(valueKPa, 1),
 } as const;
+
+export const siteTexts = { classes, site, areas, lanes, walls } as const;

@@ -25,7 +25,7 @@ import {
 import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
-import { classes, lanes, site, walls } from './en-site.ts';
+import { siteTexts } from './en-site.ts';
 import { wheels } from './en-wheels.ts';
 import {
   basisShort,
@@ -392,9 +392,6 @@ export const en = {
   takeoff,
   probes,
   sources,
-  classes,
-  site,
-  lanes,
-  walls,
+  ...siteTexts,
   part: (kind: PartKind) => PARTS[kind],
 } as const;
