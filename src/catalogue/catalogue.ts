@@ -5,7 +5,7 @@ import type { FireTable } from '../model/fire-access.ts';
 import type { Limit } from '../model/rule-input.ts';
 import { RUNOFF_TABLE_IDS, type RunoffTableId } from '../model/runoff.ts';
 import type { Source } from '../model/source.ts';
-import { FIRE_TABLES } from './fire-access.ts';
+import { FIRE_TABLES, SET_UP_STEP } from './fire-access.ts';
 import { MATERIALS } from './materials.ts';
 import { DEFAULT_LIMITS, MUNICIPAL_SOIL, RECOMMENDED_FALL, UPLIFT_FACTORS, WALL_DENSITY } from './rule-limits.ts';
 import { ANNUAL_TABLE, PEAK_TABLES, RUNOFF_TABLE_NAMES } from './runoff-tables.ts';
@@ -70,6 +70,7 @@ export const CATALOGUE_SOURCES: readonly CatalogueSource[] = [
     ...ONE_VALUE_LIMITS,
     recommendedFallPercent: RECOMMENDED_FALL,
     wallDensity: WALL_DENSITY,
+    setUpStepMm: SET_UP_STEP,
     ...UPLIFT_FACTORS,
   }),
   ...limitSources('one city, no default', { ...MUNICIPAL_SOIL }),

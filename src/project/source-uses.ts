@@ -35,6 +35,7 @@ const RULE_OF: Readonly<Record<string, string>> = {
   gradientPercent: 'traffic.gradient',
   setUpPercent: 'traffic.gradient',
   stepMm: 'traffic.gradient',
+  setUpStepMm: 'traffic.gradient',
   slidingRatio: 'wall.sliding',
   overturningRatio: 'wall.sliding',
   wallDensity: 'wall.sliding',
@@ -82,8 +83,9 @@ function usesOf(scene: SceneFile): (of: CatalogueSource) => string[] {
     const ofForm = scene.buildups.filter(({ vegetation }) => vegetation?.form === entry).map(({ id }) => id);
     if (kind === 'vegetation') return sameWeight(scene, entry);
     if (number === 'substrateMm') return limits?.substrateMm?.[entry] === undefined ? ofForm : [];
-    const [kindOfArea, ofArea] = number.split('.');
-    if (ofArea !== undefined) return areas.get(kindOfArea)?.has(entry) ? [AREA_RULES[ofArea]] : [];
+    const ofArea = /^(setUp|movement)\.(\w+)$/.exec(number);
+    if (ofArea) return areas.get(ofArea[1])?.has(entry) ? [AREA_RULES[ofArea[2]]] : [];
+    if (number === 'setUpStepMm') return areas.size > 0 ? [RULE_OF[number]] : [];
     if (number === 'setUpPercent' && areas.get('any')?.has(entry)) return [RULE_OF[number]];
     if (lanes.has(entry)) return [RULE_OF[number] ?? number];
     if (runoff.has(entry)) return runoff.get(entry)?.has(number) ? ['water.outlet'] : [];

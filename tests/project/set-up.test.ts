@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { routeLines } from '../../src/cli/summary-routes.ts';
 import type { PointM, SceneFile, SceneSetUpArea } from '../../src/model/scene-file.ts';
 import { sourceUses } from '../../src/project/source-uses.ts';
+import { NUMBER_NAMES } from '../../src/ui/text/en-words.ts';
 import { bay, buildUp, findingsOf, MATERIALS, read, rect, type SceneParts, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 const outline = rect(0, 0, 40, 40);
@@ -64,7 +65,7 @@ describe('what stands there', () => {
   });
 
   it('every bay it lies on must list the vehicle, also one that no wheel enters', () => {
-    // Bays part at y = 20.4: the outer wheels keep within the area, so a strip of 0.4 m holds only their rims.
+    // The bays part at y = 20.1, 0.1 m within the area: no middle of a wheel comes there.
     const bays = [
       bay('low', rect(0, 0, 40, 20.1), { permanentKNm2: 12, imposedKNm2: 5, vehicles: [] }),
       bay('high', rect(0, 20.1, 40, 40), { permanentKNm2: 12, imposedKNm2: 5 }),
@@ -146,6 +147,11 @@ it('the list of sources says what the area rests on', () => {
     ['movement.lengthM', ['traffic.width']],
     ['movement.runOutM', ['traffic.setup']],
   ]);
+});
+
+it('every number of lanes and areas has a name for the list', () => {
+  const numbers = new Set(sourceUses(null).flatMap(({ entry, number }) => (entry.startsWith('lanes, ') ? [number] : [])));
+  expect([...numbers].filter((number) => NUMBER_NAMES[number] === undefined)).toEqual([]);
 });
 
 it('nothing drawn, nothing said', () => {
