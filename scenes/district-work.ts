@@ -96,7 +96,7 @@ export const BUILDUPS = [
     layers: [
       { material: 'fleece-500' },
       { material: 'pe-slip-1' },
-      { material: 'drain-25', orientation: 'drained' },
+      { material: 'drain-40', orientation: 'drained' },
       { material: 'filter-150' },
       ...fill('foam-glass', 50, 600),
       { material: 'gravel-strip', thicknessMm: 150 },

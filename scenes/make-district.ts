@@ -37,6 +37,20 @@ const BAY_W = 16;
 const BAY_D = 15;
 const basis = { document: 'load plan', revision: 'F', date: '2026-01-20', by: 'structural engineer' };
 
+/** Just over the crests of the valleys: higher, and the light fill would float while it lies open. */
+const OVERFLOW_M = roundMm(DATUM_M + CREST_Z + 0.005);
+
+/** Where a valley meets the outline, 0.2 m inside. */
+function valleyEnds(y: number): [number, number] {
+  const ring = closed(OUTLINE);
+  const xs = ring.slice(1).flatMap((to, side) => {
+    const from = ring[side] as Point;
+    const u = (y - from[1]) / (to[1] - from[1]);
+    return u >= 0 && u <= 1 ? [from[0] + u * (to[0] - from[0])] : [];
+  });
+  return [roundMm(Math.min(...xs) + 0.2), roundMm(Math.max(...xs) - 0.2)];
+}
+
 /** Part of a rectangle inside the outline, which bulges everywhere: cut by one side after the other. */
 function insideOutline(ring: readonly Point[]): Point[] {
   return closed(OUTLINE)
@@ -206,13 +220,13 @@ function district(): Record<string, unknown> {
       columns: columns(),
       outlets: [
         ...outletAt.map((at, i) => ({ id: `O${i + 1}`, at: atGrid(at), kind: 'outlet', lps: 7 })),
-        ...VALLEYS_Y.slice(1, 6).flatMap((y, i) =>
-          [0.2, 159.8].map((x, k) => ({
+        ...VALLEYS_Y.flatMap((y, i) =>
+          valleyEnds(y).map((x, k) => ({
             id: `V${2 * i + k + 1}`,
             at: atGrid([x, y]),
             kind: 'overflow',
             lps: 70,
-            invertM: roundMm(DATUM_M - 0.58),
+            invertM: OVERFLOW_M,
           })),
         ),
       ],

@@ -111,6 +111,16 @@ describe('courtyard', () => {
     for (const { kNm2 } of area.bays) expect(kNm2).toBeCloseTo(kN(16000) / 85.5, 9);
   });
 
+  it('water: the ridge at x = 22.5 parts the two overflows, just over the crests of the valleys', () => {
+    // West 22.5 · 38 − 9; east 22.5 · 38 − 13.75 − 10.5
+    const [west, east] = report.water?.overflows ?? [];
+    expect([west.areaM2, east.areaM2]).toEqual([expect.closeTo(846, 0), expect.closeTo(830.75, 0)]);
+    // −0.765 over the outlets at −0.81: 45 mm in the middle of the pit, a little less at the centre of a cell
+    expect(west.depthMm).toBeGreaterThan(40);
+    expect(west.depthMm).toBeLessThan(45);
+    for (const { utilisation } of [west, east]) expect(utilisation).toBeLessThan(0.9);
+  });
+
   it('has the faults it was drawn with, and no others', () => {
     expect(told(report)).toEqual([
       'stop load.permanent E3',

@@ -53,6 +53,21 @@ describe('district', () => {
     }
   });
 
+  it('water: an inner outlet drains 24 m of valley between ridges 15 m apart, an overflow half a valley', () => {
+    // Contract: shares right within 0.3 % of the deck. Third valley from the south, fourth outlet: no opening, no corner.
+    const inner = (report.outlets ?? []).filter(({ id, kind }) => {
+      const [x, y] = scene.deck.outlets?.find((outlet) => outlet.id === id)?.at ?? [0, 0];
+      return kind === 'outlet' && Math.abs(x - 412380) < 30 && Math.abs(y - 5731837.5) < 1;
+    });
+    expect(inner.length).toBeGreaterThan(1);
+    for (const { catchmentM2 } of inner) expect(Math.abs(catchmentM2 - 360) / 16326).toBeLessThan(0.003);
+    // 80 · 15 m in the sixth valley; 5 mm over crests that lie 60 mm over the outlets
+    const overflow = report.water?.overflows.find(({ id }) => id === 'V12');
+    expect(Math.abs((overflow?.areaM2 ?? 0) - 1200) / 16326).toBeLessThan(0.003);
+    expect(overflow?.depthMm).toBeGreaterThan(60);
+    expect(overflow?.depthMm).toBeLessThan(65);
+  });
+
   it('has only the bay without a basis to find, wheels for a look, 300 mm of base course to lay in lifts, and level paving', () => {
     expect(told(report)).toEqual([
       'check load.basis J4',

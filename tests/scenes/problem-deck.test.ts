@@ -42,6 +42,9 @@ describe('problem deck', () => {
       'stop order.infill unfilled',
       'stop edge.upstand upstand-low',
       'stop edge.upstand sill-low',
+      'stop water.outlet outlet-small',
+      'stop water.overflow overflow-small',
+      'stop float.uplift float',
       'stop stress.layer weak-fill',
       'stop traffic.bay not-permitted',
       'stop stress.layer open-elements S3',
@@ -67,6 +70,8 @@ describe('problem deck', () => {
       'check depth.base weak-fill',
       'check edge.strip facade-planting',
       'check level.fall',
+      'check water.pond hollow',
+      'check water.flow outlet-small',
       'check wall.bearing wall-weak R-weak',
       'check traffic.width',
       'check traffic.width',
@@ -82,6 +87,27 @@ describe('problem deck', () => {
     expect(byId(report.edges ?? [], 'upstand-low').leastUpstandMm).toBeCloseTo(45.6, 6);
     expect(byId(report.edges ?? [], 'sill-low').leastUpstandMm).toBeCloseTo(1000 * (0.28 - (0.044 * 5.75) / 8.75 - 0.2304), 6);
     expect(value('edge.strip')).toBe(0);
+  });
+
+  it('water: all 360 m² on one outlet', () => {
+    const [outlet, overflow] = report.outlets ?? [];
+    expect(outlet.catchmentM2).toBeCloseTo(360, 6);
+    expect(value('water.outlet')).toBeCloseTo(outlet.designLps ?? 0, 9);
+    // Both together carry all of the extreme rain: 500 · 360/10 000
+    expect((value('water.outlet') ?? 0) + (value('water.overflow') ?? 0)).toBeCloseTo(18, 6);
+    expect(overflow.designLps).toBe(0);
+    // The pit at 0.105 under a rim of 0.131: 26 mm, a little less at the centre of a cell
+    expect(value('water.pond')).toBeGreaterThan(20);
+    expect(value('water.pond')).toBeLessThan(26);
+  });
+
+  it('uplift: boards over 30.4 mm of sheets and element, held by 30.15 kg/m²', () => {
+    // 4 + 0.2 + 25 + 1.2 mm below; 0.15 · 33 + 0.2 + 25 kg/m² in the boards and above
+    const [finished] = report.water?.flotation.zones ?? [];
+    expect(finished).toMatchObject({ zone: 'float', stage: null, layer: 'xps-board' });
+    expect(finished.holdingKNm2).toBeCloseTo(kN(30.15), 9);
+    expect(finished.upliftKNm2).toBeCloseTo(9.81 * (finished.waterMm / 1000 - 0.0304), 9);
+    expect(value('float.uplift')).toBeCloseTo((0.9 * kN(30.15)) / finished.upliftKNm2, 9);
   });
 
   it('falls: level under the field that is named after it, 0.7 % in the triangle beside it', () => {

@@ -32,4 +32,15 @@ describe('every scene', () => {
     expect(baysKN / report.deck.saturatedKN).toBeCloseTo(1, 9);
     expect(report.deck.unzonedM2).toBeCloseTo(0, 6);
   });
+
+  it.each(FILES)('%s: all its rain finds an outlet, none twice', (name) => {
+    const { report, scene } = open(name.replace('.scene.json', ''));
+    const drained = (report.outlets ?? []).reduce((sum, { catchmentM2 }) => sum + catchmentM2, 0);
+    expect(drained + (report.water?.undrainedM2 ?? Number.NaN)).toBeCloseTo(report.deck.areaM2, 6);
+    expect(report.water?.undrainedM2).toBe(0);
+    // Design flow of all outlets and duty of all overflows are together the extreme rain on the deck.
+    const flow = (report.outlets ?? []).reduce((sum, { designLps }) => sum + (designLps ?? 0), 0);
+    const duty = report.water?.overflows.reduce((sum, { dutyLps }) => sum + (dutyLps ?? 0), 0) ?? 0;
+    expect(flow + duty).toBeCloseTo(((scene.rain?.extremeLpsHa ?? 0) * report.deck.areaM2) / 10_000, 6);
+  });
 });

@@ -86,6 +86,21 @@ describe('terrace', () => {
     ]);
   });
 
+  it('water: 29.25 of 54 m² effective by the table, 176.9 l/m² held in the bed', () => {
+    // Slabs 9 · 3.5 · 0.7, bed of 350 mm 9 · 2 · 0.2, gravel 9 · 0.5 · 0.8
+    const [outlet] = report.outlets ?? [];
+    expect(outlet).toMatchObject({ id: 'O1', catchmentM2: expect.closeTo(54, 9), effectiveM2: expect.closeTo(29.25, 9), capacityLps: 4.5 });
+    expect(outlet.designLps).toBeCloseTo((300 * 29.25) / 10_000, 9);
+    // 0.35 · 450, the element's 12, and 37 mm of lava at 20 %
+    expect(report.water?.heldM3).toBeCloseTo((157.5 + 12 + 7.4) * 0.018, 9);
+    // (500 · 54 − 300 · 29.25)/10 000
+    const [overflow] = report.water?.overflows ?? [];
+    expect(overflow.dutyLps).toBeCloseTo(1.8225, 9);
+    // 0.08 over the lowest cell: its centre 0.125 m up the valley at 2 % and 0.125 m beside it at 1 %
+    expect(overflow.depthMm).toBeCloseTo(80 - 2.5 - 1.25, 1);
+    expect(report.water?.blocked).toMatchObject([{ outlet: 'O1', levelM: expect.closeTo(0.08, 5), into: 'V1' }]);
+  });
+
   it('has nothing to find', () => {
     expect(told(report)).toEqual([]);
     expect(report.bays.every((bay) => bay.confirmed)).toBe(true);
