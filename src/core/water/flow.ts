@@ -53,9 +53,9 @@ export function flowOf(terrain: WaterTerrain, flooded: Flood): Flow {
   steepest(flooded, steps, facet, share);
   const otherSides = new Map<number, OtherSide>();
   const descents = { steepness: new Float64Array(8), share: new Float64Array(8) };
-  for (let i = 0; i < flooded.reached; i++) {
-    const cell = flooded.order[i];
+  for (let cell = 0; cell < facet.length; cell++) {
     if (facet[cell] >= ALONG_PARENT || !standsOut(flooded.filled, steps, cell)) continue;
+    if (!fallsBehind(flooded.filled, steps, cell, nearestRay(facet[cell], share[cell]))) continue;
     const other = otherSide(flooded.filled, steps, cell, facet[cell], descents);
     if (!other) continue;
     otherSides.set(cell, other);
@@ -64,10 +64,10 @@ export function flowOf(terrain: WaterTerrain, flooded: Flood): Flow {
   return { steps, facet, share, otherSides };
 }
 
-/** The hot loop. Only lower neighbours are chosen, so a cell is always filled after those that it runs to. */
-function steepest({ filled, order, reached, parent }: Flood, steps: Int32Array, facet: Uint8Array, share: Float32Array): void {
-  for (let i = 0; i < reached; i++) {
-    const cell = order[i];
+/** The hot loop, in the order of the cells in memory. Only lower neighbours are chosen, so a cell was reached after those that it runs to. */
+function steepest({ filled, parent }: Flood, steps: Int32Array, facet: Uint8Array, share: Float32Array): void {
+  for (let cell = 0; cell < facet.length; cell++) {
+    if (parent[cell] < 0) continue;
     if (parent[cell] === cell) {
       facet[cell] = AT_EXIT;
       continue;
@@ -114,6 +114,20 @@ function standsOut(filled: Int32Array, steps: Int32Array, cell: number): boolean
   return over > DIVIDE_UNITS;
 }
 
+/** The neighbours by angle, eighths of a turn anticlockwise from +x. */
+const BY_ANGLE = Int8Array.of(0, 4, 1, 5, 2, 6, 3, 7);
+
+/** Whether a neighbour behind the main way lies lower, or one at a right angle to it by half as much: quick, and true of every divide worth its share. */
+function fallsBehind(filled: Int32Array, steps: Int32Array, cell: number, main: number): boolean {
+  const own = filled[cell];
+  const drop = own - filled[cell + steps[BY_ANGLE[main]]];
+  for (let turn = 2; turn <= 6; turn++) {
+    const beside = own - filled[cell + steps[BY_ANGLE[(main + turn) & 7]]];
+    if (2 * beside > (turn === 2 || turn === 6 ? drop : 0)) return true;
+  }
+  return false;
+}
+
 /** The steepest fall of each sector of one cell. */
 interface Descents {
   readonly steepness: Float64Array;
@@ -137,6 +151,11 @@ function otherSide(filled: Int32Array, steps: Int32Array, cell: number, main: nu
   const stepOf = (f: number) => steps[share[f] < 0.5 ? ALONG[f] : ACROSS[f]];
   const part = partBeyond(filled, cell, stepOf(main), stepOf(other));
   return part > 0 ? { facet: other, share: share[other], part } : null;
+}
+
+/** Eighths of a turn. */
+function nearestRay(facet: number, share: number): number {
+  return (facet + (((facet & 1) === 0) === share < 0.5 ? 0 : 1)) & 7;
 }
 
 /** Anticlockwise from +x, in radians. */

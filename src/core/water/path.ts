@@ -60,5 +60,5 @@ function widthOf(inflow: Float64Array, lengthM: Float64Array, count: number): nu
 function lengthThrough({ facet, share, steps }: Flow, { parent }: Flood, cell: number): number {
   if (facet[cell] === ALONG_PARENT)
     return Math.abs(parent[cell] - cell) === 1 || Math.abs(parent[cell] - cell) === steps[1] ? 1 : Math.SQRT2;
-  return (facet[cell] & FACET) < ALONG_PARENT ? Math.hypot(1, share[cell]) : 1;
+  return (facet[cell] & FACET) < ALONG_PARENT ? Math.sqrt(1 + share[cell] ** 2) : 1;
 }
