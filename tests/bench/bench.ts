@@ -1,11 +1,12 @@
 /**
  * `npm run bench`: times the core's kernels as ratios to a copy in the same run; one process per cell size.
- * Aims are those of the design study for this core (signed-area shares, affine loads, 1 m² means, nets); a missed one is noted.
+ * Aims are those of the design study for this core (signed-area shares, affine loads, 1 m² means, nets, water); a missed one is noted.
  */
 
 import { spawnSync } from 'node:child_process';
 import { cpus } from 'node:os';
-import { type BenchCase, benchCases } from './cases.ts';
+import type { BenchCase } from './bench-case.ts';
+import { benchCases } from './cases.ts';
 
 const ROUNDS = 11;
 

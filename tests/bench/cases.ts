@@ -13,18 +13,9 @@ import { axlePath, wheelsAt } from '../../src/core/loads/wheel-path.ts';
 import { patchKPa, patchRing } from '../../src/core/loads/wheel-stress.ts';
 import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { VehicleInput } from '../../src/model/wheel-input.ts';
+import { type BenchCase, copyOf, prove } from './bench-case.ts';
 import { benchDeck } from './bench-deck.ts';
-
-export interface BenchCase {
-  readonly id: string;
-  readonly what: string;
-  /** What the ratio is taken to. */
-  readonly limit: string;
-  run(): void;
-  copy(): void;
-  /** Ratio aimed at; null where none is set. */
-  readonly target: number | null;
-}
+import { waterCases } from './water-cases.ts';
 
 /** Cases for one cell size; throws where a result is wrong, before anything is timed. */
 export function benchCases(cellM: number): BenchCase[] {
@@ -153,6 +144,7 @@ export function benchCases(cellM: number): BenchCase[] {
       copy: copyOf(new Float64Array(zoneCells * 20)),
       target: null,
     },
+    ...waterCases(cellM),
   ];
 }
 
@@ -207,10 +199,6 @@ function proveWheels(rasteriser: ReturnType<typeof createRasteriser>, out: Float
   prove(Math.abs(better - peak) < 0.5, `wheels: peak ${peak} against ${better} kPa in finer steps`);
 }
 
-function prove(right: boolean, what: string): void {
-  if (!right) throw new Error(`bench: ${what} is wrong; nothing was timed`);
-}
-
 /** A drag must give what a full evaluation gives. */
 function proveDrag(input: DeckInput, edited: DeckInput): void {
   const dragged = evaluate(edited, evaluate(input));
@@ -237,11 +225,4 @@ function otherLimits(input: DeckInput): DeckInput {
 function planOf(input: DeckInput): Float64Array {
   const spots = input.levels!.spots;
   return Float64Array.from({ length: (spots.length / 3) * 2 }, (_, i) => spots[3 * (i >> 1) + (i & 1)]);
-}
-
-function copyOf(...arrays: (Float32Array | Float64Array)[]): () => void {
-  const targets = arrays.map((array) => array.slice());
-  return () => {
-    for (let i = 0; i < arrays.length; i++) targets[i].set(arrays[i] as never);
-  };
 }
