@@ -6,10 +6,11 @@ import type { Evaluation } from './evaluation.ts';
 import { placeExits } from './water/exits.ts';
 import { type Flood, flood } from './water/flood.ts';
 import { accumulate, bearingDeg, type Flow, flowOf } from './water/flow.ts';
+import { mainSinks } from './water/main-sinks.ts';
 import { longestPaths } from './water/path.ts';
 import { type PoreColumn, poreColumn } from './water/pores.ts';
 import { type RiseGround, riseGround } from './water/rise.ts';
-import { gridCell, layTerrain, passes, terrainCell, UNIT_M, type WaterExit, type WaterTerrain } from './water/terrain.ts';
+import { gridCell, layTerrain, passes, stepsAround, terrainCell, UNIT_M, type WaterExit, type WaterTerrain } from './water/terrain.ts';
 import { waterOnCellM } from './water-on-cell.ts';
 
 /** A course with what further questions about it need. */
@@ -54,7 +55,8 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
   const effectiveSums = accumulate(flow, flooded, effectiveM2);
   const pathsM = longestPaths(terrain, flow, flooded, cOf);
   const sinks = site.outlets.length + site.spills.length;
-  const cells = perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM });
+  const sinkOf = mainSinks(flow, flooded);
+  const cells = perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM, sinkOf });
   return {
     site,
     faults: placed.faults,
@@ -63,7 +65,7 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
     catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
     noWayOut: leftOver(flooded, areasM2, effectiveM2),
     ...cells,
-    ponds: pondsOf(on, columns, terrain, flooded, cells.filledM),
+    ponds: pondsOf(on, columns, terrain, flooded, cells),
     columns,
     exits: placed.exits,
     rises: riseGround(terrain, placed.exits),
@@ -96,10 +98,11 @@ interface Routed {
   readonly deckLevelsM: Float64Array;
   readonly effectiveSums: Float64Array;
   readonly pathsM: Float64Array;
+  readonly sinkOf: Int16Array;
 }
 
 /** From cells of the terrain to cells of the grid. */
-function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM }: Routed) {
+function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM, sinkOf }: Routed) {
   const size = deckLevelsM.length;
   const sinkAt = new Int16Array(size).fill(OFF_DECK);
   const [filledM, upstreamM2, pathM] = Array.from({ length: 3 }, () => new Float64Array(size).fill(Number.NaN));
@@ -109,8 +112,8 @@ function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM }:
     if (terrain.open[at] === 0) continue;
     const stands = flooded.filled[at] > terrain.level[at];
     filledM[cell] = stands ? terrain.baseM + flooded.filled[at] * UNIT_M : deckLevelsM[cell];
-    sinkAt[cell] = flooded.label[at] < 0 ? NO_WAY_OUT : flooded.label[at];
-    if (flooded.label[at] < 0) continue;
+    sinkAt[cell] = sinkOf[at] < 0 ? NO_WAY_OUT : sinkOf[at];
+    if (sinkOf[at] < 0) continue;
     upstreamM2[cell] = effectiveSums[at];
     pathM[cell] = pathsM[at];
     if (!stands) bearings[cell] = bearingDeg(flow, at);
@@ -158,10 +161,12 @@ function leftOver({ label }: Flood, areas: Float64Array, effective: Float64Array
   return { areaM2, effectiveM2 };
 }
 
+type Routes = Pick<WaterCourse, 'filledM' | 'sinkAt'>;
+
 /** Cells that are filled above their level, gathered to those that hang together; they all have one level of water. */
-function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterTerrain, flooded: Flood, filledM: Float64Array): Pond[] {
-  const { filled, order, reached, label } = flooded;
-  const { steps } = riseGround(terrain, []);
+function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterTerrain, flooded: Flood, routes: Routes): Pond[] {
+  const { filled, order, reached } = flooded;
+  const steps = stepsAround(terrain.width);
   const seen = new Uint8Array(filled.length);
   const ponds: Pond[] = [];
   for (let i = 0; i < reached; i++) {
@@ -181,18 +186,18 @@ function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterT
         on,
         columns,
         cells.map((at) => gridCell(terrain, at)),
-        filledM,
-        label[order[i]],
+        routes,
       ),
     );
   }
   return ponds.sort((a, b) => b.depthM - a.depthM);
 }
 
-function pondOf(on: Evaluation, columns: readonly PoreColumn[], cells: readonly number[], filledM: Float64Array, sink: number): Pond {
+function pondOf(on: Evaluation, columns: readonly PoreColumn[], cells: readonly number[], routes: Routes): Pond {
   const { deckLevelsM, ground } = on.prepared;
   const cellM2 = on.input.cellM ** 2;
-  const pond = { cell: cells[0], levelM: filledM[cells[0]], depthM: 0, areaM2: 0, litres: 0, bareLitres: 0, sink };
+  const { filledM, sinkAt } = routes;
+  const pond = { cell: cells[0], levelM: filledM[cells[0]], depthM: 0, areaM2: 0, litres: 0, bareLitres: 0, sink: sinkAt[cells[0]] };
   for (const cell of cells) {
     const depthM = Math.max(0, filledM[cell] - deckLevelsM[cell]);
     const areaM2 = ground.deckShare[cell] * cellM2;

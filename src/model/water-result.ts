@@ -45,7 +45,7 @@ export interface WaterCourse {
   readonly catchments: readonly Catchment[];
   /** Deck that no sink drains. */
   readonly noWayOut: Catchment;
-  /** Sink that each cell's water ends in (one per cell; the areas of `catchments` split flow and differ a little). */
+  /** Sink that most of each cell's water ends in (one per cell; the areas of `catchments` split it and differ a little). */
   readonly sinkAt: Int16Array;
   /** Level up to which water stays; the deck's own level where none does, NaN off the deck [m]. */
   readonly filledM: Float64Array;

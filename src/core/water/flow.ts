@@ -241,6 +241,41 @@ export function bearingDeg(flow: Flow, cell: number): number {
   return (450 - (angleOf(f, flow.share[cell]) * 180) / Math.PI) % 360;
 }
 
+/** Up to four neighbours and what part of the water each gets. */
+export interface Targets {
+  readonly cells: Int32Array;
+  readonly parts: Float64Array;
+  count: number;
+}
+
+/**
+ * Neighbours that a cell's water runs to by its directions.
+ * @param flow - directions [-]
+ * @param cell - cell of the terrain that has a direction: no exit, and no pond [-]
+ * @param out - receives the neighbours and their parts [-]
+ * @returns the same [-]
+ * @source none: arithmetic
+ */
+export function targetsOf(flow: Flow, cell: number, out: Targets): Targets {
+  const way = flow.facet[cell];
+  out.count = 0;
+  const other = way >= DIVIDED ? flow.otherSides.get(cell)! : null;
+  addTargets(flow, cell, way & FACET, flow.share[cell], 1 - (other?.part ?? 0), out);
+  if (other) addTargets(flow, cell, other.facet, other.share, other.part, out);
+  return out;
+}
+
+function addTargets({ steps }: Flow, cell: number, facet: number, share: number, part: number, out: Targets): void {
+  if (share < 1) {
+    out.cells[out.count] = cell + steps[ALONG[facet]];
+    out.parts[out.count++] = part * (1 - share);
+  }
+  if (share > 0) {
+    out.cells[out.count] = cell + steps[ACROSS[facet]];
+    out.parts[out.count++] = part * share;
+  }
+}
+
 /**
  * Share of a cell's water that runs to one of its neighbours.
  * @param flow - directions [-]
