@@ -25,8 +25,8 @@ export function AreaFacts({ area }: { readonly area: ListedArea }) {
         onClick={() => go.toPoint([sum(0), sum(1)], AROUND * lengthM)}
       >
         {id}
-      </button>{' '}
-      <span className="small">{[t.areas.kind[kind], name].filter((part) => part !== '').join(', ')}</span>
+      </button>
+      <span className="small block">{[t.areas.kind[kind], name].filter((part) => part !== '').join(', ')}</span>
       <FactTable facts={[...sizeFacts(area), ...groundFacts(area), ...loadFacts(area)]} />
     </div>
   );

@@ -1,6 +1,6 @@
 /** Index tabs of the sheets: an upright register along the edge of the panel, or rows above it on a phone. */
 
-import { type KeyboardEvent, useRef } from 'react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { en as t } from '../text/en.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -34,6 +34,9 @@ interface Props {
 /** Arrow keys, Home and End move between the tabs; only the chosen one is in the tab order. */
 export function Register({ sheets, sheet, upright, onChoose }: Props) {
   const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    list.current?.querySelector(`#tab-${sheet}`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [sheet]);
   const stops = useScene((state) => state.snapshot?.report.findings.filter(({ severity }) => severity === 'stop').length ?? 0);
   const onKeyDown = (event: KeyboardEvent) => {
     const at = sheets.indexOf(sheet);
