@@ -10,7 +10,7 @@ import { elasticPeakKPa } from './loads/newmark.ts';
 import { axlePath, frontPlaces, type StandingWheel, supportAt, wheelsAt } from './loads/wheel-path.ts';
 import { governingPressure, type LayerTop } from './loads/wheel-stress.ts';
 import { at, type Ground, groundAt, topsInStage } from './wheel-ground.ts';
-import { baysTouched, greatestSpreadM, groundsBeside, standingKPa, standingPieces, touches } from './wheel-touch.ts';
+import { type Around, baysTouched, groundsBeside, lookAround, standingKPa, standingPieces, touches } from './wheel-touch.ts';
 
 /** Greatest pressure of wheels on one surface, and where. */
 export interface WheelPeak {
@@ -90,8 +90,7 @@ interface Walk {
   readonly marks: Map<number, (Mark | null)[]>;
   readonly bays: Map<number, BayMark>;
   readonly standing: ReturnType<typeof standingPieces>;
-  /** Furthest that a patch grows on any zone. */
-  readonly reachM: number;
+  readonly around: Around;
   membrane: Mark | null;
 }
 
@@ -109,7 +108,6 @@ interface Walk {
  */
 export function wheelEnvelope(on: Evaluation, run: WheelRun, layers: readonly (readonly WheelLayer[])[]): RunPeaks {
   const topsOf = topsInStage(on, layers, run.stage);
-  const buildUps = on.input.zones.map((zone) => zone.buildUp);
   const walk: Walk = {
     on,
     run,
@@ -118,38 +116,38 @@ export function wheelEnvelope(on: Evaluation, run: WheelRun, layers: readonly (r
     marks: new Map(),
     bays: new Map(),
     standing: standingPieces(on, run.stage),
-    reachM: greatestSpreadM(buildUps, layers),
+    around: lookAround(on, run.vehicle, layers),
     membrane: null,
   };
   const { vehicle } = run;
   const path = axlePath(run.route, vehicle.radiusM);
   const stepM = Math.min(on.input.cellM, STEP_M);
-  const standings: StandingWheel[][] = [];
   const lastM = Math.max(...vehicle.axles.map((axle) => axle.atM));
   for (const frontM of frontPlaces(path, lastM, stepM)) {
     const wheels = wheelsAt(path, vehicle, frontM, run.dynamicFactor);
-    standings.push(wheels);
-    lookAt(walk, wheels, { frontM, on: 'wheels' });
+    const touched = wheels.map((wheel) => baysTouched(walk.around, wheel));
+    lookAt(walk, wheels, touched, { frontM, on: 'wheels' });
+    countStanding(walk, wheels, touched);
   }
-  // Only bays that the line itself enters; there the whole vehicle counts.
-  for (const wheels of standings) countStanding(walk, wheels);
   const { pad } = vehicle;
   if (pad) {
-    for (const frontM of frontPlaces(path, 0, stepM)) lookAt(walk, [supportAt(path, pad, frontM)], { frontM, on: 'support' });
+    for (const frontM of frontPlaces(path, 0, stepM)) {
+      const support = supportAt(path, pad, frontM);
+      lookAt(walk, [support], [baysTouched(walk.around, support)], { frontM, on: 'support' });
+    }
   }
   return peaksOf(walk);
 }
 
-function lookAt(walk: Walk, wheels: readonly StandingWheel[], stand: WheelStand): void {
+function lookAt(walk: Walk, wheels: readonly StandingWheel[], touched: readonly (readonly number[])[], stand: WheelStand): void {
   const { on } = walk;
   wheels.forEach((wheel, index) => {
     if (!wheel.onLine) return;
     const place: Place = { wheels, index, stand, standsKPa: standingKPa(walk.standing, wheel) };
     const under = groundAt(on, wheel.x, wheel.y);
-    const touched = baysTouched(on, wheel);
-    for (const bay of touched) bayMark(walk, bay).entered = true;
-    if (under) press(walk, place, under, touched);
-    for (const { bays, ...ground } of groundsBeside(on, wheel, under ? under.zone : -2, walk.reachM)) {
+    for (const bay of touched[index]) bayMark(walk, bay).entered = true;
+    if (under) press(walk, place, under, touched[index]);
+    for (const { bays, ...ground } of groundsBeside(walk.around, wheel, under ? under.zone : -2)) {
       press(walk, place, ground, bays, (other, spreadM) => touches(on.input.zones[ground.zone].region, other, spreadM));
     }
   });
@@ -212,15 +210,15 @@ function bayMark({ bays }: Walk, bay: number): BayMark {
   return fresh;
 }
 
-/** Static, whatever the dynamic factor. */
-function countStanding({ on, run, bays }: Walk, wheels: readonly StandingWheel[]): void {
+/** Static, whatever the dynamic factor; of the whole vehicle, though only bays that the line itself enters are told. */
+function countStanding(walk: Walk, wheels: readonly StandingWheel[], touched: readonly (readonly number[])[]): void {
   const sums = new Map<number, number>();
-  for (const wheel of wheels) {
-    for (const bay of baysTouched(on, wheel)) sums.set(bay, (sums.get(bay) ?? 0) + wheel.loadKN / run.dynamicFactor);
-  }
+  wheels.forEach(({ loadKN }, i) => {
+    for (const bay of touched[i]) sums.set(bay, (sums.get(bay) ?? 0) + loadKN / walk.run.dynamicFactor);
+  });
   for (const [bay, kN] of sums) {
-    const entry = bays.get(bay);
-    if (entry?.entered && kN > entry.standingKN) entry.standingKN = kN;
+    const entry = bayMark(walk, bay);
+    if (kN > entry.standingKN) entry.standingKN = kN;
   }
 }
 

@@ -1,11 +1,11 @@
 /** What the patch of a wheel touches besides the ground under its middle: zones and bays beside it, and what stands on the layers. */
 
-import type { BuildUpInput, Region, Ring } from '../model/deck-input.ts';
-import type { WheelLayer } from '../model/wheel-input.ts';
+import type { Region, Ring } from '../model/deck-input.ts';
+import type { VehicleInput, WheelLayer } from '../model/wheel-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { areaInConvexM2 } from './geometry/convex-clip.ts';
-import { cellCentreM } from './geometry/grid.ts';
-import { type Bounds, boundsOf, isInside } from './geometry/ring.ts';
+import { cellAt, cellCentreM } from './geometry/grid.ts';
+import { type Bounds, boundsOf, isInside, ringsOf } from './geometry/ring.ts';
 import { firstAtLeast } from './loads/field.ts';
 import { patchRing, type WheelPatch } from './loads/wheel-stress.ts';
 import { baysAt, type Ground } from './wheel-ground.ts';
@@ -13,76 +13,121 @@ import { baysAt, type Ground } from './wheel-ground.ts';
 /** A patch that laps over a line by less is rounding of the drawing [m²]. */
 const GRAZED_M2 = 1e-4;
 
-/** Zone beside a wheel, with the make-up thickness of its nearest cell and the bays there. */
+/** Zone near a wheel, with the make-up thickness of its nearest cell and the bays there. */
 export interface GroundBeside extends Ground {
   readonly bays: readonly number[];
 }
 
-/**
- * How far patches can spread on a deck.
- * @param buildUps - build-ups of the zones [m]
- * @param layers - per zone how its layers spread [-]
- * @returns greatest growth on one side, make-up layers at their thickest [m]
- * @source contract.md, section 2, Wheels
- */
-export function greatestSpreadM(buildUps: readonly BuildUpInput[], layers: readonly (readonly WheelLayer[])[]): number {
-  const sums = buildUps.map((buildUp, z) =>
-    buildUp.layers.reduce((sum, { thicknessM, rangeM }, i) => sum + layers[z][i].dispersal * (rangeM?.max ?? thicknessM), 0),
-  );
-  return Math.max(0, ...sums);
+/** Zones and bays that patches with their middles in one cell may touch. */
+interface Near {
+  readonly zones: readonly GroundBeside[];
+  readonly bays: readonly number[];
+  /** All around is in the one bay listed, or in none. */
+  readonly oneBay: boolean;
+}
+
+/** Looks around cells, and keeps what it has found: wheels come to the same cells again and again. */
+export interface Around {
+  readonly on: Evaluation;
+  /** Half of the diagonal of the largest patch, on the surface and grown as far as any can be [m]. */
+  readonly patchM: number;
+  readonly grownM: number;
+  /** Greatest growth on one side [m]. */
+  readonly spreadM: number;
+  readonly known: Map<number, Near>;
 }
 
 /**
- * Zones within reach of a wheel besides the one under its middle.
+ * Begins to look around on a deck.
  * @param on - evaluation [-]
- * @param wheel - wheel [m]
- * @param under - zone under its middle; -2 where it stands beyond the deck [-]
- * @param spreadM - greatest growth of its patch [m]
- * @returns zones; most often none [m]
- * @source none: geometry
+ * @param vehicle - vehicle, for its patches [m]
+ * @param layers - per zone how its layers spread [-]
+ * @returns keeper that knows nothing yet [m]
+ * @source contract.md, section 2, Wheels
  */
-export function groundsBeside(on: Evaluation, wheel: WheelPatch, under: number, spreadM: number): GroundBeside[] {
+export function lookAround(on: Evaluation, { axles, pad }: VehicleInput, layers: readonly (readonly WheelLayer[])[]): Around {
+  const patches = [...axles.map(({ alongM, acrossM }) => [alongM, acrossM]), ...(pad ? [pad.sizeM] : [])];
+  const half = (spreadM: number) => Math.max(...patches.map(([a, b]) => Math.hypot(a / 2 + spreadM, b / 2 + spreadM)));
+  const spreads = on.input.zones.map(({ buildUp }, z) =>
+    buildUp.layers.reduce((sum, { thicknessM, rangeM }, i) => sum + layers[z][i].dispersal * (rangeM?.max ?? thicknessM), 0),
+  );
+  const spreadM = Math.max(0, ...spreads);
+  return { on, patchM: half(0), grownM: half(spreadM), spreadM, known: new Map() };
+}
+
+/** What may be touched from a place. */
+function nearTo({ on, patchM, grownM, known }: Around, x: number, y: number): Near {
+  const { grid } = on.prepared.ground;
+  const cell = cellAt(grid, x, y);
+  if (cell < 0) return { zones: zonesNear(on, x, y, grownM), ...baysNear(on, x, y, patchM) };
+  const kept = known.get(cell);
+  if (kept) return kept;
+  const [cx, cy] = cellCentreM(grid, cell);
+  const halfM = grid.cellM / 2;
+  const near = { zones: zonesNear(on, cx, cy, grownM + halfM), ...baysNear(on, cx, cy, patchM + halfM) };
+  known.set(cell, near);
+  return near;
+}
+
+function zonesNear(on: Evaluation, x: number, y: number, halfM: number): GroundBeside[] {
   const { grid } = on.prepared.ground;
   const { owner, mixed, start, entryZone } = on.prepared.zoneCells;
   const nearest = new Map<number, { readonly awayM: number; readonly cell: number; readonly makeUpM: number }>();
   const take = (zone: number, cell: number, makeUpM: number) => {
-    if (zone === under) return;
     const [cx, cy] = cellCentreM(grid, cell);
-    const awayM = Math.hypot(cx - wheel.x, cy - wheel.y);
+    const awayM = Math.hypot(cx - x, cy - y);
     const kept = nearest.get(zone);
     if (!kept || awayM < kept.awayM) nearest.set(zone, { awayM, cell, makeUpM });
   };
-  eachCellNear(on, wheel, spreadM, (cell) => {
-    const zone = owner[cell];
-    if (zone === under || zone === -1) return;
-    if (zone >= 0) return take(zone, cell, on.field.makeUpM[cell]);
+  eachCellNear(on, x, y, halfM, (cell) => {
+    if (owner[cell] === -1) return;
+    if (owner[cell] >= 0) return take(owner[cell], cell, on.field.makeUpM[cell]);
     const i = firstAtLeast(mixed, cell);
     for (let e = start[i]; e < start[i + 1]; e++) take(entryZone[e], cell, on.field.entryMakeUpM[e]);
   });
   return [...nearest].map(([zone, { cell, makeUpM }]) => ({ zone, makeUpM, bays: baysAt(on, ...cellCentreM(grid, cell)) }));
 }
 
-/**
- * Bays that a wheel stands on, if only with a part of its patch.
- * @param on - evaluation [-]
- * @param wheel - wheel [m]
- * @returns indices of the bays [-]
- * @source none: geometry
- */
-export function baysTouched(on: Evaluation, wheel: WheelPatch): readonly number[] {
+function baysNear(on: Evaluation, x: number, y: number, halfM: number): Pick<Near, 'bays' | 'oneBay'> {
   const { ground, bays } = on.prepared;
   const near = new Set<number>();
   let whole = true;
-  eachCellNear(on, wheel, 0, (cell) => {
-    if (ground.deckShare[cell] === 0) return;
+  eachCellNear(on, x, y, halfM, (cell) => {
+    if (ground.deckShare[cell] < 1) whole = false;
     const sole = bays.sole[cell];
     if (sole >= 0) near.add(sole);
     else whole = false;
     for (const { bay } of bays.shared.get(cell) ?? []) near.add(bay);
   });
-  const found = [...near];
-  if (whole && found.length === 1) return found;
-  return found.filter((bay) => touches(on.input.bays[bay].region, wheel, 0));
+  return { bays: [...near], oneBay: near.size === 0 || (whole && near.size === 1) };
+}
+
+/**
+ * Zones besides the one under the middle of a wheel that its patch may lap onto once it has grown.
+ * @param around - keeper of what is known [m]
+ * @param wheel - wheel [m]
+ * @param under - zone under its middle; -2 where it stands beyond the deck [-]
+ * @returns zones; most often none [m]
+ * @source none: geometry
+ */
+export function groundsBeside(around: Around, wheel: WheelPatch, under: number): readonly GroundBeside[] {
+  const { zones } = nearTo(around, wheel.x, wheel.y);
+  if (zones.length === 0 || (zones.length === 1 && zones[0].zone === under)) return NONE;
+  return zones.filter(({ zone }) => zone !== under && mayReach(around.on.input.zones[zone].region, wheel, around.spreadM));
+}
+
+const NONE: readonly GroundBeside[] = [];
+
+/**
+ * Bays that a wheel stands on, if only with a part of its patch.
+ * @param around - keeper of what is known [m]
+ * @param wheel - wheel [m]
+ * @returns indices of the bays [-]
+ * @source none: geometry
+ */
+export function baysTouched(around: Around, wheel: WheelPatch): readonly number[] {
+  const { bays, oneBay } = nearTo(around, wheel.x, wheel.y);
+  return oneBay ? bays : bays.filter((bay) => touches(around.on.input.bays[bay].region, wheel, 0));
 }
 
 /**
@@ -94,20 +139,33 @@ export function baysTouched(on: Evaluation, wheel: WheelPatch): readonly number[
  * @source none: geometry
  */
 export function touches(region: Region, wheel: WheelPatch, spreadM: number): boolean {
+  if (!mayReach(region, wheel, spreadM)) return false;
   return areaInConvexM2(region, Array.from(patchRing(wheel, spreadM))) > GRAZED_M2;
 }
 
-/** Cells of the grid that the box around a grown patch meets. */
-function eachCellNear({ prepared }: Evaluation, wheel: WheelPatch, spreadM: number, look: (cell: number) => void): void {
+/** Whether a region comes as near to the middle of a wheel as the corners of its grown patch: quick, and false for most. */
+function mayReach(region: Region, { x, y, alongM, acrossM }: WheelPatch, spreadM: number): boolean {
+  const reach2 = (alongM / 2 + spreadM) ** 2 + (acrossM / 2 + spreadM) ** 2;
+  for (const ring of ringsOf(region)) {
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const ax = ring[j] - x;
+      const ay = ring[j + 1] - y;
+      const ex = ring[i] - ring[j];
+      const ey = ring[i + 1] - ring[j + 1];
+      const share = Math.min(1, Math.max(0, -(ax * ex + ay * ey) / (ex * ex + ey * ey)));
+      if ((ax + share * ex) ** 2 + (ay + share * ey) ** 2 < reach2) return true;
+    }
+  }
+  return isInside(region, x, y);
+}
+
+/** Cells of the grid that a square around a place meets. */
+function eachCellNear({ prepared }: Evaluation, x: number, y: number, halfM: number, look: (cell: number) => void): void {
   const { x0M, y0M, cellM, columns, rows } = prepared.ground.grid;
-  const along = wheel.alongM / 2 + spreadM;
-  const across = wheel.acrossM / 2 + spreadM;
-  const halfX = along * Math.abs(wheel.dirX) + across * Math.abs(wheel.dirY);
-  const halfY = along * Math.abs(wheel.dirY) + across * Math.abs(wheel.dirX);
-  const column0 = Math.max(0, Math.floor((wheel.x - halfX - x0M) / cellM));
-  const column1 = Math.min(columns - 1, Math.floor((wheel.x + halfX - x0M) / cellM));
-  const row1 = Math.min(rows - 1, Math.floor((wheel.y + halfY - y0M) / cellM));
-  for (let row = Math.max(0, Math.floor((wheel.y - halfY - y0M) / cellM)); row <= row1; row++) {
+  const column0 = Math.max(0, Math.floor((x - halfM - x0M) / cellM));
+  const column1 = Math.min(columns - 1, Math.floor((x + halfM - x0M) / cellM));
+  const row1 = Math.min(rows - 1, Math.floor((y + halfM - y0M) / cellM));
+  for (let row = Math.max(0, Math.floor((y - halfM - y0M) / cellM)); row <= row1; row++) {
     for (let column = column0; column <= column1; column++) look(row * columns + column);
   }
 }

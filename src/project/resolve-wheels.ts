@@ -31,7 +31,7 @@ export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: Materi
   return {
     facts: runs.flatMap((run, r) => {
       const stressed = { on, run, materialOf };
-      const begins = run.stage === null ? [] : wheelEnvelope(on, { ...run, stage: run.stage - 1 }, layers).layers;
+      const begins = laysWhereDriven(on, run, peaks[r]) ? wheelEnvelope(on, { ...run, stage: (run.stage ?? 0) - 1 }, layers).layers : [];
       return [
         ...stressFacts(stressed, peaks[r].layers),
         ...beginFacts(stressed, begins, peaks[r].layers),
@@ -40,6 +40,11 @@ export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: Materi
     }),
     report: { traffic: runs.map((run, r) => trafficReport(scene, on, run, peaks[r])) },
   };
+}
+
+/** Else a stage begins as it ends, for its plant. */
+function laysWhereDriven({ plan }: Evaluation, { stage }: WheelRun, { layers }: RunPeaks): boolean {
+  return stage !== null && layers.some(({ zone }) => plan.layerStages[zone].includes(stage));
 }
 
 /** All lines that wheels follow: traffic first, then plant by stage. */
