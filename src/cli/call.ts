@@ -1,7 +1,9 @@
 /** What a call of the command line asks for, read from its arguments. */
 
 import { parseArgs } from 'node:util';
+import type { DrawnKind } from '../model/drawn-file.ts';
 import type { ExportLanguage } from '../model/engine.ts';
+import type { PointM } from '../model/scene-file.ts';
 import { EXPORT_TABLES, type ExportTableId } from '../project/export-tables.ts';
 
 export type Call =
@@ -11,11 +13,25 @@ export type Call =
   | { readonly command: 'sources'; readonly file: string | undefined }
   | { readonly command: 'refused'; readonly why: string };
 
-/** One table as CSV on standard output, or all of them in a workbook. */
-export type ExportTo = { readonly table: ExportTableId } | { readonly workbook: string };
+/** One table as CSV on standard output, all of them in a workbook, or a drawing or model in a file. */
+export type ExportTo = { readonly table: ExportTableId } | { readonly workbook: string } | DrawnTo;
+
+export interface DrawnTo {
+  readonly drawn: DrawnKind;
+  readonly out: string;
+  readonly line?: readonly PointM[];
+  readonly scale?: number;
+  readonly exaggeration?: number;
+  /** By its id. */
+  readonly stage?: string;
+  readonly date?: string;
+}
 
 export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
      npm run --silent export -- FILE [--table NAME | --xlsx OUT] [--language en|de]
+     npm run --silent export -- FILE --section X,Y,X,Y (--svg OUT | --dxf OUT) [--scale N] [--heights N] [--stage ID]
+     npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
+     npm run --silent export -- FILE --glb OUT
      npm run --silent sources -- [FILE]
 
 check: loads, depths, levels, findings
@@ -26,6 +42,15 @@ export: a table as CSV on standard output
   --table NAME   ${EXPORT_TABLES.join(', ')} (the first, where left out)
   --xlsx OUT     all tables as a workbook, written to the file OUT
   --language L   en, or de: German headings, semicolons and decimal commas
+  --section LINE section along a line: x,y,x,y … in metres of the file (--section=-1,2,… where the first is negative)
+  --plan         plan of the deck; with --section its line is marked
+  --svg OUT      drawing in millimetres on paper, written to the file OUT
+  --dxf OUT      the same in metres
+  --scale N      1:N (50 for sections, 100 for plans, where left out)
+  --heights N    draws the heights of a section N times as large (SVG only)
+  --stage ID     section at the end of a stage instead of the finished garden
+  --date D       date in the title block, today's where left out
+  --glb OUT      the finished garden as a model: metres, Y up, one node per layer and zone
 sources: where every number of catalogue and rules comes from, and with a FILE what in it rests on each
 
 Exit code 0: no stop finding; 1: at least one; 2: the file can't be read or is not valid.
@@ -38,6 +63,15 @@ const FLAGS = {
   table: { type: 'string' },
   xlsx: { type: 'string' },
   language: { type: 'string' },
+  section: { type: 'string' },
+  plan: { type: 'boolean' },
+  svg: { type: 'string' },
+  dxf: { type: 'string' },
+  glb: { type: 'string' },
+  scale: { type: 'string' },
+  heights: { type: 'string' },
+  stage: { type: 'string' },
+  date: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -45,7 +79,7 @@ type Flag = keyof typeof FLAGS;
 
 const FLAGS_OF: Readonly<Record<string, readonly Flag[]>> = {
   check: ['json', 'cell'],
-  export: ['table', 'xlsx', 'language'],
+  export: ['table', 'xlsx', 'language', 'section', 'plan', 'svg', 'dxf', 'glb', 'scale', 'heights', 'stage', 'date'],
   sources: [],
 };
 
@@ -96,11 +130,64 @@ function checkCall(file: string, { json = false, cell }: Values): Call {
   return refused(`--cell takes metres from 0.05 to 2 with a decimal point, found "${cell}".`);
 }
 
-function exportCall(file: string, { table, xlsx, language = 'en' }: Values): Call {
+function exportCall(file: string, values: Values): Call {
+  const { table, xlsx, language = 'en' } = values;
   if (language !== 'en' && language !== 'de') return refused(`--language takes en or de, found "${language}".`);
-  if (table !== undefined && xlsx !== undefined) return refused('--table and --xlsx exclude each other: a workbook has all tables.');
+  const outputs = (['table', 'xlsx', 'svg', 'dxf', 'glb'] as const).filter((flag) => values[flag] !== undefined);
+  if (outputs.length > 1) return refused(`Only one of --${outputs.join(', --')} at a time: each makes a file or a table of its own.`);
+  const isDrawn = outputs.some((flag) => flag === 'svg' || flag === 'dxf' || flag === 'glb');
+  const stray = DRAWN_FLAGS.find((flag) => values[flag] !== undefined);
+  if (isDrawn) return drawnCall(file, language, values);
+  if (stray !== undefined) return refused(`--${stray} belongs to a drawing: say --svg OUT or --dxf OUT too.`);
   if (xlsx !== undefined) return { command: 'export', file, language, to: { workbook: xlsx } };
   const known = EXPORT_TABLES.find((id) => id === (table ?? EXPORT_TABLES[0]));
   if (!known) return refused(`--table takes one of: ${EXPORT_TABLES.join(', ')}; found "${table}".`);
   return { command: 'export', file, language, to: { table: known } };
+}
+
+const DRAWN_FLAGS = ['section', 'plan', 'scale', 'heights', 'stage', 'date'] as const;
+
+function drawnCall(file: string, language: ExportLanguage, values: Values): Call {
+  const { glb, svg, dxf, section, plan, stage, date } = values;
+  if (glb !== undefined) {
+    const stray = DRAWN_FLAGS.find((flag) => values[flag] !== undefined);
+    if (stray !== undefined) return refused(`--${stray} belongs to a drawing; --glb writes the whole model.`);
+    return { command: 'export', file, language, to: { drawn: 'model glb', out: glb } };
+  }
+  if (section === undefined && plan === undefined)
+    return refused('--svg and --dxf draw a section or a plan: say --section X,Y,X,Y or --plan.');
+  const line = section === undefined ? undefined : lineOf(section);
+  if (line === null) return refused(`--section takes x,y of two points or more, in metres with decimal points; found "${section}".`);
+  const stray = (['heights', 'stage'] as const).find((flag) => plan === true && values[flag] !== undefined);
+  if (stray !== undefined) return refused(`--${stray} belongs to a section; a plan has none.`);
+  const scale = aboveZero(values.scale);
+  const exaggeration = aboveZero(values.heights);
+  if (scale === null) return refused(`--scale takes N of 1:N, a number above 0; found "${values.scale}".`);
+  if (exaggeration === null) return refused(`--heights takes a number above 0; found "${values.heights}".`);
+  if (exaggeration !== undefined && dxf !== undefined) return refused('--heights is for --svg: a DXF is always true in height.');
+  const what = plan ? 'plan' : 'section';
+  const drawn: DrawnKind = svg === undefined ? `${what} dxf` : `${what} svg`;
+  const to: DrawnTo = { drawn, out: (svg ?? dxf) as string, ...given({ line, scale, exaggeration, stage, date }) };
+  return { command: 'export', file, language, to };
+}
+
+/** Without what is undefined. */
+function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]?: Exclude<T[K], undefined>;
+  };
+}
+
+/** Null where the text is no line. */
+function lineOf(text: string): PointM[] | null {
+  const numbers = text.split(',').map((part) => (part.trim() === '' ? Number.NaN : Number(part)));
+  if (numbers.length < 4 || numbers.length % 2 === 1 || !numbers.every(Number.isFinite)) return null;
+  return Array.from({ length: numbers.length / 2 }, (_, i): PointM => [numbers[2 * i], numbers[2 * i + 1]]);
+}
+
+/** Null where the text is no number above 0; undefined where there is none. */
+function aboveZero(text: string | undefined): number | null | undefined {
+  if (text === undefined) return undefined;
+  const value = Number(text);
+  return text.trim() !== '' && value > 0 && Number.isFinite(value) ? value : null;
 }

@@ -3,7 +3,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { run } from './run.ts';
 
-const result = run(process.argv.slice(2), (file) => readFileSync(file));
+/** Year, month and day here, not in Greenwich. */
+const now = new Date();
+const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+
+const result = run(process.argv.slice(2), (file) => readFileSync(file), today);
 process.stdout.write(result.out);
 process.stderr.write(result.err);
 process.exitCode = result.code;

@@ -1,11 +1,14 @@
 /** The command line as a pure function: arguments in, text and exit code out. */
 
+import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
+import { sectionSource } from '../export/picture-source.ts';
+import type { ExportLanguage } from '../model/engine.ts';
 import { issueLine } from '../model/issue.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
-import { type Call, readCall, USAGE } from './call.ts';
+import { type Call, type DrawnTo, readCall, USAGE } from './call.ts';
 import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
 
@@ -26,9 +29,10 @@ type ReadFile = (file: string) => Uint8Array;
  * Runs one call.
  * @param args - arguments after the program's name, the command first
  * @param readFile - reads a file's bytes; throws where it can't
+ * @param today - date for drawings that are given none
  * @returns what to print and to write, and the exit code
  */
-export function run(args: readonly string[], readFile: ReadFile): RunResult {
+export function run(args: readonly string[], readFile: ReadFile, today?: string): RunResult {
   const call = readCall(args);
   switch (call.command) {
     case 'help':
@@ -38,14 +42,14 @@ export function run(args: readonly string[], readFile: ReadFile): RunResult {
     case 'check':
       return withProject(call.file, readFile, call.cellM, (project) => check(call, project));
     case 'export':
-      return withProject(call.file, readFile, undefined, (project) => exported(call, project));
+      return withProject(call.file, readFile, undefined, (project) => exported(call, project, today));
     case 'sources':
       if (call.file === undefined) return { out: sourceLines(null), err: '', code: 0 };
       return withProject(call.file, readFile, undefined, ({ scene }) => ({ out: sourceLines(scene), code: 0 }));
   }
 }
 
-type Done = Omit<RunResult, 'err'>;
+type Done = Omit<RunResult, 'err'> & { readonly err?: string };
 
 /** Reads and evaluates a scene file; its messages go to standard error. */
 function withProject(file: string, readFile: ReadFile, cellM: number | undefined, then: (project: Project) => Done): RunResult {
@@ -58,7 +62,8 @@ function withProject(file: string, readFile: ReadFile, cellM: number | undefined
   const reading = readProject(text, cellM);
   const err = reading.issues.map((issue) => `${file}: ${issueLine(issue)}\n`).join('');
   if (!reading.project) return { out: '', err, code: 2 };
-  return { ...then(reading.project), err };
+  const done = then(reading.project);
+  return { ...done, err: `${err}${done.err ?? ''}` };
 }
 
 function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
@@ -67,10 +72,21 @@ function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }:
 }
 
 /** What is exported says by itself which bays are over: the exit code only tells whether there is a table. */
-function exported({ to, language }: Extract<Call, { command: 'export' }>, project: Project): Done {
+function exported({ to, language }: Extract<Call, { command: 'export' }>, project: Project, today: string | undefined): Done {
+  if ('drawn' in to) return drawn({ ...(today === undefined ? {} : { date: today }), ...to }, language, project);
   if ('table' in to) return { out: csvText(exportTable(to.table, project.scene, project.report, language), language), code: 0 };
   const bytes = exportFile('take-off xlsx', project, language).then((file) => file.bytes);
   return { out: '', code: 0, file: { name: to.workbook, bytes } };
+}
+
+function drawn({ drawn: kind, out, stage, ...options }: DrawnTo, language: ExportLanguage, project: Project): Done {
+  const { stages } = project.evaluation.plan;
+  const index = stage === undefined ? null : stages.findIndex(({ id }) => id === stage);
+  if (index === -1)
+    return { out: '', err: `There is no stage "${stage}"; there are: ${stages.map(({ id }) => id).join(', ')}.\n`, code: 2 };
+  const source = sectionSource(project);
+  const bytes = exportDrawn(kind, { project, source }, { ...options, language, stage: index }).then((file) => file.bytes);
+  return { out: '', code: 0, file: { name: out, bytes } };
 }
 
 function whyUnreadable(error: unknown): string {

@@ -1,6 +1,6 @@
 /** Lanes and set-up areas for fire appliances, and ground that can't be reached in its stage. */
 
-import type { Report } from '../model/report.ts';
+import type { Report, ReportSetUpArea } from '../model/report.ts';
 import { fixed, orDash, table } from './text-table.ts';
 
 /** Lines of all sections; empty where the scene has neither lanes, set-up areas nor access points. */
@@ -41,7 +41,7 @@ function setUpLines({ setUpAreas }: Report): string[] {
         area.table ?? 'none',
         area.vehicle,
         `${fixed(area.widthM)} × ${fixed(area.lengthM)}`,
-        area.insideWidthM === null || !area.requiredM ? '-' : `${fixed(area.insideWidthM)} × ${fixed(area.requiredM.lengthM)}`,
+        inside(area),
         area.requiredM ? `${fixed(area.requiredM.widthM)} × ${fixed(area.requiredM.lengthM)}` : '-',
         orDash(area.steepestPercent),
         orDash(area.stepMm, 0),
@@ -53,6 +53,12 @@ function setUpLines({ setUpAreas }: Report): string[] {
     ),
     '',
   ];
+}
+
+/** What fits into an area of the length asked for. */
+function inside({ insideWidthM, requiredM }: ReportSetUpArea): string {
+  if (insideWidthM === null || !requiredM) return '-';
+  return insideWidthM === 0 ? 'too short' : `${fixed(insideWidthM)} × ${fixed(requiredM.lengthM)}`;
 }
 
 function reachLines({ reach }: Report): string[] {

@@ -5,6 +5,7 @@ import type { Report } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { csvText } from '../project/export-csv.ts';
 import { EXPORT_TABLES, exportTable } from '../project/export-tables.ts';
+import { fileName } from './file-name.ts';
 import { workbookBytes } from './workbook.ts';
 
 const XLSX_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
@@ -27,13 +28,4 @@ export async function exportFile(
   }
   const bytes = new TextEncoder().encode(csvText(table('take-off'), language));
   return { name: fileName(scene, 'take-off', 'csv'), mediaType: 'text/csv;charset=utf-8', bytes };
-}
-
-/** Letters and digits of any script stay, everything else becomes a hyphen. */
-function fileName({ name }: SceneFile, what: string, extension: string): string {
-  const stem = name
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');
-  return `${stem || 'deck'}-${what}.${extension}`;
 }

@@ -4,6 +4,7 @@ import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { buildPicture } from '../mesh/build-picture.ts';
 import type { PictureInput } from '../mesh/picture-input.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
+import type { Picture } from '../model/picture.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
 
@@ -34,9 +35,14 @@ export function pictureInput({ evaluation, scene }: Project, datumM: number, low
   };
 }
 
-/** A project with a picture of its own: what sections and models are made from. */
+/** What sections and models are made from, with a picture that is there already. */
+export function sourceOn(project: Project, { input, furniture }: PictureInput, picture: Picture, datumM: number): SectionSource {
+  return { scene: project.scene, input, furniture, picture, datumM, stages: project.evaluation.plan.stages };
+}
+
+/** The same with a picture of its own. */
 export function sectionSource(project: Project): SectionSource {
   const datumM = datumOf(project);
   const on = pictureInput(project, datumM, (surface) => onDatum(surface, datumM));
-  return { scene: project.scene, input: on.input, furniture: on.furniture, picture: buildPicture(on).picture, datumM };
+  return sourceOn(project, on, buildPicture(on).picture, datumM);
 }

@@ -15,6 +15,7 @@ export interface SheetWords {
   readonly date: (date: string) => string;
   readonly basis: (documents: string) => string;
   readonly noBasis: string;
+  readonly revision: (revision: string) => string;
   readonly notACheck: string;
   readonly legend: string;
   readonly inAll: string;
@@ -65,6 +66,7 @@ const EN: SheetWords = {
   date: (date) => `Date ${date}`,
   basis: (documents) => `Permitted loads: ${documents}`,
   noBasis: 'Permitted loads: no document entered',
+  revision: (revision) => `rev. ${revision}`,
   notACheck: 'Compares entered loads with entered limits; not a structural check.',
   legend: 'Legend',
   inAll: 'in all',
@@ -124,6 +126,7 @@ const DE: SheetWords = {
   date: (date) => `Datum ${date}`,
   basis: (documents) => `Zulässige Lasten: ${documents}`,
   noBasis: 'Zulässige Lasten: kein Dokument angegeben',
+  revision: (revision) => `Index ${revision}`,
   notACheck: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten; kein Standsicherheitsnachweis.',
   legend: 'Legende',
   inAll: 'gesamt',

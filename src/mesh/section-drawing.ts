@@ -37,13 +37,12 @@ export function drawSection(source: SectionSource, line: readonly PointM[], stag
   const zones = zoneRuns(source, legs, shown);
   const pieces = [...slab.flatMap(slabPieces), ...zones.flatMap(layerPieces), ...objectPieces(source, legs, shown)];
   const last = legs.at(-1);
-  const stages = source.scene.stages ?? [];
   return {
     scene: source.scene.name,
     line,
     lengthM: last === undefined ? 0 : last.startM + last.lengthM,
     bendsM: legs.slice(1).map((leg) => leg.startM),
-    stage: stage === null || stages[stage] === undefined ? null : { id: stages[stage].id, name: stages[stage].name },
+    stage: stage === null ? null : { id: source.stages[stage].id, name: source.stages[stage].name },
     pieces: pieces.map((piece) => ({ ...piece, outline: piece.outline.map(([at, level]) => [at, level + source.datumM] as const) })),
     zones: zones.map((zone) => zoneSpan(source, zone)).sort(byPlace),
     bays: baySpans(source, legs),

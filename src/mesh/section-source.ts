@@ -11,6 +11,8 @@ export interface SectionSource {
   readonly input: DeckInput;
   readonly furniture: Furniture;
   readonly picture: Picture;
+  /** In order, given or derived. */
+  readonly stages: readonly { readonly id: string; readonly name: string }[];
   /** Level that is height 0 of the picture and the furniture [m]. */
   readonly datumM: number;
 }

@@ -1,11 +1,13 @@
 /** What the app asks of the worker that owns the calculation, and what it gets back: plain data only. */
 
+import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { Issue } from './issue.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
 import type { Report } from './report.ts';
 import type { RunPose, RunView } from './run.ts';
-import type { SceneFile } from './scene-file.ts';
+import type { PointM, SceneFile } from './scene-file.ts';
+import type { SectionDrawing } from './section-drawing.ts';
 import type { SourceUse } from './source.ts';
 import type { WheelStand } from './wheel-input.ts';
 
@@ -78,4 +80,7 @@ export interface Engine {
   /** Every number of the catalogue and the rules with its source. */
   sources(): Promise<readonly SourceUse[]>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
+  /** Along a line in coordinates of the file, at a stage or, where that is null, in the finished garden. */
+  section(line: readonly PointM[], stage: number | null): Promise<SectionDrawing>;
+  exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
 }

@@ -1,9 +1,12 @@
 /** The engine behind the app: a session plus the picture of its scene. Runs in a worker; tests run it in their own thread. */
 
 import { onDatum, type Surface } from '../core/levels/surface.ts';
+import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
-import { datumOf, pictureInput } from '../export/picture-source.ts';
+import { datumOf, pictureInput, sourceOn } from '../export/picture-source.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
+import { drawSection } from '../mesh/section-drawing.ts';
+import type { SectionSource } from '../mesh/section-source.ts';
 import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { runViews } from '../project/run-views.ts';
@@ -17,6 +20,7 @@ import { stageViews } from '../project/stage-views.ts';
 export function createEngine(): Engine {
   const session = new Session();
   let memory: PictureMemory | undefined;
+  let source: SectionSource | undefined;
   // The same surface must stay the same object, or nothing drawn could be kept.
   let lowered = new WeakMap<Surface, Surface>();
   let loweredBy = 0;
@@ -37,9 +41,16 @@ export function createEngine(): Engine {
     if (!project) return { ok: false, issues };
     const evaluatedMs = performance.now() - started;
     const datumM = datumOf(project);
-    const drawn = buildPicture(pictureInput(project, datumM, lower(datumM)), memory);
+    const on = pictureInput(project, datumM, lower(datumM));
+    const drawn = buildPicture(on, memory);
     memory = drawn.memory;
+    source = sourceOn(project, on, drawn.picture, datumM);
     return { ok: true, snapshot: { ...snapshotOf(project, drawn.picture, evaluatedMs), datumM }, warnings: issues };
+  };
+
+  const drawnSource = (): SectionSource => {
+    if (!source) throw new RangeError('createEngine: no scene is open');
+    return source;
   };
 
   return {
@@ -50,6 +61,8 @@ export function createEngine(): Engine {
     runAt: async (run, stand) => session.runAt(run, stand),
     sources: async () => session.sources(),
     exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
+    section: async (line, stage) => drawSection(drawnSource(), line, stage),
+    exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }
 

@@ -25,6 +25,12 @@ export function emptyEngine(): Engine {
     exportFile: async () => {
       throw new Error('no file was to be asked for');
     },
+    section: async () => {
+      throw new Error('no section was to be asked for');
+    },
+    exportDrawn: async () => {
+      throw new Error('no drawing was to be asked for');
+    },
   };
 }
 
@@ -60,6 +66,8 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     runAt: ask('runAt'),
     sources: ask('sources'),
     exportFile: ask('exportFile'),
+    section: ask('section'),
+    exportDrawn: ask('exportDrawn'),
   };
   return { engine, calls, named: (name) => calls.filter((call) => call.name === name) };
 }
