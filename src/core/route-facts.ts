@@ -7,8 +7,11 @@ import { sourceLine } from '../model/source.ts';
 import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
 import { at as atCell } from './findings.ts';
+import { corridorPieces } from './geometry/corridor.ts';
+import { centroidM } from './geometry/ring.ts';
 import { type BoundedStretch, boundedStretch } from './rules/lane-bounds.ts';
 import { type Bend, bendsOf, bendWidthM, drawnTransitionM, type LaneProfile, laneProfile, straightWidthM } from './rules/route-geometry.ts';
+import { obstaclesIn } from './rules/set-up.ts';
 import { weakGround } from './stages/plant.ts';
 import { type ZoneReach, zoneReaches } from './stages/reach.ts';
 
@@ -65,7 +68,7 @@ export function laneResults(on: Evaluation, lanes: readonly LaneInput[]): LaneRe
 export function laneFacts(on: Evaluation, results: readonly LaneResult[]): FindingFact[] {
   return results.flatMap((result) => {
     const make = maker(on, result);
-    return [...bendFacts(result, make), ...widthFacts(result, make), ...gradientFacts(result, make)];
+    return [...bendFacts(result, make), ...blockedFacts(result, make), ...widthFacts(result, make), ...gradientFacts(result, make)];
   });
 }
 
@@ -109,6 +112,21 @@ function bendFacts({ lane, bends, tightest }: LaneResult, make: Make): FindingFa
   if (!least || least.lengthM >= transitionM.value - ROUNDING) return [];
   const fact = { rule: 'traffic.bend', severity: 'check', value: Math.max(0, least.lengthM), limit: transitionM.value, unit: 'm' } as const;
   return [make(fact, { why: 'transition', place: least.bend, source: transitionM.source })];
+}
+
+const DRAWING: Source = { document: 'the scene file', grade: 'entered' };
+
+/** Objects and openings within the width drawn, or else the vehicle's own. */
+function blockedFacts({ lane }: LaneResult, make: Make): FindingFact[] {
+  const widthM = lane.widthM ?? lane.vehicleWidthM;
+  const pieces = corridorPieces(lane.line, widthM).map((piece) => ({ outer: Float64Array.from(piece), holes: [] }));
+  const inIt = (lane.obstacles ?? []).filter((one) => pieces.some((piece) => obstaclesIn(piece, [one]).length > 0));
+  if (inIt.length === 0) return [];
+  const [x, y] = centroidM(inIt[0].rings[0]);
+  const fact = { rule: 'traffic.width', severity: 'check', value: inIt.length, limit: 0, unit: '-' } as const;
+  return [
+    make(fact, { why: 'blocked', place: { x, y }, source: DRAWING, facts: { names: inIt.map(({ name }) => name).join(', '), widthM } }),
+  ];
 }
 
 function widthFacts(result: LaneResult, make: Make): FindingFact[] {

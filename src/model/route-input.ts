@@ -15,6 +15,8 @@ export interface LaneInput {
   readonly table: FireTable;
   /** Walls, upstands and the like that may bound it, x y per vertex. */
   readonly bounds?: readonly Float64Array[];
+  /** What may stand in it. */
+  readonly obstacles?: readonly ObstacleInput[];
 }
 
 /** A place where an appliance is set up or worked from. */

@@ -12,6 +12,8 @@ const rule = ({ facts }: FindingFact) => `${facts.rule} (${facts.country})`;
 const place = ({ facts }: FindingFact) => `${facts.kind === 'movement' ? 'Movement' : 'Set-up'} area ${facts.area}`;
 const lane = ({ facts }: FindingFact) => `Lane ${facts.route}`;
 
+const stands = ({ value }: FindingFact) => (value > 1 ? 'stand' : 'stands');
+
 const WIDTH: Readonly<Record<string, (fact: FindingFact) => string>> = {
   straight: (f) =>
     `${lane(f)} is drawn ${down(f.value)} m wide; ${rule(f)} asks for ${number(f.limit)} m. An appliance would have wheels off the ground made for it. Widen the lane and what bears it. ${ASK}`,
@@ -21,6 +23,8 @@ const WIDTH: Readonly<Record<string, (fact: FindingFact) => string>> = {
     `${lane(f)}: no width is drawn, ${number(f.limit)} m are asked for by ${rule(f)}. Draw the width that is built and bears the appliance. ${ASK}`,
   bounded: (f) =>
     `${lane(f)} is drawn ${down(f.value)} m wide. Where walls or the like bound it on both sides over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m; nothing in the file does, and what is not in the file is not known. ${ASK}`,
+  blocked: (f) =>
+    `${lane(f)}: ${f.facts.names} ${stands(f)} in its width of ${number(Number(f.facts.widthM))} m. An appliance can't pass. Keep the lane free. ${ASK}`,
   walls: (f) =>
     `${lane(f)}: walls, upstands or the like leave ${down(f.value)} m between them over ${down(Number(f.facts.lengthM), 1)} m; where both sides are bounded over more than ${number(Number(f.facts.overM), 0)} m, ${rule(f)} asks for ${number(f.limit)} m. Crews can't get past the appliance or open its doors. Move one side back or open it. ${ASK}`,
   setUpWidth: (f) =>
@@ -62,8 +66,6 @@ const ROOM: Readonly<Record<string, (fact: FindingFact) => string>> = {
   beyond: (f) =>
     `${place(f)}: ${number(f.value)} m² of it lie off the deck or over an opening. Of that part nothing is known here: it must bear the appliance too. ${ASK}`,
 };
-
-const stands = ({ value }: FindingFact) => (value > 1 ? 'stand' : 'stands');
 
 function worded(words: Readonly<Record<string, (fact: FindingFact) => string>>): RuleText {
   return {

@@ -12,6 +12,7 @@ import type { Report, ReportReach, ReportRoute } from '../model/report.ts';
 import type { AccessInput, LaneInput, PlantInput } from '../model/route-input.ts';
 import type { PointM, SceneFile, SceneVehicle } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
+import { obstaclesOf } from './obstacles.ts';
 import { localLine, localRing, objectInput } from './resolve-shapes.ts';
 
 /** The German table, unless the scene chooses another. */
@@ -40,14 +41,16 @@ export function routePart(scene: SceneFile, on: Evaluation): RoutePart {
 
 /** Lanes that fire appliances drive, by the table chosen; none where no table is to be used. */
 export function lanesOf(scene: SceneFile, originM: PointM): LaneInput[] {
+  // A lane may lead over the edge of the deck, where an upstand is left out or ramped: only what stands on it is in its way.
+  const obstacles = obstaclesOf(scene, originM).filter(({ rings }) => rings.length > 0);
+  const bounds = laneBounds(scene, originM);
   const vehicleOf = vehicleLookup(scene);
   return (scene.traffic ?? []).flatMap(({ id, vehicle, route, widthM }): LaneInput[] => {
     if (!vehicle.startsWith('fire-')) return [];
     const { widthM: vehicleWidthM, axles } = vehicleOf(vehicle);
     const grossKN = axles.reduce((sum, axle) => sum + axle.loadKN, 0);
     const table = fireTable(scene.limits?.fireTable ?? DEFAULT_FIRE_TABLE, grossKN);
-    const bounds = laneBounds(scene, originM);
-    return table ? [{ id, line: localLine(route, originM), widthM: widthM ?? null, vehicleWidthM, table, bounds }] : [];
+    return table ? [{ id, line: localLine(route, originM), widthM: widthM ?? null, vehicleWidthM, table, bounds, obstacles }] : [];
   });
 }
 

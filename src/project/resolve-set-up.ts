@@ -8,12 +8,13 @@ import { type StandingPeaks, standingPeaks } from '../core/set-up-wheels.ts';
 import type { LayerPeak } from '../core/wheel-envelope.ts';
 import type { FindingFact, Severity } from '../model/finding.ts';
 import type { Report, ReportSetUpArea } from '../model/report.ts';
-import type { ObstacleInput, SetUpInput } from '../model/route-input.ts';
+import type { SetUpInput } from '../model/route-input.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { WheelRun } from '../model/wheel-input.ts';
 import type { MaterialOf } from './materials.ts';
+import { obstaclesOf } from './obstacles.ts';
 import { DEFAULT_FIRE_TABLE } from './resolve-routes.ts';
-import { localLine, localRegion, localRing, objectInput } from './resolve-shapes.ts';
+import { localLine, localRegion } from './resolve-shapes.ts';
 import { basisOf, permittedInBay, vehicleInput, vehiclesOf, wheelLayers } from './resolve-wheels.ts';
 import { stressFacts } from './stress-facts.ts';
 
@@ -68,22 +69,6 @@ export function setUpPlaces(scene: SceneFile, originM: PointM): SetUpInput[] {
       table: fireTable(scene.limits?.fireTable ?? DEFAULT_FIRE_TABLE, grossKN),
     };
   });
-}
-
-/** All that stands on the deck: objects, upstands, openings. */
-function obstaclesOf(scene: SceneFile, originM: PointM): ObstacleInput[] {
-  return [
-    ...(scene.objects ?? []).map((object): ObstacleInput => {
-      const rings = objectInput(object, originM).pieces.map(({ ring }) => ring);
-      return { name: `${object.kind === 'retaining' ? 'retaining edge' : object.kind} ${object.id}`, rings, lines: [] };
-    }),
-    ...(scene.deck.edges ?? [])
-      .filter(({ kind }) => kind === 'upstand')
-      .map(({ id, line }): ObstacleInput => ({ name: `upstand ${id}`, rings: [], lines: [localLine(line, originM)] })),
-    ...(scene.deck.openings ?? []).map(
-      (outline, i): ObstacleInput => ({ name: `opening ${i + 1}`, rings: [localRing(outline, originM)], lines: [] }),
-    ),
-  ];
 }
 
 function greatest({ wheels, support }: StandingPeaks): Standing['layers'] {

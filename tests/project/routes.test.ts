@@ -69,6 +69,25 @@ describe('lanes', () => {
     expect(project.report.routes?.[0]).toMatchObject({ requiredM: 3.5, bounded: { lengthM: expect.closeTo(20, 9) } });
   });
 
+  it('what stands in its width is named; what stands beside it is not', () => {
+    const tree = (id: string, y: number) => ({ kind: 'tree' as const, id, at: [20, y] as const, massKg: 800, spreadM: 1 });
+    // 3.5 m wide: from 28.25 to 31.75; discs of 0.5 m round y = 32.2 and 32.3.
+    const project = read(yard({ ...lane(straight, 3.5), objects: [tree('T1', 32.2), tree('T2', 32.3)] }));
+    const [finding, ...more] = findingsOf(project, 'traffic.width');
+    expect(more).toEqual([]);
+    expect(finding).toMatchObject({
+      severity: 'check',
+      value: 1,
+      limit: 0,
+      where: { at: [expect.closeTo(20, 6), expect.closeTo(32.2, 6)] },
+    });
+    expect(finding.says).toContain('tree T1 stands in its width of 3.50 m');
+    const openings = [rect(20, 30, 21, 31)];
+    expect(findingsOf(read(yard({ ...lane(straight, 3.5), deck: { outline, openings } })), 'traffic.width')[0].says).toContain(
+      'opening 1 stands',
+    );
+  });
+
   it('by another table: 3.7 m in England, 6.096 m in the United States', () => {
     expect(found({ ...lane(straight, 3.5), limits: { fireTable: 'en-adb' } })).toEqual([['traffic.width', 'check', 3.5, 3.7]]);
     expect(found({ ...lane(straight, 3.5), limits: { fireTable: 'us-ifc' } })).toEqual([['traffic.width', 'check', 3.5, 6.096]]);

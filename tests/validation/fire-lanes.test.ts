@@ -76,16 +76,16 @@ function broken(parts: SceneParts): unknown[] {
 }
 
 describe('bounded on both sides: 3.50 m clear over more than 12 m', () => {
-  // Lane in the middle of y = 20; faces of the walls 1.6 m beside it.
-  const lane = { id: 'F1', vehicle: 'fire-16t', route: [[2, 20] as PointM, [38, 20] as PointM], widthM: 3.5 };
+  // Lane 3.2 m wide along y = 20, between the faces of two walls; where they bound it for no longer a note says what a bounded one needs.
+  const lane = { id: 'F1', vehicle: 'fire-16t', route: [[2, 20] as PointM, [38, 20] as PointM], widthM: 3.2 };
   const between = (lengthM: number, clearM: number) =>
     broken({ traffic: [lane], objects: [wall('W1', 20 + clearM / 2 + 0.1, 5, 30), wall('W2', 20 - clearM / 2 - 0.1, 10, 10 + lengthM)] });
 
   it.each([
-    [11.9, 3.2, []],
-    [12, 3.2, []],
+    [11.9, 3.2, [['traffic.width', 'note', 3.2, 3.5]]],
+    [12, 3.2, [['traffic.width', 'note', 3.2, 3.5]]],
     [12.1, 3.2, [['traffic.width', 'check', 3.2, 3.5]]],
-    [12.1, 3.5, []],
+    [12.1, 3.5, [['traffic.width', 'note', 3.2, 3.5]]],
     [12.1, 3.49, [['traffic.width', 'check', 3.49, 3.5]]],
   ])('%d m long, %d m clear', (lengthM, clearM, expected) => {
     expect(between(lengthM, clearM)).toEqual(expected);
