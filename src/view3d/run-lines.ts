@@ -13,10 +13,15 @@ const ABOVE_M = 0.02;
 const ARROWS_M = 6;
 
 /** A patch on the top of a part. */
-interface Foot {
+interface Patch {
   readonly ring: Float64Array;
   readonly zM: number;
   readonly part: number;
+}
+
+/** A grown patch, and the tyre's own on the surface above it; null where that is the same. */
+interface Foot extends Patch {
+  readonly tyre: Patch | null;
 }
 
 /** The top that was chosen, among those of one ground; the membrane by its empty name. */
@@ -26,13 +31,19 @@ export function chosenTop(tops: readonly PoseTop[], { materialId, nth }: FootLay
 
 /** Patches of all wheels that are looked at on the chosen layer; ground without that layer has none. */
 export function footprints(pose: RunPose, foot: FootLayer, picture: Picture, datumM: number): Foot[] {
-  return pose.wheels.flatMap((wheel) =>
-    (wheel.onLine ? wheel.grounds : []).flatMap(({ zone, tops }): Foot[] => {
-      const top = chosenTop(tops, foot);
-      const part = top ? partOf(picture, zone, top.layer) : -1;
-      return top && part >= 0 ? [{ ring: top.ring, zM: top.levelM - datumM, part }] : [];
-    }),
-  );
+  const patchOn = (zone: string | null, top: PoseTop | null | undefined): Patch | null => {
+    const part = top ? partOf(picture, zone, top.layer) : -1;
+    return top && part >= 0 ? { ring: top.ring, zM: top.levelM - datumM, part } : null;
+  };
+  return pose.wheels.flatMap((wheel) => {
+    if (!wheel.onLine) return [];
+    const [under] = wheel.grounds;
+    const tyre = under && !under.beside ? patchOn(under.zone, under.tops[0]) : null;
+    return wheel.grounds.flatMap(({ zone, tops }): Foot[] => {
+      const patch = patchOn(zone, chosenTop(tops, foot));
+      return patch ? [{ ...patch, tyre: tyre?.part === patch.part ? null : tyre }] : [];
+    });
+  });
 }
 
 /** Outlines of patches, lifted with the layer they lie on. */
@@ -44,6 +55,21 @@ export function footLines(feet: readonly Foot[]): EdgeLines {
       const j = (i + 2) % ring.length;
       positions.push(ring[i] as number, ring[i + 1] as number, zM + ABOVE_M, ring[j] as number, ring[j + 1] as number, zM + ABOVE_M);
       parts.push(part, part);
+    }
+  }
+  return { positions: Float32Array.from(positions), parts: Uint16Array.from(parts), upper: new Uint8Array(parts.length).fill(1) };
+}
+
+/** From the corners of a tyre's patch down to those of the grown one: how the load spreads. */
+export function spreadLines(feet: readonly Foot[]): EdgeLines {
+  const positions: number[] = [];
+  const parts: number[] = [];
+  for (const { tyre, ...patch } of feet) {
+    for (let i = 0; tyre && i < patch.ring.length; i += 2) {
+      for (const { ring, zM, part } of [tyre, patch]) {
+        positions.push(ring[i] as number, ring[i + 1] as number, zM + ABOVE_M);
+        parts.push(part);
+      }
     }
   }
   return { positions: Float32Array.from(positions), parts: Uint16Array.from(parts), upper: new Uint8Array(parts.length).fill(1) };

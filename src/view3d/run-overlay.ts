@@ -11,7 +11,7 @@ import { type LineLook, lineMaterial, tintMaterial } from './deck-materials.ts';
 import type { DeckModel } from './deck-model.ts';
 import { Drawn } from './drawn.ts';
 import type { PartState } from './part-states.ts';
-import { footFaces, footLines, footprints, routeLines } from './run-lines.ts';
+import { footFaces, footLines, footprints, routeLines, spreadLines } from './run-lines.ts';
 import { VehicleDrawn } from './vehicle-drawn.ts';
 import { supportShape, vehicleShape } from './vehicle-shape.ts';
 import { standingFrames } from './vehicle-stand.ts';
@@ -34,6 +34,7 @@ export class RunOverlay {
   private readonly tint: Drawn;
   private readonly halo: Drawn;
   private readonly outline: Drawn;
+  private readonly spread: Drawn;
   /** By run and how it stands; kept while the picture's vehicles are the same. */
   private readonly vehicles = new Map<string, VehicleDrawn>();
   private shown: Shown | null = null;
@@ -45,6 +46,7 @@ export class RunOverlay {
     this.tint = new Drawn(tintMaterial(model.uniforms, tone(ACCENT, 0.34)), null, 13);
     this.halo = line({ widthPx: 4.5, tone: tone(PAPER, 0.9), inFront: true }, 15);
     this.outline = line({ widthPx: 2, tone: tone(ACCENT, 1), inFront: true }, 16);
+    this.spread = line({ widthPx: 1.3, tone: tone(ACCENT, 0.8), inFront: true }, 14);
     for (const one of this.lines()) {
       one.setVisible(false);
       model.root.add(one.mesh);
@@ -52,7 +54,7 @@ export class RunOverlay {
   }
 
   private lines(): readonly Drawn[] {
-    return [this.lane, this.tint, this.halo, this.outline];
+    return [this.lane, this.tint, this.spread, this.halo, this.outline];
   }
 
   /** Takes over what changed in the stores; `states` are those of the picture as it is drawn. */
@@ -96,8 +98,11 @@ export class RunOverlay {
 
   private setFeet({ snapshot, chosen, foot }: Shown): void {
     const feet = chosen ? footprints(chosen, foot, snapshot.picture, snapshot.datumM) : [];
+    const spread = spreadLines(feet);
     for (const one of [this.tint, this.halo, this.outline]) one.setVisible(feet.length > 0);
+    this.spread.setVisible(spread.parts.length > 0);
     if (feet.length === 0) return;
+    if (spread.parts.length > 0) this.spread.setLines(spread);
     this.tint.setSolid(footFaces(feet));
     for (const one of [this.halo, this.outline]) one.setLines(footLines(feet));
   }
