@@ -10,7 +10,7 @@ import { mainSinks } from './water/main-sinks.ts';
 import { longestPaths } from './water/path.ts';
 import { type PoreColumn, poreColumn } from './water/pores.ts';
 import { type RiseGround, riseGround } from './water/rise.ts';
-import { gridCell, layTerrain, passes, stepsAround, terrainCell, UNIT_M, type WaterExit, type WaterTerrain } from './water/terrain.ts';
+import { gridCell, layTerrain, ontoTerrain, passes, stepsAround, UNIT_M, type WaterExit, type WaterTerrain } from './water/terrain.ts';
 import { waterOnCellM } from './water-on-cell.ts';
 
 /** A course with what further questions about it need. */
@@ -18,6 +18,8 @@ export interface RoutedWater extends WaterCourse {
   readonly columns: readonly PoreColumn[];
   readonly exits: readonly WaterExit[];
   readonly rises: RiseGround;
+  /** Cells of each pond, in the order of `ponds`. */
+  readonly pondCells: readonly (readonly number[])[];
 }
 
 /**
@@ -42,15 +44,12 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
   const flooded = flood(terrain, placed.exits);
   const flow = flowOf(terrain, flooded);
   const coefficients = peakCs(on, site);
-  const areasM2 = new Float64Array(terrain.open.length);
-  const effectiveM2 = new Float64Array(terrain.open.length);
-  const cOf = new Float64Array(terrain.open.length);
-  for (let cell = 0; cell < deckShare.length; cell++) {
-    const at = terrainCell(terrain, cell);
-    areasM2[at] = deckShare[cell] * grid.cellM ** 2;
-    effectiveM2[at] = coefficients[cell] * areasM2[at];
-    cOf[at] = coefficients[cell];
-  }
+  const areasM2 = ontoTerrain(
+    terrain,
+    deckShare.map((share) => share * grid.cellM ** 2),
+  );
+  const cOf = ontoTerrain(terrain, coefficients);
+  const effectiveM2 = areasM2.map((areaM2, at) => areaM2 * cOf[at]);
   const areaSums = accumulate(flow, flooded, areasM2);
   const effectiveSums = accumulate(flow, flooded, effectiveM2);
   const pathsM = longestPaths(terrain, flow, flooded, cOf);
@@ -65,11 +64,24 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
     catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
     noWayOut: leftOver(flooded, areasM2, effectiveM2),
     ...cells,
-    ponds: pondsOf(on, columns, terrain, flooded, cells),
+    ...fillPonds(on, columns, pondsOf(terrain, flooded), cells),
     columns,
     exits: placed.exits,
     rises: riseGround(terrain, placed.exits),
   };
+}
+
+/**
+ * The same water with other pores or make-up thicknesses: where it runs does not change, what stands in the layers does.
+ * @param on - evaluated deck of the same shapes and levels [m]
+ * @param course - water routed before [m]
+ * @param site - the same site but for its pores [-]
+ * @returns course with the water of its ponds worked out anew [-]
+ * @source none: arithmetic
+ */
+export function refillCourse(on: Evaluation, course: RoutedWater, site: WaterSite): RoutedWater {
+  const columns = on.input.zones.map((zone, z) => poreColumn(zone.buildUp, site.zones[z].freePores));
+  return { ...course, site, columns, ...fillPonds(on, columns, course.pondCells, course) };
 }
 
 /** Peak coefficient of each cell's deck, by area. Rain falls once: where zones overlap it is their mean. */
@@ -107,16 +119,20 @@ function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM, s
   const sinkAt = new Int16Array(size).fill(OFF_DECK);
   const [filledM, upstreamM2, pathM] = Array.from({ length: 3 }, () => new Float64Array(size).fill(Number.NaN));
   const bearings = new Float32Array(size).fill(Number.NaN);
-  for (let cell = 0; cell < size; cell++) {
-    const at = terrainCell(terrain, cell);
-    if (terrain.open[at] === 0) continue;
-    const stands = flooded.filled[at] > terrain.level[at];
-    filledM[cell] = stands ? terrain.baseM + flooded.filled[at] * UNIT_M : deckLevelsM[cell];
-    sinkAt[cell] = sinkOf[at] < 0 ? NO_WAY_OUT : sinkOf[at];
-    if (sinkOf[at] < 0) continue;
-    upstreamM2[cell] = effectiveSums[at];
-    pathM[cell] = pathsM[at];
-    if (!stands) bearings[cell] = bearingDeg(flow, at);
+  const { rows, columns, width } = terrain;
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const cell = row * columns + column;
+      const at = (row + 1) * width + column + 1;
+      if (terrain.open[at] === 0) continue;
+      const stands = flooded.filled[at] > terrain.level[at];
+      filledM[cell] = stands ? terrain.baseM + flooded.filled[at] * UNIT_M : deckLevelsM[cell];
+      sinkAt[cell] = sinkOf[at] < 0 ? NO_WAY_OUT : sinkOf[at];
+      if (sinkOf[at] < 0) continue;
+      upstreamM2[cell] = effectiveSums[at];
+      pathM[cell] = pathsM[at];
+      if (!stands) bearings[cell] = bearingDeg(flow, at);
+    }
   }
   return { sinkAt, filledM, bearingDeg: bearings, upstreamM2, pathM };
 }
@@ -164,11 +180,11 @@ function leftOver({ label }: Flood, areas: Float64Array, effective: Float64Array
 type Routes = Pick<WaterCourse, 'filledM' | 'sinkAt'>;
 
 /** Cells that are filled above their level, gathered to those that hang together; they all have one level of water. */
-function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterTerrain, flooded: Flood, routes: Routes): Pond[] {
+function pondsOf(terrain: WaterTerrain, flooded: Flood): number[][] {
   const { filled, order, reached } = flooded;
   const steps = stepsAround(terrain.width);
   const seen = new Uint8Array(filled.length);
-  const ponds: Pond[] = [];
+  const ponds: number[][] = [];
   for (let i = 0; i < reached; i++) {
     if (seen[order[i]] || filled[order[i]] <= terrain.level[order[i]]) continue;
     const cells = [order[i]];
@@ -181,16 +197,16 @@ function pondsOf(on: Evaluation, columns: readonly PoreColumn[], terrain: WaterT
         cells.push(to);
       }
     }
-    ponds.push(
-      pondOf(
-        on,
-        columns,
-        cells.map((at) => gridCell(terrain, at)),
-        routes,
-      ),
-    );
+    ponds.push(cells.map((at) => gridCell(terrain, at)));
   }
-  return ponds.sort((a, b) => b.depthM - a.depthM);
+  return ponds;
+}
+
+/** Ponds with their water, deepest first. */
+function fillPonds(on: Evaluation, columns: readonly PoreColumn[], pondCells: readonly (readonly number[])[], routes: Routes) {
+  const filled = pondCells.map((cells) => ({ cells, pond: pondOf(on, columns, cells, routes) }));
+  filled.sort((a, b) => b.pond.depthM - a.pond.depthM);
+  return { ponds: filled.map(({ pond }) => pond), pondCells: filled.map(({ cells }) => cells) };
 }
 
 function pondOf(on: Evaluation, columns: readonly PoreColumn[], cells: readonly number[], routes: Routes): Pond {

@@ -95,6 +95,19 @@ export function gridCell(terrain: WaterTerrain, cell: number): number {
 }
 
 /**
+ * Values of the grid on the terrain, 0 around it.
+ * @param terrain - terrain [-]
+ * @param values - per cell of the grid, any unit [m²]
+ * @returns per cell of the terrain [m²]
+ * @source none: arithmetic
+ */
+export function ontoTerrain({ columns, rows, width, open }: WaterTerrain, values: Float64Array): Float64Array {
+  const out = new Float64Array(open.length);
+  for (let row = 0; row < rows; row++) out.set(values.subarray(row * columns, (row + 1) * columns), (row + 1) * width + 1);
+  return out;
+}
+
+/**
  * A level in units of the terrain.
  * @param terrain - terrain [m]
  * @param levelM - level [m]
