@@ -3,7 +3,8 @@
 import { UPLIFT_FACTORS } from '../catalogue/rule-limits.ts';
 import { blockedOutlet } from '../core/blocked-outlet.ts';
 import type { Evaluation } from '../core/evaluation.ts';
-import { waterCourse } from '../core/water-course.ts';
+import type { PreparedDeck } from '../core/prepare.ts';
+import { type RoutedWater, refillCourse, waterCourse } from '../core/water-course.ts';
 import { type ZoneUplift, zoneUplift } from '../core/zone-uplift.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
@@ -22,8 +23,6 @@ export interface WaterStudy {
   readonly course: WaterCourse;
   /** Overflows alone: what they are to carry, and how high water stands until they run. */
   readonly emergency: WaterCourse;
-  /** Per outlet of the course: its index in `emergency`; -1 for an outlet. */
-  readonly emergencyOf: readonly number[];
   /** Per outlet: with it closed; null for overflows and what is left out. */
   readonly blocked: readonly (BlockedOutlet | null)[];
   readonly drains: readonly (DrainFlow | null)[];
@@ -47,9 +46,7 @@ export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: Materia
     })),
     bareC: bare.peak.c,
   };
-  const course = waterCourse(on, site);
-  const overflows = outlets.filter(({ kind }) => kind === 'overflow');
-  const emergency = waterCourse(on, { ...site, outlets: overflows });
+  const { course, emergency } = routed(on, site);
   const factors = upliftFactors(scene.flotation);
   const standing = {
     levelM: standingLevel(scene, on, emergency),
@@ -60,12 +57,31 @@ export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: Materia
     bare,
     course,
     emergency,
-    emergencyOf: outlets.map((outlet) => overflows.indexOf(outlet)),
     blocked: outlets.map(({ kind }, o) => (kind === 'outlet' && course.outletCells[o] >= 0 ? blockedOutlet(on, course, o) : null)),
     drains: buildUps.map((buildUp, z) => drainFlow({ on, z, buildUp, runoff: runoffs[z], rain: scene.rain, course, materialOf })),
     uplifts: buildUps.map((buildUp, z) => zoneUplift(on, z, upliftLayers(buildUp, materialOf), standing)),
     factors,
   };
+}
+
+interface Routed {
+  readonly course: RoutedWater;
+  readonly emergency: RoutedWater;
+}
+
+/** Routes by the deck they were found on: a thicker layer leaves them as they are. */
+const kept = new WeakMap<PreparedDeck, Routed & { readonly key: string }>();
+
+function routed(on: Evaluation, site: WaterSite): Routed {
+  const { outlets, spills, zones, bareC } = site;
+  const edges = spills.map(({ id, line, membraneTopM }) => [id, [...line], membraneTopM]);
+  const key = JSON.stringify([outlets, edges, zones.map(({ peakC }) => peakC), bareC]);
+  const before = kept.get(on.prepared);
+  if (before?.key === key) return { course: refillCourse(on, before.course, site), emergency: before.emergency };
+  const course = waterCourse(on, site);
+  const emergency = waterCourse(on, { ...site, outlets: outlets.filter(({ kind }) => kind === 'overflow') });
+  kept.set(on.prepared, { key, course, emergency });
+  return { course, emergency };
 }
 
 function buildUpsOf(scene: SceneFile): SceneBuildUp[] {
