@@ -8,14 +8,14 @@ import { elasticPeakKPa } from './loads/newmark.ts';
 import { axlePath, pointOnPath, type StandingWheel, supportAt, wheelsAt } from './loads/wheel-path.ts';
 import { governingPressure, type LayerTop, patchRing } from './loads/wheel-stress.ts';
 import { at, type Ground, groundAt, topsInStage } from './wheel-ground.ts';
-import { baysTouched, greatestSpreadM, groundsBeside, standingKPa, standingPieces, touches } from './wheel-touch.ts';
+import { type Around, baysTouched, groundsBeside, lookAround, standingKPa, standingPieces, touches } from './wheel-touch.ts';
 
 interface Posing {
   readonly on: Evaluation;
   readonly layers: readonly (readonly WheelLayer[])[];
   readonly topsOf: (zone: number) => readonly LayerTop[];
   readonly standing: ReturnType<typeof standingPieces>;
-  readonly reachM: number;
+  readonly around: Around;
   readonly wheels: readonly StandingWheel[];
 }
 
@@ -33,11 +33,14 @@ export function runPose(on: Evaluation, run: WheelRun, layers: readonly (readonl
   const { vehicle, stage } = run;
   const path = axlePath(run.route, vehicle.radiusM);
   const wheels = standingAt(path, run, stand);
-  const reachM = greatestSpreadM(
-    on.input.zones.map(({ buildUp }) => buildUp),
+  const posing: Posing = {
+    on,
     layers,
-  );
-  const posing: Posing = { on, layers, topsOf: topsInStage(on, layers, stage), standing: standingPieces(on, stage), reachM, wheels };
+    topsOf: topsInStage(on, layers, stage),
+    standing: standingPieces(on, stage),
+    around: lookAround(on, vehicle, layers),
+    wheels,
+  };
   const axleOf = stand.on === 'support' ? [0] : vehicle.axles.flatMap((axle, a) => new Array<number>(axle.wheels).fill(a));
   const axles = stand.on === 'support' ? [] : vehicle.axles.map(({ atM }) => pointOnPath(path, stand.frontM - atM));
   return {
@@ -60,13 +63,13 @@ function standingAt(path: ReturnType<typeof axlePath>, run: WheelRun, { frontM, 
 }
 
 function underWheel(posing: Posing, index: number): Pick<PoseWheel, 'bays' | 'surfaceM' | 'grounds'> {
-  const { on, topsOf, wheels, reachM } = posing;
+  const { on, topsOf, wheels, around } = posing;
   const wheel = wheels[index];
   const under = groundAt(on, wheel.x, wheel.y);
-  const beside = wheel.onLine ? groundsBeside(on, wheel, under ? under.zone : -2, reachM) : [];
+  const beside = wheel.onLine ? groundsBeside(around, wheel, under ? under.zone : -2) : [];
   const tops = under ? topsOf(under.zone) : [];
   return {
-    bays: baysTouched(on, wheel).map((bay) => on.input.bays[bay].id),
+    bays: baysTouched(around, wheel).map((bay) => on.input.bays[bay].id),
     surfaceM: under && surfaceLevelM(on.prepared.deckSurface, wheel.x, wheel.y) + at(tops[tops.length - 1].depth, under.makeUpM),
     grounds: [
       ...(under ? [poseGround(posing, index, under, false)] : []),

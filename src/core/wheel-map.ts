@@ -17,7 +17,7 @@ import { axlePath, frontPlaces, type StandingWheel, supportAt, wheelsAt } from '
 import { type LayerTop, patchKPa, patchRing } from './loads/wheel-stress.ts';
 import { mapOfCells } from './map-cells.ts';
 import { at, type Ground, groundAt, topsInStage } from './wheel-ground.ts';
-import { greatestSpreadM, groundsBeside, standingKPa, standingPieces, touches } from './wheel-touch.ts';
+import { type Around, groundsBeside, lookAround, standingKPa, standingPieces, touches } from './wheel-touch.ts';
 
 /** Vehicles and how the layers of every zone take them. */
 export interface Wheels {
@@ -65,14 +65,10 @@ export function wheelMap(on: Evaluation, kind: 'wheel-membrane' | 'wheel-bearing
 
 /** Every place of every vehicle of a stage, by the zones under and beside its wheels on the line. */
 function placesByZone(on: Evaluation, { runs, layers }: Wheels, stage: number | null): Map<number, Place[]> {
-  const reachM = greatestSpreadM(
-    on.input.zones.map(({ buildUp }) => buildUp),
-    layers,
-  );
   const byZone = new Map<number, Place[]>();
-  const add = (wheels: readonly StandingWheel[]) => {
+  const add = (around: Around, wheels: readonly StandingWheel[]) => {
     const under = wheels.map(({ x, y }) => groundAt(on, x, y));
-    const beside = wheels.map((wheel, w) => (wheel.onLine ? groundsBeside(on, wheel, under[w] ? under[w].zone : -2, reachM) : []));
+    const beside = wheels.map((wheel, w) => (wheel.onLine ? groundsBeside(around, wheel, under[w] ? under[w].zone : -2) : []));
     const zones = new Set<number>();
     wheels.forEach(({ onLine }, w) => {
       if (!onLine) return;
@@ -90,10 +86,11 @@ function placesByZone(on: Evaluation, { runs, layers }: Wheels, stage: number | 
     const { vehicle, dynamicFactor } = run;
     const { pad } = vehicle;
     const path = axlePath(run.route, vehicle.radiusM);
+    const around = lookAround(on, vehicle, layers);
     const stepM = Math.min(on.input.cellM, STEP_M);
     const lastM = Math.max(...vehicle.axles.map((axle) => axle.atM));
-    for (const frontM of frontPlaces(path, lastM, stepM)) add(wheelsAt(path, vehicle, frontM, dynamicFactor));
-    if (pad) for (const placeM of frontPlaces(path, 0, stepM)) add([supportAt(path, pad, placeM)]);
+    for (const frontM of frontPlaces(path, lastM, stepM)) add(around, wheelsAt(path, vehicle, frontM, dynamicFactor));
+    if (pad) for (const placeM of frontPlaces(path, 0, stepM)) add(around, [supportAt(path, pad, placeM)]);
   }
   return byZone;
 }
