@@ -19,6 +19,7 @@ const MAY: Record<string, Row> = {
   model: { folders: [], packages: [] },
   catalogue: { folders: ['model'], packages: [] },
   scene: { folders: ['model'], packages: [/^zod$/, /^robust-predicates$/] },
+  import: { folders: ['model', 'scene'], packages: [/^saxes$/] },
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },
@@ -28,7 +29,7 @@ const MAY: Record<string, Row> = {
   },
   worker: { folders: ['model', 'core', 'project', 'mesh', 'export'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
-  cli: { folders: ['model', 'scene', 'catalogue', 'project', 'export'], packages: [/^node:/] },
+  cli: { folders: ['model', 'scene', 'import', 'catalogue', 'project', 'export'], packages: [/^node:/] },
   view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND] },
   ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND] },
   '': {

@@ -1,0 +1,131 @@
+/** Columns, outlets, trees and edges of a drawing. */
+
+import type { DrawingLayer, DrawingShape, WaitingPart } from '../model/drawing.ts';
+import type { PointM, SceneDeck } from '../model/scene-file.ts';
+import type { DraftIssues, RoleLayers } from './draft-scene.ts';
+import { freeId } from './free-id.ts';
+
+interface Place {
+  readonly at: PointM;
+  readonly sizeM?: PointM;
+  readonly name?: string;
+}
+
+export interface PlaceParts {
+  readonly deck: Pick<SceneDeck, 'columns' | 'outlets' | 'edges'>;
+  readonly waiting: readonly WaitingPart[];
+}
+
+/** Largest column [m]; common practice. */
+const LARGEST_COLUMN_M = 3;
+
+export function placeParts(layersOf: RoleLayers, issues: DraftIssues): PlaceParts {
+  const columns = columnsOf(layersOf('columns'), issues);
+  const edges = edgesOf(layersOf('edges'), issues);
+  const ids = new Set<string>();
+  const outlets = placesOf(layersOf('outlets'), issues).map(({ at, name }) => ({
+    id: freeId(name, 'O', ids),
+    at,
+    kind: 'outlet' as const,
+  }));
+  const trees = treesOf(layersOf('trees'), issues);
+  return {
+    deck: {
+      ...(columns.whole.length > 0 ? { columns: columns.whole } : {}),
+      ...(outlets.length > 0 ? { outlets } : {}),
+      ...(edges.whole.length > 0 ? { edges: edges.whole } : {}),
+    },
+    waiting: [...columns.waiting, ...edges.waiting, ...trees],
+  };
+}
+
+/** A thing stands where its block, point, circle or small outline stands; texts beside it name it. */
+function placesOf(layers: readonly DrawingLayer[], issues: DraftIssues): Place[] {
+  return layers.flatMap(({ name: layer, shapes }) => {
+    const blocks = shapes.filter((shape) => shape.kind === 'block');
+    // What is drawn inside a block is its picture.
+    const drawn = blocks.length > 0 ? shapes.filter((shape) => shape.kind === 'block' || shape.block === undefined) : shapes;
+    const texts = drawn.filter((shape) => shape.kind === 'text');
+    const places: Place[] = [];
+    let unfit = 0;
+    for (const shape of drawn) {
+      if (shape.kind === 'text') continue;
+      const place = placeOf(shape);
+      if (place === null) unfit += 1;
+      else places.push(place);
+    }
+    issues.unfit(layer, unfit, 'points, circles, small outlines or blocks');
+    return places.map((place) => (place.name === undefined ? { ...place, ...nearestText(place, texts) } : place));
+  });
+}
+
+function placeOf(shape: DrawingShape): Place | null {
+  const name = shape.name === undefined ? {} : { name: shape.name };
+  if (shape.kind === 'point' || shape.kind === 'block') return { at: shape.at, ...name };
+  if (shape.kind === 'circle') return { at: shape.at, sizeM: [2 * shape.radiusM, 2 * shape.radiusM], ...name };
+  if (shape.kind !== 'ring') return null;
+  const [xs, ys] = [shape.points.map(([x]) => x), shape.points.map(([, y]) => y)];
+  const [low, high] = [
+    [Math.min(...xs), Math.min(...ys)],
+    [Math.max(...xs), Math.max(...ys)],
+  ];
+  return { at: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], sizeM: [high[0] - low[0], high[1] - low[1]], ...name };
+}
+
+/** A label stands no further away than this [m]. */
+const LABEL_M = 1.5;
+
+function nearestText({ at }: Place, texts: readonly Extract<DrawingShape, { kind: 'text' }>[]): { readonly name?: string } {
+  let best: { readonly name?: string } = {};
+  let least = LABEL_M;
+  for (const text of texts) {
+    const distance = Math.hypot(text.at[0] - at[0], text.at[1] - at[1]);
+    if (distance <= least) [least, best] = [distance, { name: text.says }];
+  }
+  return best;
+}
+
+function columnsOf(layers: readonly DrawingLayer[], issues: DraftIssues) {
+  const ids = new Set<string>();
+  const whole: NonNullable<SceneDeck['columns']>[number][] = [];
+  const waiting: WaitingPart[] = [];
+  for (const { at, sizeM, name } of placesOf(layers, issues)) {
+    const id = freeId(name, 'C', ids);
+    const fits = sizeM !== undefined && Math.max(...sizeM) <= LARGEST_COLUMN_M && Math.min(...sizeM) > 0;
+    if (fits) whole.push({ id, at, sizeM });
+    else waiting.push({ part: 'column', id, at, needs: ['sizeM'] });
+  }
+  return { whole, waiting };
+}
+
+function treesOf(layers: readonly DrawingLayer[], issues: DraftIssues): WaitingPart[] {
+  const ids = new Set<string>();
+  return placesOf(layers, issues).map(({ at, sizeM, name }) => {
+    const spread = sizeM === undefined ? {} : { spreadM: Math.max(...sizeM) };
+    return { part: 'tree', id: freeId(name, 'T', ids), at, ...spread, needs: sizeM === undefined ? ['massKg', 'spreadM'] : ['massKg'] };
+  });
+}
+
+/** The top of the membrane is known only where the line lies at one level of its own. */
+function edgesOf(layers: readonly DrawingLayer[], issues: DraftIssues) {
+  const ids = new Set<string>();
+  const whole: NonNullable<SceneDeck['edges']>[number][] = [];
+  const waiting: WaitingPart[] = [];
+  for (const { name: layer, shapes } of layers) {
+    let unfit = 0;
+    for (const shape of shapes) {
+      if (shape.kind !== 'line' && shape.kind !== 'ring') {
+        unfit += shape.kind === 'text' ? 0 : 1;
+        continue;
+      }
+      const line = shape.kind === 'ring' ? [...shape.points, shape.points[0]] : shape.points;
+      const level =
+        shape.kind === 'ring' ? shape.levelM : shape.levelsM?.every((z) => z === shape.levelsM?.[0]) ? shape.levelsM[0] : undefined;
+      const id = freeId(shape.name, 'E', ids);
+      if (level === undefined) waiting.push({ part: 'edge', id, line, needs: ['kind', 'membraneTopM'] });
+      else whole.push({ id, line, kind: 'upstand', membraneTopM: level });
+    }
+    issues.unfit(layer, unfit, 'lines');
+  }
+  return { whole, waiting };
+}
