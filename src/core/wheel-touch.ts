@@ -32,8 +32,8 @@ export interface Around {
   /** Half of the diagonal of the largest patch, on the surface and grown as far as any can be [m]. */
   readonly patchM: number;
   readonly grownM: number;
-  /** Greatest growth on one side [m]. */
-  readonly spreadM: number;
+  /** Per zone: greatest growth on one side [m]. */
+  readonly spreadsM: readonly number[];
   readonly known: Map<number, Near>;
 }
 
@@ -48,28 +48,31 @@ export interface Around {
 export function lookAround(on: Evaluation, { axles, pad }: VehicleInput, layers: readonly (readonly WheelLayer[])[]): Around {
   const patches = [...axles.map(({ alongM, acrossM }) => [alongM, acrossM]), ...(pad ? [pad.sizeM] : [])];
   const half = (spreadM: number) => Math.max(...patches.map(([a, b]) => Math.hypot(a / 2 + spreadM, b / 2 + spreadM)));
-  const spreads = on.input.zones.map(({ buildUp }, z) =>
+  const spreadsM = on.input.zones.map(({ buildUp }, z) =>
     buildUp.layers.reduce((sum, { thicknessM, rangeM }, i) => sum + layers[z][i].dispersal * (rangeM?.max ?? thicknessM), 0),
   );
-  const spreadM = Math.max(0, ...spreads);
-  return { on, patchM: half(0), grownM: half(spreadM), spreadM, known: new Map() };
+  return { on, patchM: half(0), grownM: half(Math.max(0, ...spreadsM)), spreadsM, known: new Map() };
 }
 
 /** What may be touched from a place. */
 function nearTo({ on, patchM, grownM, known }: Around, x: number, y: number): Near {
   const { grid } = on.prepared.ground;
   const cell = cellAt(grid, x, y);
-  if (cell < 0) return { zones: zonesNear(on, x, y, grownM), ...baysNear(on, x, y, patchM) };
+  if (cell < 0) return { zones: zonesNear(on, [x, y], grownM, -1), ...baysNear(on, x, y, patchM) };
   const kept = known.get(cell);
   if (kept) return kept;
   const [cx, cy] = cellCentreM(grid, cell);
   const halfM = grid.cellM / 2;
-  const near = { zones: zonesNear(on, cx, cy, grownM + halfM), ...baysNear(on, cx, cy, patchM + halfM) };
+  const near = {
+    zones: zonesNear(on, [cx, cy], grownM + halfM, on.prepared.zoneCells.owner[cell]),
+    ...baysNear(on, cx, cy, patchM + halfM),
+  };
   known.set(cell, near);
   return near;
 }
 
-function zonesNear(on: Evaluation, x: number, y: number, halfM: number): GroundBeside[] {
+/** All but the zone whose own the place is. */
+function zonesNear(on: Evaluation, [x, y]: readonly [number, number], halfM: number, own: number): GroundBeside[] {
   const { grid } = on.prepared.ground;
   const { owner, mixed, start, entryZone } = on.prepared.zoneCells;
   const nearest = new Map<number, { readonly awayM: number; readonly cell: number; readonly makeUpM: number }>();
@@ -80,10 +83,10 @@ function zonesNear(on: Evaluation, x: number, y: number, halfM: number): GroundB
     if (!kept || awayM < kept.awayM) nearest.set(zone, { awayM, cell, makeUpM });
   };
   eachCellNear(on, x, y, halfM, (cell) => {
-    if (owner[cell] === -1) return;
+    if (owner[cell] === -1 || (owner[cell] === own && own >= 0)) return;
     if (owner[cell] >= 0) return take(owner[cell], cell, on.field.makeUpM[cell]);
     const i = firstAtLeast(mixed, cell);
-    for (let e = start[i]; e < start[i + 1]; e++) take(entryZone[e], cell, on.field.entryMakeUpM[e]);
+    for (let e = start[i]; e < start[i + 1]; e++) if (entryZone[e] !== own) take(entryZone[e], cell, on.field.entryMakeUpM[e]);
   });
   return [...nearest].map(([zone, { cell, makeUpM }]) => ({ zone, makeUpM, bays: baysAt(on, ...cellCentreM(grid, cell)) }));
 }
@@ -112,8 +115,8 @@ function baysNear(on: Evaluation, x: number, y: number, halfM: number): Pick<Nea
  */
 export function groundsBeside(around: Around, wheel: WheelPatch, under: number): readonly GroundBeside[] {
   const { zones } = nearTo(around, wheel.x, wheel.y);
-  if (zones.length === 0 || (zones.length === 1 && zones[0].zone === under)) return NONE;
-  return zones.filter(({ zone }) => zone !== under && mayReach(around.on.input.zones[zone].region, wheel, around.spreadM));
+  if (zones.length === 0) return NONE;
+  return zones.filter(({ zone }) => zone !== under && mayReach(around.on.input.zones[zone].region, wheel, around.spreadsM[zone]));
 }
 
 const NONE: readonly GroundBeside[] = [];
