@@ -1,6 +1,7 @@
 /** Catchments, ponds and ways on small decks whose areas and volumes are known. */
 
 import { describe, expect, it } from 'vitest';
+import { refillCourse } from '../../src/core/water-course.ts';
 import { NO_WAY_OUT, OFF_DECK } from '../../src/model/water-result.ts';
 import { bay, box, buildUp, hole, holed, layer, region, zone } from '../helpers/deck-builder.ts';
 import { levelLines, outlet, overflow, routed, TROUGH, TWO_TROUGHS, wetDeck } from '../helpers/water-builder.ts';
@@ -65,10 +66,6 @@ describe('catchments', () => {
   });
 
   it('deck that water cannot leave is told apart', () => {
-    // An opening right across parts the deck; the outlet is on the left of it.
-    const shape = { deck: holed(box(0, 0, 8, 4), hole(3, 0.5, 4, 3.5)) };
-    const whole = routed(wetDeck(null, shape), [outlet('O', 1, 1)]);
-    expect(whole.noWayOut.areaM2).toBe(0);
     const none = routed(wetDeck(TROUGH), []);
     expect(none.noWayOut.areaM2).toBeCloseTo(32, 10);
     expect(none.sinkAt.every((sink) => sink === NO_WAY_OUT)).toBe(true);
@@ -95,6 +92,16 @@ describe('ponds', () => {
     const { ponds } = routed(on, [overflow('V', 4.1, 3.9, 0.2)], { zones: [{ peakC: 1, freePores: [0.4] }] });
     expect(ponds[0].bareLitres).toBeCloseTo(1600, 6);
     expect(ponds[0].litres).toBeCloseTo(640, 6);
+  });
+
+  it('other pores are filled anew without routing anew', () => {
+    const on = wetDeck(TROUGH, { zones: [zone('Z', box(0, 0, 8, 4), buildUp('u', [layer('light fill', 0.5)]))] });
+    const site = (share: number) => ({ zones: [{ peakC: 1, freePores: [share] }] });
+    const outlets = [overflow('V', 4.1, 3.9, 0.2)];
+    const before = routed(on, outlets, site(1));
+    const after = refillCourse(on, before, { ...before.site, ...site(0.4) });
+    expect(after.ponds).toEqual(routed(on, outlets, site(0.4)).ponds);
+    expect(after.sinkAt).toBe(before.sinkAt);
   });
 
   it('the trough that has no outlet fills to the saddle, the other not at all', () => {

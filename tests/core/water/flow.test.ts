@@ -5,7 +5,7 @@ import { flood } from '../../../src/core/water/flood.ts';
 import { accumulate, bearingDeg, flowOf } from '../../../src/core/water/flow.ts';
 import { longestPaths } from '../../../src/core/water/path.ts';
 import type { WaterExit } from '../../../src/core/water/terrain.ts';
-import { type Field, fieldOf, outletAt } from './terrains.ts';
+import { type Field, fieldOf, outletAt, randomField } from './terrains.ts';
 
 /** Share of all cells that ends in each sink, in percent. */
 function sharesPercent(field: Field, exits: readonly WaterExit[]): number[] {
@@ -153,6 +153,22 @@ describe('a plane against a wall', () => {
   it('loses nothing', () => {
     const field = fieldOf([60, 40], CELL_M, (x, y) => -0.01 * x - 0.02 * y);
     expect(sharesPercent(field, [outletAt(field, 59, 39)])[0]).toBeCloseTo(100, 10);
+  });
+});
+
+describe('sums', () => {
+  it('at the exits of 200 random terrains are all that was reached', () => {
+    let divides = 0;
+    for (let seed = 1; seed <= 200; seed++) {
+      const { field, exits } = randomField(seed, 1);
+      const flooded = flood(field.terrain, exits);
+      const flow = flowOf(field.terrain, flooded);
+      divides += flow.otherSides.size;
+      const sums = accumulate(flow, flooded, Float64Array.from(field.terrain.open));
+      const arrived = exits.reduce((sum, { cell }) => sum + sums[cell], 0);
+      expect(Math.abs(arrived - flooded.reached)).toBeLessThanOrEqual(1e-12 * flooded.reached);
+    }
+    expect(divides).toBeGreaterThan(100);
   });
 });
 
