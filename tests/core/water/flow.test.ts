@@ -165,7 +165,8 @@ describe('sums', () => {
       const flow = flowOf(field.terrain, flooded);
       divides += flow.otherSides.size;
       const sums = accumulate(flow, flooded, Float64Array.from(field.terrain.open));
-      const arrived = exits.reduce((sum, { cell }) => sum + sums[cell], 0);
+      // Water runs past an overflow that it does not stand at.
+      const arrived = exits.reduce((sum, { cell }) => sum + (flooded.parent[cell] === cell ? sums[cell] : 0), 0);
       expect(Math.abs(arrived - flooded.reached)).toBeLessThanOrEqual(1e-12 * flooded.reached);
     }
     expect(divides).toBeGreaterThan(100);
