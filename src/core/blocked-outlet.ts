@@ -9,7 +9,8 @@ import type { RoutedWater } from './water-course.ts';
 
 /**
  * Closes one outlet. Its water rises until a way leads to another outlet, an overflow or over an edge; only that part of the deck is
- * looked at. What the other outlets can take is not asked here.
+ * looked at. What the other outlets can take is not asked here. A saddle is read at the middles of cells, so that the level is right to
+ * within the fall over half a cell.
  * @param on - evaluated deck [m]
  * @param course - water of the same deck [m]
  * @param outlet - index of an outlet, not of an overflow, that is not left out [-]
