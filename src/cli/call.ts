@@ -5,12 +5,14 @@ import type { DrawnKind } from '../model/drawn-file.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { EXPORT_TABLES, type ExportTableId } from '../project/export-tables.ts';
+import { IMPORT_HELP, IMPORT_USAGE, type ImportCall, readImportCall } from './import-call.ts';
 
 export type Call =
   | { readonly command: 'help' }
   | { readonly command: 'check'; readonly file: string; readonly json: boolean; readonly cellM: number | undefined }
   | { readonly command: 'export'; readonly file: string; readonly language: ExportLanguage; readonly to: ExportTo }
   | { readonly command: 'sources'; readonly file: string | undefined }
+  | ImportCall
   | { readonly command: 'refused'; readonly why: string };
 
 /** One table as CSV on standard output, all of them in a workbook, or a drawing or model in a file. */
@@ -33,7 +35,7 @@ export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
      npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
      npm run --silent export -- FILE --glb OUT
      npm run --silent sources -- [FILE]
-
+${IMPORT_USAGE}
 check: loads, depths, levels, findings
   FILE           a scene file (*.scene.json)
   --json         the report as JSON, and nothing else, on standard output
@@ -52,7 +54,7 @@ export: a table as CSV on standard output
   --date D       date in the title block, today's where left out
   --glb OUT      the finished garden as a model: metres, Y up, one node per layer and zone
 sources: where every number of catalogue and rules comes from, and with a FILE what in it rests on each
-
+${IMPORT_HELP}
 Exit code 0: no stop finding; 1: at least one; 2: the file can't be read or is not valid.
 Compares entered loads with entered limits. Not a structural check.
 `;
@@ -91,7 +93,10 @@ const FLAGS_OF: Readonly<Record<string, readonly Flag[]>> = {
 export function readCall(args: readonly string[]): Call {
   const [command, ...rest] = args;
   if (command === undefined || command === '--help' || command === '-h') return { command: 'help' };
-  if (!(command in FLAGS_OF)) return refused(`There is no command "${command}"; there are: ${Object.keys(FLAGS_OF).join(', ')}.`);
+  if (command === 'import') return importCall(rest);
+  if (!Object.hasOwn(FLAGS_OF, command)) {
+    return refused(`There is no command "${command}"; there are: ${[...Object.keys(FLAGS_OF), 'import'].join(', ')}.`);
+  }
   let parsed: ReturnType<typeof parse>;
   try {
     parsed = parse(command, rest);
@@ -107,6 +112,12 @@ export function readCall(args: readonly string[]): Call {
   const [file] = positionals;
   if (command === 'check') return checkCall(file, values);
   return command === 'export' ? exportCall(file, values) : { command: 'sources', file };
+}
+
+function importCall(args: readonly string[]): Call {
+  const call = readImportCall(args);
+  if (call === null) return { command: 'help' };
+  return typeof call === 'string' ? refused(call) : call;
 }
 
 type Values = ReturnType<typeof parse>['values'];
@@ -134,7 +145,7 @@ function exportCall(file: string, values: Values): Call {
   const { table, xlsx, language = 'en' } = values;
   if (language !== 'en' && language !== 'de') return refused(`--language takes en or de, found "${language}".`);
   const outputs = (['table', 'xlsx', 'svg', 'dxf', 'glb'] as const).filter((flag) => values[flag] !== undefined);
-  if (outputs.length > 1) return refused(`Only one of --${outputs.join(', --')} at a time: each makes a file or a table of its own.`);
+  if (outputs.length > 1) return refused(`--${outputs.join(' and --')} exclude each other: each makes a file or a table of its own.`);
   const isDrawn = outputs.some((flag) => flag === 'svg' || flag === 'dxf' || flag === 'glb');
   const stray = DRAWN_FLAGS.find((flag) => values[flag] !== undefined);
   if (isDrawn) return drawnCall(file, language, values);

@@ -3,12 +3,15 @@
 import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
 import { sectionSource } from '../export/picture-source.ts';
+import { readSceneText } from '../import/read-scene-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import { issueLine } from '../model/issue.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
 import { type Call, type DrawnTo, readCall, USAGE } from './call.ts';
+import type { ImportCall } from './import-call.ts';
+import { runImport } from './import-run.ts';
 import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
 
@@ -43,6 +46,8 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
       return withProject(call.file, readFile, call.cellM, (project) => check(call, project));
     case 'export':
       return withProject(call.file, readFile, undefined, (project) => exported(call, project, today));
+    case 'import':
+      return imported(call, readFile);
     case 'sources':
       if (call.file === undefined) return { out: sourceLines(null), err: '', code: 0 };
       return withProject(call.file, readFile, undefined, ({ scene }) => ({ out: sourceLines(scene), code: 0 }));
@@ -53,17 +58,31 @@ type Done = Omit<RunResult, 'err'> & { readonly err?: string };
 
 /** Reads and evaluates a scene file; its messages go to standard error. */
 function withProject(file: string, readFile: ReadFile, cellM: number | undefined, then: (project: Project) => Done): RunResult {
-  let text: string;
+  let bytes: Uint8Array;
   try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(readFile(file));
+    bytes = readFile(file);
   } catch (error) {
     return { out: '', err: `${file}: ${whyUnreadable(error)}\n`, code: 2 };
   }
-  const reading = readProject(text, cellM);
-  const err = reading.issues.map((issue) => `${file}: ${issueLine(issue)}\n`).join('');
+  const decoded = readSceneText(bytes);
+  if ('issue' in decoded) return { out: '', err: `${file}: ${issueLine(decoded.issue)}\n`, code: 2 };
+  const reading = readProject(decoded.text, cellM);
+  const notes = decoded.mends.map(({ code, says }) => `${file}: note ${code}: ${says}\n`);
+  const err = [...notes, ...reading.issues.map((issue) => `${file}: ${issueLine(issue)}\n`)].join('');
   if (!reading.project) return { out: '', err, code: 2 };
   const done = then(reading.project);
   return { ...done, err: `${err}${done.err ?? ''}` };
+}
+
+function imported(call: ImportCall, readFile: ReadFile): RunResult {
+  let file = call.file;
+  try {
+    const bytes = readFile(file);
+    file = call.answersFile ?? file;
+    return runImport(call, bytes, call.answersFile === undefined ? null : new TextDecoder().decode(readFile(file)));
+  } catch (error) {
+    return { out: '', err: `${file}: ${whyUnreadable(error)}\n`, code: 2 };
+  }
 }
 
 function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
@@ -92,8 +111,7 @@ function drawn({ drawn: kind, out, stage, ...options }: DrawnTo, language: Expor
 function whyUnreadable(error: unknown): string {
   const code = (error as { code?: string }).code;
   if (code === 'ENOENT') return 'there is no such file. Check the name and the folder.';
-  if (code === 'EISDIR') return 'this is a folder, a scene file was expected.';
+  if (code === 'EISDIR') return 'this is a folder, a file was expected.';
   if (code === 'EACCES') return 'this file may not be read. Check its permissions.';
-  if (code === 'ERR_ENCODING_INVALID_ENCODED_DATA') return 'this is not UTF-8 text. Save the scene file as UTF-8.';
   return `the file can't be read (${(error as Error).message}).`;
 }

@@ -1,0 +1,41 @@
+/** Text of a file that should be a scene: other encodings are read, other kinds of files named. */
+
+import type { Mend } from '../model/drawing.ts';
+import type { Issue } from '../model/issue.ts';
+import { decodeText } from './decode-text.ts';
+import { kindOfText, refuseBytes } from './file-kind.ts';
+import { Gathering } from './gathering.ts';
+
+export type SceneText = { readonly text: string; readonly mends: readonly Mend[] } | { readonly issue: Issue };
+
+const DRAWINGS: Readonly<Record<string, string>> = {
+  dxf: 'a DXF drawing',
+  geojson: 'a map in GeoJSON',
+  landxml: 'survey data in LandXML',
+  table: 'a table or another text',
+};
+
+/**
+ * Decodes a scene file.
+ * @param bytes - the whole file
+ * @returns its text and what was done to read it, or why it is no scene
+ */
+export function readSceneText(bytes: Uint8Array): SceneText {
+  const refusal = refuseBytes(bytes);
+  if (refusal !== null) return { issue: refusal };
+  const gather = new Gathering({});
+  const text = decodeText(bytes, gather);
+  const kind = kindOfText(text);
+  // What looks like JSON is left to the reader of scenes, which knows more to say about it.
+  if (/^\s*[{[]/.test(text) || (typeof kind !== 'string' && kind.code !== 'FILE_KIND')) return { text, mends: gather.mends };
+  if (typeof kind !== 'string') return { issue: kind };
+  const issue: Issue = {
+    code: 'FILE_KIND',
+    level: 'error',
+    path: '',
+    got: DRAWINGS[kind] ?? kind,
+    expected: 'a scene (*.scene.json)',
+    mend: 'Read it as a drawing: import takes DXF, GeoJSON, LandXML and CSV.',
+  };
+  return { issue };
+}
