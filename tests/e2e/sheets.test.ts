@@ -207,7 +207,7 @@ describe('edges', () => {
     const { page } = opened;
     await openSheet(page, 'Edges');
     const heads = await page.getByRole('tabpanel').getByRole('heading').allTextContents();
-    expect(heads.map((head) => head.replace(/^\d+ /, ''))).toEqual(['door sills', 'upstands']);
+    expect(heads.map((head) => head.replace(/^\d+ /, ''))).toEqual(['door sills', 'upstands', 'retaining edge']);
     await page.getByRole('tabpanel').getByRole('row').nth(1).click();
     expect(await page.evaluate(() => window.__loamdeck.view().cell)).not.toBeNull();
   });
