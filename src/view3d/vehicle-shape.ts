@@ -56,7 +56,8 @@ class ShapeWriter {
 
   box({ from, to, tone, pitchDeg = 0 }: Box, joint = 0): void {
     const middle = from.map((low, axis) => (low + (to[axis] as number)) / 2);
-    const half = from.map((low, axis) => ((to[axis] as number) - low) / 2);
+    // Bodies are given from the front to the rear, which runs against the axis.
+    const half = from.map((low, axis) => Math.abs((to[axis] as number) - low) / 2);
     const pitch = (pitchDeg * Math.PI) / 180;
     const turned = ([x, y, z]: readonly number[]) => [
       (x as number) * Math.cos(pitch) - (z as number) * Math.sin(pitch),
