@@ -148,6 +148,7 @@ class Draft {
         extraTopM: this.extras[z][k].topM,
         stageFrom: stage < 0 ? this.never : stage,
         stageTo: -1,
+        empty: !(zone.thicknessesM[k] > 0),
         top: k === topLayer,
       });
     });

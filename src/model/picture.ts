@@ -39,6 +39,8 @@ export interface Part {
   readonly stageFrom: number;
   /** Stage after which it is gone again (stockpiles, flood water); -1 for stays. */
   readonly stageTo: number;
+  /** Has no thickness anywhere, like a fill flush with its element: nothing of it is drawn. */
+  readonly empty?: boolean;
   /** Topmost layer of its zone in the finished garden. */
   readonly top: boolean;
 }

@@ -8,6 +8,7 @@ import './frame/legend.css';
 import './frame/plan.css';
 import './frame/tools.css';
 import './log/log.css';
+import './side/register.css';
 import './side/side.css';
 import './side/sheets.css';
 import './side/wheels.css';

@@ -30,7 +30,7 @@ function isWanted(part: Part, look: Look): boolean {
 
 /** States of all parts, in their order. */
 export function partStates(parts: readonly Part[], look: Look): PartState[] {
-  const shown = parts.map((part) => isPlaced(part, look.stage) && isWanted(part, look));
+  const shown = parts.map((part) => part.empty !== true && isPlaced(part, look.stage) && isWanted(part, look));
   const topLayer = new Map<string, number>();
   const arrivingFloors = new Set<number>();
   parts.forEach((part, i) => {

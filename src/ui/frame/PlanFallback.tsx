@@ -52,6 +52,7 @@ function Plan({ snapshot }: { readonly snapshot: Snapshot }) {
       <PlanGround snapshot={snapshot} frame={frame} />
       <PlanMap snapshot={snapshot} frame={frame} />
       <PlanLines snapshot={snapshot} frame={frame} />
+      <PlanSite snapshot={snapshot} frame={frame} />
       <PickedCell snapshot={snapshot} frame={frame} />
     </svg>
   );
@@ -134,6 +135,28 @@ function PlanLines(props: PlanProps) {
         return <circle key={id} className="plan-outlet" cx={x} cy={y} r={4} />;
       })}
     </>
+  );
+}
+
+/** The band along open edges and the access points, while a stage is shown. */
+function PlanSite({ snapshot, frame }: PlanProps) {
+  const shown = useView((state) => state.sitePlan && state.stage !== null);
+  if (!shown) return null;
+  const { edgeBand } = snapshot.picture;
+  const at = (i: number) => `${(edgeBand[i] ?? 0) * frame.scale} ${-(edgeBand[i + 1] ?? 0) * frame.scale}`;
+  const band = Array.from({ length: edgeBand.length / 4 }, (_, k) => `M${at(4 * k)}L${at(4 * k + 2)}`).join('');
+  return (
+    <g className="plan-site">
+      <path className="plan-band" d={band} />
+      {snapshot.scene.accessPoints?.map(({ id, at: point }) => {
+        const [x, y] = planPoint(point, frame);
+        return (
+          <text key={id} x={x} y={y}>
+            {id}
+          </text>
+        );
+      })}
+    </g>
   );
 }
 

@@ -69,7 +69,7 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   finished: 'Top of the build-up, height system of the file',
   upstand: 'Top of the membrane at upstands and sills less the finished level beside them; least in each cell',
   fall: 'By the triangles between the given levels, at the centre of the cell',
-  reach: 'As the stage begins; sheets, elements and plants are carried by hand',
+  reach: 'As the stage begins; sheets and plants are carried',
   'wheel-membrane':
     'Wheels alone, greatest of all places of the vehicles of the stage shown; mean over each cell, the sheet Wheels has the exact peak. Point loads: in no load map',
   'wheel-bearing':
