@@ -95,5 +95,9 @@ export const WATER_TEXT: Partial<Record<Rule, RuleText>> = {
   'water.overflow': by(OVERFLOW),
   'water.pond': by(POND),
   'water.flow': by(FLOW),
-  'float.uplift': { says: upliftWords, source: ownSource },
+  'float.uplift': by({
+    floats: upliftWords,
+    unknown: ({ facts }) =>
+      `Whether the light layers of ${facts.named} can float is not known: no overflow and no edge says how high water can stand there. Draw the overflows with their levels, or give the level under "flotation". ${DECIDES}`,
+  }),
 };

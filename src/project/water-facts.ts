@@ -117,7 +117,9 @@ function flowFacts({ on, study, water }: WaterFound): FindingFact[] {
 function upliftFacts({ scene, on, study }: WaterFound): FindingFact[] {
   const { upFactor, downFactor } = study.factors;
   const source = `EN 1997-1, 2.4.7.4; ${upFactor.value} up: ${sourceLine(upFactor.source)}; ${downFactor.value} down: ${sourceLine(downFactor.source)}`;
-  return study.uplifts.flatMap(({ finished, building }, z): FindingFact[] => {
+  const unknown = study.upliftUnknown.map((z) => on.input.zones[z].id);
+  const open = unknown.length > 0 ? [unknownUplift(unknown, source)] : [];
+  const floating = study.uplifts.flatMap(({ finished, building }, z): FindingFact[] => {
     const floats = (uplift: UpliftAt | null) => uplift !== null && uplift.ratio < 1 - ROUNDING;
     const told = floats(finished) ? finished : floats(building) ? building : null;
     if (!told) return [];
@@ -136,6 +138,15 @@ function upliftFacts({ scene, on, study }: WaterFound): FindingFact[] {
       given: scene.flotation?.waterLevelM === undefined ? 0 : 1,
       source,
     };
-    return [fact(['float.uplift', 'stop'], where, [told.ratio, 1, '-'], facts)];
+    return [fact(['float.uplift', 'stop'], where, [told.ratio, 1, '-'], { ...facts, why: 'floats' })];
   });
+  return [...floating, ...open];
+}
+
+const MOST_NAMED = 4;
+
+/** One for all: the missing overflow is one fault. */
+function unknownUplift(zones: readonly string[], source: string): FindingFact {
+  const named = zones.length > MOST_NAMED ? `${zones.length} zones` : `${zones.length === 1 ? 'zone' : 'zones'} ${zones.join(', ')}`;
+  return fact(['float.uplift', 'check'], { zone: zones[0] }, [zones.length, 0, '-'], { why: 'unknown', named, source });
 }

@@ -9,7 +9,7 @@ import { type ZoneUplift, zoneUplift } from '../core/zone-uplift.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
 import type { WaterOutlet, WaterSite } from '../model/water-input.ts';
-import type { BlockedOutlet, WaterCourse } from '../model/water-result.ts';
+import { type BlockedOutlet, NO_WAY_OUT, type WaterCourse } from '../model/water-result.ts';
 import type { MaterialOf } from './materials.ts';
 import { localLine } from './resolve-shapes.ts';
 import { bareRunoff, type ZoneRunoff, zoneRunoffs } from './run-off.ts';
@@ -27,6 +27,8 @@ export interface WaterStudy {
   readonly blocked: readonly (BlockedOutlet | null)[];
   readonly drains: readonly (DrainFlow | null)[];
   readonly uplifts: readonly ZoneUplift[];
+  /** Zones with light layers where nothing says how high water can stand. */
+  readonly upliftUnknown: readonly number[];
   readonly factors: Readonly<Record<'upFactor' | 'downFactor', Limit>>;
 }
 
@@ -48,6 +50,7 @@ export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: Materia
   };
   const { course, emergency } = routed(on, site);
   const factors = upliftFactors(scene.flotation);
+  const layers = buildUps.map((buildUp) => upliftLayers(buildUp, materialOf));
   const standing = {
     levelM: standingLevel(scene, on, emergency),
     factors: { up: factors.upFactor.value, down: factors.downFactor.value },
@@ -59,7 +62,8 @@ export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: Materia
     emergency,
     blocked: outlets.map(({ kind }, o) => (kind === 'outlet' && course.outletCells[o] >= 0 ? blockedOutlet(on, course, o) : null)),
     drains: buildUps.map((buildUp, z) => drainFlow({ on, z, buildUp, runoff: runoffs[z], rain: scene.rain, course, materialOf })),
-    uplifts: buildUps.map((buildUp, z) => zoneUplift(on, z, upliftLayers(buildUp, materialOf), standing)),
+    uplifts: layers.map((ofZone, z) => zoneUplift(on, z, ofZone, standing)),
+    upliftUnknown: unknownWater(scene, on, emergency).filter((z) => layers[z].some(({ light }) => light)),
     factors,
   };
 }
@@ -113,6 +117,12 @@ function upliftFactors(own: SceneFlotation | undefined): WaterStudy['factors'] {
     upFactor: own?.upFactor === undefined ? UPLIFT_FACTORS.upFactor : entered(own.upFactor),
     downFactor: own?.downFactor === undefined ? UPLIFT_FACTORS.downFactor : entered(own.downFactor),
   };
+}
+
+/** Zones with deck that no overflow and no edge relieves. */
+function unknownWater({ flotation, zones }: SceneFile, on: Evaluation, { sinkAt }: WaterCourse): number[] {
+  if (flotation?.waterLevelM !== undefined) return [];
+  return [...zones.keys()].filter((z) => on.prepared.zones[z].cells.some((cell) => sinkAt[cell] === NO_WAY_OUT));
 }
 
 /** The level the scene gives, or that at which the overflows begin to run; not known where nothing lets the water out. */
