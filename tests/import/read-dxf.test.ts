@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { areaOf } from '../../src/scene/ring.ts';
-import { arc, block, circle, dxf, inMetres, insert, layer, line, type Pair, point, polyline, rectangle, text } from './dxf-builder.ts';
+import { arc, block, circle, dxf, inMetres, insert, line, type Pair, point, polyline, rectangle, text } from './dxf-builder.ts';
 import { codes, only, readText, shapesOn } from './reading.ts';
 
 const drawn = (...entities: (readonly Pair[])[]) => readText(dxf({ header: inMetres, entities }));
@@ -364,53 +364,5 @@ describe('texts and levels', () => {
     const result = drawn(frame, point('A', 3, 4, 0));
     expect(only(result, 'A', 'point').levelM).toBeNull();
     expect(codes(result).mends).toContain('LEVELS_DROPPED');
-  });
-});
-
-describe('what is not drawn on the plan', () => {
-  it('paper space, invisible, tilted and unknown entities are counted by layer', () => {
-    const result = drawn(
-      frame,
-      line('A', [0, 0, 1, 1], [67, 1]),
-      line('A', [0, 0, 1, 1], [60, 1]),
-      [...circle('A', 0, 0, 1), [210, 1], [220, 0], [230, 0]],
-      [
-        [0, '3DSOLID'],
-        [8, 'A'],
-        [1, 'x'],
-      ],
-      [
-        [0, 'DIMENSION'],
-        [8, 'A'],
-        [2, '*D1'],
-      ],
-    );
-    expect(result.layers.find(({ name }) => name === 'A')?.ignored).toEqual({
-      'LINE in paper space': 1,
-      'LINE set invisible': 1,
-      'CIRCLE tilted': 1,
-      '3DSOLID': 1,
-      DIMENSION: 1,
-    });
-  });
-
-  it('a layer that is off or frozen is read and marked', () => {
-    const tables = [layer('off', 0, -7), layer('frozen', 1), layer('on')];
-    const entities = ['off', 'frozen', 'on'].map((name) => rectangle(name, 40, 30));
-    const result = readText(dxf({ header: inMetres, tables, entities }));
-    expect(result.layers.map(({ name, hidden, shapes }) => [name, hidden, shapes.length])).toEqual([
-      ['off', true, 1],
-      ['frozen', true, 1],
-      ['on', false, 1],
-    ]);
-  });
-
-  it('an entity with a bad number is left out with its line, the rest is read', () => {
-    const result = drawn(
-      frame,
-      line('A', [0, 0, 1, 1]).map(([code, value]) => (code === 11 ? ([11, 'NaN'] as Pair) : ([code, value] as Pair))),
-    );
-    expect(codes(result).issues).toEqual(['warning NUMBER_BAD']);
-    only(result, 'frame', 'ring');
   });
 });
