@@ -4,7 +4,7 @@ import type { Snapshot } from '../model/engine.ts';
 import type { EdgeLines, Picture } from '../model/picture.ts';
 import type { PointM, SceneAccessPoint, SceneSetUpArea } from '../model/scene-file.ts';
 import type { PartState } from './part-states.ts';
-import { nearPrisms, type TopAt, topAt } from './top-at.ts';
+import { type SurfaceAt, surfaceOf } from './top-index.ts';
 
 /** Height above the surface, so that lines do not sink into it [m]. */
 const ABOVE_M = 0.03;
@@ -90,13 +90,6 @@ export function siteLines(snapshot: Snapshot, states: readonly PartState[], stag
 
 type Point = readonly [number, number];
 type Piece = readonly [number, number, number, number];
-type SurfaceAt = (x: number, y: number) => TopAt | null;
-
-function surfaceOf(picture: Picture, states: readonly PartState[]): SurfaceAt {
-  const near = nearPrisms(picture);
-  return (x, y) => topAt({ ...picture, prisms: near(x, y) }, states, x, y);
-}
-
 function slabOf({ parts }: Picture): number {
   return Math.max(
     0,

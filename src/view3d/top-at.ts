@@ -38,7 +38,8 @@ function heightIn(prism: Prism, surface: number, triangle: number, weights: read
   }, 0);
 }
 
-function highestShown(prism: Prism, states: readonly PartState[]): number {
+/** Uppermost layer of a prism that is drawn; -1 for none. */
+export function highestShown(prism: Prism, states: readonly PartState[]): number {
   for (let layer = prism.parts.length - 1; layer >= 0; layer--) {
     if (states[prism.parts[layer]].shown) return layer;
   }
