@@ -3,6 +3,7 @@
 import { Vector3 } from 'three';
 import { cellCentre } from './cell-mark.ts';
 import type { DeckDirector, Easel } from './deck-director.ts';
+import { liftM } from './lift.ts';
 import { PART_SHOWN, TEXELS_PER_PART } from './part-texture.ts';
 import type { DrawnHeights, ProbeSource } from './probe.ts';
 import { drawnTopM } from './top-at.ts';
@@ -15,6 +16,11 @@ export interface LastFrame {
 
 export function probeSource(director: DeckDirector, easel: Easel, last: LastFrame): ProbeSource {
   const { gl, camera, sheet } = easel;
+  const onScreen = (place: readonly [number, number, number]): readonly [number, number] => {
+    const at = new Vector3(...place).project(camera);
+    const { width, height } = director.size;
+    return [((at.x + 1) / 2) * width, ((1 - at.y) / 2) * height];
+  };
   return {
     drawing: () => ({ ...last }),
     memory: () => ({ geometries: gl.info.memory.geometries, textures: gl.info.memory.textures }),
@@ -26,9 +32,17 @@ export function probeSource(director: DeckDirector, easel: Easel, last: LastFram
       const [x, y] = cellCentre(snapshot.grid, cell);
       const z = drawnTopM(snapshot.picture, states, [x, y], director.model.uniforms.explode.value);
       if (z === null) return null;
-      const at = new Vector3(x, y, z).project(camera);
-      const { width, height } = director.size;
-      return [((at.x + 1) / 2) * width, ((1 - at.y) / 2) * height];
+      return onScreen([x, y, z]);
+    },
+    vehicles: () => director.runs.standing.map(({ run, origin }) => ({ run, atM: [origin.x, origin.y, origin.z] })),
+    patches() {
+      const picture = director.follower.snapshot?.picture;
+      if (picture === undefined) return [];
+      const explode = director.model.uniforms.explode.value;
+      return director.runs.feet.map(({ ring, zM, part }) => {
+        const z = zM + liftM(picture, part, true, explode);
+        return [0, 2, 4, 6].map((i) => onScreen([ring[i] as number, ring[i + 1] as number, z]));
+      });
     },
     readPixels(points) {
       gl.render(sheet, camera);

@@ -13,6 +13,12 @@ export interface DrawnHeights {
   readonly highestM: number;
 }
 
+export interface DrawnVehicle {
+  readonly run: string;
+  /** Foot of its front axle, or of its support, as it stands on the screen, local [m]. */
+  readonly atM: readonly [number, number, number];
+}
+
 /** A view on the page; a new one takes the place of the old. */
 export interface ProbeSource {
   /** Draw calls and triangles of the last frame. */
@@ -22,6 +28,10 @@ export interface ProbeSource {
   parts(): readonly DrawnHeights[];
   /** Middle of a cell on the uppermost surface drawn there, from the upper left corner of the canvas [CSS px]. */
   projectCell(cell: number): readonly [number, number] | null;
+  /** Vehicles in the picture. */
+  vehicles(): readonly DrawnVehicle[];
+  /** Corners of the patches of wheels as drawn, from the upper left corner of the canvas [CSS px]. */
+  patches(): readonly (readonly (readonly [number, number])[])[];
   /** Red, green and blue at points x, y of the canvas [CSS px], all from one fresh drawing. */
   readPixels(points: readonly (readonly [number, number])[]): readonly (readonly [number, number, number])[];
 }

@@ -20,7 +20,7 @@ interface Patch {
 }
 
 /** A grown patch, and the tyre's own on the surface above it; null where that is the same. */
-interface Foot extends Patch {
+export interface Foot extends Patch {
   readonly tyre: Patch | null;
 }
 

@@ -1,6 +1,6 @@
 /** Vehicles over the model: the chosen one and the machines of the stage shown, the lane and the patches of the chosen one. */
 
-import { Vector4 } from 'three';
+import { type Vector3, Vector4 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
 import { ACCENT, INK, PAPER } from '../model/palette.ts';
 import type { RunPose, RunView } from '../model/run.ts';
@@ -11,7 +11,7 @@ import { type LineLook, lineMaterial, tintMaterial } from './deck-materials.ts';
 import type { DeckModel } from './deck-model.ts';
 import { Drawn } from './drawn.ts';
 import type { PartState } from './part-states.ts';
-import { footFaces, footLines, footprints, routeLines, spreadLines } from './run-lines.ts';
+import { type Foot, footFaces, footLines, footprints, routeLines, spreadLines } from './run-lines.ts';
 import { VehicleDrawn } from './vehicle-drawn.ts';
 import { supportShape, vehicleShape } from './vehicle-shape.ts';
 import { standingFrames } from './vehicle-stand.ts';
@@ -38,6 +38,9 @@ export class RunOverlay {
   /** By run and how it stands; kept while the picture's vehicles are the same. */
   private readonly vehicles = new Map<string, VehicleDrawn>();
   private shown: Shown | null = null;
+  /** What is drawn now, for tests. */
+  standing: readonly { readonly run: string; readonly origin: Vector3 }[] = [];
+  feet: readonly Foot[] = [];
 
   constructor(model: DeckModel) {
     this.model = model;
@@ -75,6 +78,7 @@ export class RunOverlay {
 
   private setVehicles(snapshot: Snapshot, poses: readonly RunPose[], explode: number): void {
     const wanted = new Set<string>();
+    this.standing = [];
     for (const pose of poses) {
       const run = snapshot.runs.find((one) => one.id === pose.run);
       if (run === undefined) continue;
@@ -84,6 +88,7 @@ export class RunOverlay {
       wanted.add(key);
       const vehicle = this.vehicles.get(key) ?? this.newVehicle(key, run, pose);
       vehicle.place(frames);
+      this.standing = [...this.standing, ...frames.slice(0, 1).map(({ origin }) => ({ run: pose.run, origin }))];
     }
     for (const [key, vehicle] of this.vehicles) vehicle.mesh.visible = wanted.has(key);
   }
@@ -98,6 +103,7 @@ export class RunOverlay {
 
   private setFeet({ snapshot, chosen, foot }: Shown): void {
     const feet = chosen ? footprints(chosen, foot, snapshot.picture, snapshot.datumM) : [];
+    this.feet = feet;
     const spread = spreadLines(feet);
     for (const one of [this.tint, this.halo, this.outline]) one.setVisible(feet.length > 0);
     this.spread.setVisible(spread.parts.length > 0);

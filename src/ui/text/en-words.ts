@@ -71,9 +71,9 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
   fall: 'By the triangles between the given levels, at the centre of the cell',
   reach: 'As the stage begins; sheets and plants are carried',
   'wheel-membrane':
-    'Wheels alone, greatest of all places of the vehicles of the stage shown; mean over each cell, the sheet Wheels has the exact peak. Point loads: in no load map',
+    'Wheels alone, greatest of all places; mean over each cell, exact peaks in the sheet Wheels. Point loads are in no load map',
   'wheel-bearing':
-    'Wheels and saturated weight above against the bearing of the layer, greatest of all layers and places; mean over each cell, the sheet Wheels has the exact peak',
+    'Wheels and weight above over what the layer bears, greatest of all layers and places; mean over each cell, exact peaks in the sheet Wheels',
 };
 
 export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {
