@@ -179,6 +179,53 @@ describe('export', () => {
     expect(result.err).toContain(says);
   });
 
+  it.each([
+    ['a section as SVG', ['--section', '0,1,4,1', '--svg', 'o.svg'], 'o.svg', '<?xml'],
+    ['a section as DXF', ['--section=-1,1,4,1,4,3', '--dxf', 'o.dxf'], 'o.dxf', '0\nSECTION'],
+    ['a plan as SVG', ['--plan', '--svg', 'p.svg', '--scale', '200'], 'p.svg', '<?xml'],
+    ['a model', ['--glb', 'm.glb'], 'm.glb', 'glTF'],
+  ])('gives %s to write', async (_, args, name, begins) => {
+    const { out, err, file, code } = run(['export', 'd', ...args], read);
+    expect([out, err, code, file?.name]).toEqual(['', '', 0, name]);
+    const text = new TextDecoder().decode(await file!.bytes).replaceAll('\r', '');
+    expect(text.slice(0, 40).trimStart().startsWith(begins)).toBe(true);
+  });
+
+  it('dates a drawing today, or as told', async () => {
+    const text = async (...more: string[]) =>
+      new TextDecoder().decode(await run(['export', 'd', '--plan', '--svg', 'o', ...more], read, '2026-03-09').file!.bytes);
+    expect(await text()).toContain('>Date 2026-03-09<');
+    expect(await text('--date', '2026-05-01', '--language', 'de')).toContain('>Datum 2026-05-01<');
+  });
+
+  it('draws a stage by its id', async () => {
+    const staged = sceneOf({ ...ON_SOUND, stages: [{ id: 'S1', name: 'Fleece first', place: [{ roles: ['protection'] }] }] });
+    const readStaged = () => new TextEncoder().encode(JSON.stringify(staged));
+    const { file } = run(['export', 'd', '--section', '0,1,4,1', '--svg', 'o', '--stage', 'S1'], readStaged);
+    const text = new TextDecoder().decode(await file!.bytes);
+    expect(text).toContain('>Section A–A, stage: Fleece first<');
+    expect(text).toContain('CUT-PROTECTION');
+    expect(text).not.toContain('CUT-SUBSTRATE');
+  });
+
+  it.each([
+    ['an output without a drawing', ['--svg', 'o'], '--section X,Y,X,Y or --plan'],
+    ['a drawing without an output', ['--plan'], '--svg OUT or --dxf OUT'],
+    ['a line of one point and a half', ['--section', '1,2,3', '--svg', 'o'], '"1,2,3"'],
+    ['a line with a gap', ['--section', '1,,3,4', '--svg', 'o'], '"1,,3,4"'],
+    ['two outputs', ['--plan', '--svg', 'o', '--dxf', 'p'], 'exclude'],
+    ['a scale of nothing', ['--plan', '--svg', 'o', '--scale', '0'], '"0"'],
+    ['a scale of words', ['--plan', '--svg', 'o', '--scale', '1:50'], '"1:50"'],
+    ['a DXF with other heights', ['--section', '0,0,1,1', '--dxf', 'o', '--heights', '2'], 'always true'],
+    ['a plan of a stage', ['--plan', '--svg', 'o', '--stage', 'S1'], '--stage belongs to a section'],
+    ['a model with a scale', ['--glb', 'o', '--scale', '50'], '--scale belongs to a drawing'],
+    ['a stage that is none', ['--section', '0,0,1,1', '--svg', 'o', '--stage', 'Q'], 'There is no stage "Q"; there are: '],
+  ])('refuses %s', (_, args, says) => {
+    const result = run(['export', 'd', ...args], read);
+    expect([result.code, result.out, result.file]).toEqual([2, '', undefined]);
+    expect(result.err).toContain(says);
+  });
+
   it('gives no table of a file that is no scene', () => {
     const result = run(['export', 'd'], () => new TextEncoder().encode('{}'));
     expect([result.code, result.out]).toEqual([2, '']);

@@ -210,3 +210,49 @@ it('a core log says what an infill puts into the voids besides its thickness', a
   expect(lava?.intoVoidsLm2).toBeCloseTo(48, 9);
   expect(lava?.thicknessMm).toBeCloseTo(10, 9);
 });
+
+describe('sections and drawings', () => {
+  /** Soil of the bed is 2 m wide and 0.35 m deep. */
+  const ACROSS = [
+    [2, 0],
+    [2, 6],
+  ] as const;
+
+  it('cuts the scene as it stands, also after an edit', async () => {
+    const { engine } = await opened();
+    const soilM2 = async () => {
+      const { pieces } = await engine.section(ACROSS, null);
+      return pieces.filter((piece) => piece.owner === 'bed' && piece.kind === 'substrate').reduce((sum, piece) => sum + piece.areaM2, 0);
+    };
+    expect(await soilM2()).toBeCloseTo(2 * 0.35, 9);
+    snapshotOf(await engine.setThickness('bed', 5, 400));
+    expect(await soilM2()).toBeCloseTo(2 * 0.4, 9);
+  });
+
+  it('shows a stage: fleece and drainage, no slabs yet', async () => {
+    const { engine } = await opened();
+    const { stage, pieces } = await engine.section(ACROSS, 1);
+    expect(stage).toEqual({ id: 'S2', name: 'Protect and drain' });
+    expect(pieces.some((piece) => piece.kind === 'protection')).toBe(true);
+    expect(pieces.some((piece) => piece.kind === 'surfacing' || piece.kind === 'substrate')).toBe(false);
+  });
+
+  it.each([
+    ['section svg', 'pebble-terrace-section.svg', 'image/svg+xml'],
+    ['section dxf', 'pebble-terrace-section.dxf', 'image/vnd.dxf'],
+    ['plan svg', 'pebble-terrace-plan.svg', 'image/svg+xml'],
+    ['plan dxf', 'pebble-terrace-plan.dxf', 'image/vnd.dxf'],
+    ['model glb', 'pebble-terrace-model.glb', 'model/gltf-binary'],
+  ] as const)('hands out %s', async (kind, name, mediaType) => {
+    const { engine } = await opened();
+    const file = await engine.exportDrawn(kind, { language: 'en', line: ACROSS });
+    expect([file.name, file.mediaType]).toEqual([name, mediaType]);
+    expect(file.bytes.length).toBeGreaterThan(1000);
+  });
+
+  it('refuses both while no scene is open', async () => {
+    const engine = createEngine();
+    await expect(engine.section(ACROSS, null)).rejects.toThrow(RangeError);
+    await expect(engine.exportDrawn('model glb', { language: 'en' })).rejects.toThrow(RangeError);
+  });
+});
