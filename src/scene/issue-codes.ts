@@ -69,6 +69,8 @@ export const SCENE_ISSUE_CODES = {
   SATURATED_BELOW_DRY: 'saturated lighter than dry',
   DENSITY_UNUSUAL: 'a density that suggests another unit',
   THICKNESS_UNUSUAL: 'a thickness that suggests another unit',
+  PORES_UNUSUAL: 'pores and water held that fill more than the volume',
+  PERMEABILITY_UNUSUAL: 'a permeability that suggests another unit',
   // Loads, stages, dates
   BAY_NO_LIMIT: 'a bay without a permitted load',
   LOAD_UNUSUAL: 'a load that suggests another unit',
@@ -77,6 +79,7 @@ export const SCENE_ISSUE_CODES = {
   PLACE_ZONES_WITHOUT_ROLES: 'a stage entry with zones but no roles',
   STOCKPILE_NOT_LOOSE: 'a stockpile of sheets or elements',
   RAIN_ORDER: 'extreme rain below design rain',
+  RAIN_UNUSUAL: 'a rain that suggests another unit',
   DATE_FORM: 'a date that cannot be sorted',
   MORE_ISSUES: 'further messages were left out',
 } as const satisfies Record<string, string>;

@@ -8,6 +8,7 @@ import { checkDuplicateIds, checkReferences } from './check-names.ts';
 import { checkShapes } from './check-shapes.ts';
 import { checkLoads, checkStages } from './check-site.ts';
 import { checkWalls } from './check-walls.ts';
+import { checkWater } from './check-water.ts';
 import { checkKind, refuseText } from './file-kind.ts';
 import { IssueList } from './issue-list.ts';
 import { lineOfOffset } from './json-problem.ts';
@@ -74,6 +75,7 @@ function checkScene(scene: SceneFile, known: KnownIds, issues: IssueList): void 
   checkLevels(scene, issues);
   checkLoads(scene, issues);
   checkWalls(scene, issues);
+  checkWater(scene, issues);
   checkStages(scene, all, issues);
 }
 

@@ -41,6 +41,27 @@ describe('what the catalogue gives', () => {
   });
 });
 
+it('rows of the run-off table that a scene with rain can fall into, and its own rain and factors', () => {
+  const scene = {
+    ...SCENE,
+    rain: { designLpsHa: 300, extremeLpsHa: 500, source: 'rain data' },
+    flotation: { upFactor: 1.1, source: 'annex' },
+  };
+  const uses = sourceUses(scene as unknown as SceneFile);
+  const of = (entry: string, name: string) => uses.find((one) => one.entry === entry && one.number === name)?.usedIn;
+  const din = 'run-off, DIN 1986-100:2016-12, Table 9, Cs';
+  expect(of(din, 'intensive planting from 30 cm at up to 5°')).toEqual(['water.outlet']);
+  // No paving in the scene, another table not chosen, no rain of a year
+  expect(of(din, 'paving or slabs with open joints')).toEqual([]);
+  expect(of('run-off, FLL green-roof guideline by depth', 'planting over 50 cm at up to 5°')).toEqual([]);
+  expect(of('run-off of a year', 'planting over 50 cm')).toEqual([]);
+  const factors = uses.filter(({ number }) => number === 'upFactor').map(({ source, usedIn: users }) => [source.document, users]);
+  expect(factors.slice(-1)).toEqual([['annex', ['float.uplift']]]);
+  expect(factors[0][1]).toEqual([]);
+  expect(uses.find(({ entry }) => entry === 'rain')?.source.document).toBe('rain data');
+  expect(usedIn(din, 'intensive planting from 30 cm at up to 5°')).toEqual([]);
+});
+
 it('what the scene brings has the source it names', () => {
   const own = USES.find(({ entry }) => entry === 'own-soil');
   expect(own).toMatchObject({ name: 'Own soil', source: { document: 'data sheet 7', grade: 'entered' }, usedIn: ['lawn', 'S1'] });

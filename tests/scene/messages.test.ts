@@ -13,6 +13,7 @@ import { SET_UP_CASES } from './set-up-cases.ts';
 import { SHAPE_CASES } from './shape-cases.ts';
 import { TEXT_CASES } from './text-cases.ts';
 import { WALL_CASES } from './wall-cases.ts';
+import { WATER_CASES } from './water-cases.ts';
 
 const SCENE_CASES = [
   ...SHAPE_OF_FILE_CASES,
@@ -22,6 +23,7 @@ const SCENE_CASES = [
   ...BUILD_UP_CASES,
   ...SITE_CASES,
   ...WALL_CASES,
+  ...WATER_CASES,
   ...SET_UP_CASES,
 ];
 
