@@ -107,12 +107,12 @@ function LayerLine({ row }: { readonly row: LayerRow }) {
       </th>
       <td data-over={over(share)}>
         {t.wheels.pressure(kPa)}
-        {share !== null && <span className="small block">{over(share) ? t.wheels.judged(share, 'over') : t.wheels.usedShare(share)}</span>}
+        {share !== null && <span className="small block">{over(share) ? t.wheels.overShare(share) : t.wheels.usedShare(share)}</span>}
       </td>
       <td data-over={over(route?.share)}>
         {t.wheels.pressure(route?.kPa ?? null)}
         {route?.share != null && (
-          <span className="small block">{over(route.share) ? t.wheels.judged(route.share, 'over') : t.wheels.usedShare(route.share)}</span>
+          <span className="small block">{over(route.share) ? t.wheels.overShare(route.share) : t.wheels.usedShare(route.share)}</span>
         )}
       </td>
       <td>{row.isMembrane ? '–' : top.permittedKPa === null ? t.wheels.noBearing : t.wheels.pressure(top.permittedKPa)}</td>

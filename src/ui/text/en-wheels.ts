@@ -3,9 +3,7 @@
 import type { ReportTraffic } from '../../model/report.ts';
 import type { Governs } from '../../model/run.ts';
 import type { WheelName } from '../facts/run-facts.ts';
-import type { Judgement } from '../facts/utilisation.ts';
 import { mmText, numberText, percentText, quantityOf } from '../format.ts';
-import { JUDGEMENTS } from './en-words.ts';
 
 const kPaText = (valueKPa: number) => quantityOf(valueKPa, 1, 'kPa');
 
@@ -29,7 +27,7 @@ export const wheels = {
   garden: 'Finished garden',
   stage: (number: number, name: string) => `Stage ${number}, ${name}`,
   usedShare: (share: number | null) => (share === null ? 'none given' : percentText(share)),
-  judged: (share: number, judgement: Judgement) => `${percentText(share)}, ${JUDGEMENTS[judgement]}`,
+  overShare: (share: number) => `${percentText(share)}, over`,
   pressure: (valueKPa: number | null) => (valueKPa === null ? '–' : numberText(valueKPa, 1)),
   pick: (id: string, vehicle: string) => `Show ${vehicle} on ${id}`,
   factor: (factor: number) => `Wheel loads multiplied by ${numberText(factor, 2)}`,
