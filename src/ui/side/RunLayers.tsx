@@ -131,13 +131,13 @@ function FootDetails({ grounds, traffic }: FootProps) {
   const rows = useMemo(() => grounds.flatMap((ground) => layerRows(ground, traffic)), [grounds, traffic]);
   const row = rows.find(({ materialId, nth, isMembrane }) => materialId === foot.materialId && (isMembrane || nth === foot.nth));
   if (row === undefined) return <p className="small">{t.wheels.notUnder}</p>;
-  const { ring, spreadM, wheelsKPa, governs, aboveKPa, elasticKPa } = row.top;
+  const { ring, spreadM, wheelsKPa, governs, aboveKPa, elasticKPa, permittedKPa } = row.top;
   const side = (a: number, b: number) => 1000 * Math.hypot((ring[b] ?? 0) - (ring[a] ?? 0), (ring[b + 1] ?? 0) - (ring[a + 1] ?? 0));
   const lines: readonly (readonly [string, string])[] = [
     [t.wheels.patch, t.wheels.patchSize(side(0, 2), side(2, 4), 1000 * spreadM)],
     [t.wheels.wheelsAlone, t.wheels.governs(wheelsKPa, governs)],
     [t.wheels.above, t.wheels.aboveText(aboveKPa)],
-    [t.wheels.elastic, t.wheels.elasticText(elasticKPa)],
+    [t.wheels.elastic, t.wheels.elasticText(elasticKPa, elasticKPa + aboveKPa, permittedKPa)],
   ];
   return (
     <section className="sheet-part">

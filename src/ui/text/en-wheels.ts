@@ -73,7 +73,11 @@ export const wheels = {
   above: 'Weight above',
   aboveText: kPaText,
   elastic: 'Elastic ground',
-  elasticText: (valueKPa: number) => `${kPaText(valueKPa)} of wheels: a second opinion, not compared with a limit`,
+  /** With the weight above it may be more than the layer bears, though the spread patch is not. */
+  elasticText: (valueKPa: number, sumKPa: number, permittedKPa: number | null) =>
+    permittedKPa !== null && sumKPa > permittedKPa
+      ? `${kPaText(valueKPa)} of wheels, ${kPaText(sumKPa)} with the weight: by this second opinion more than it bears`
+      : `${kPaText(valueKPa)} of wheels: a second opinion, the higher one under thin cover`,
   notUnder: 'The layer chosen does not lie here; no patch is drawn.',
   bays: 'Bays entered',
   bayCaption: 'Bays entered: load of wheels standing in the bay at once, over its area, against the permitted imposed load',
