@@ -4,7 +4,7 @@ import { ringsOf } from '../core/geometry/ring.ts';
 import type { DeckInput, Region, Ring } from '../model/deck-input.ts';
 import { drawnAs } from '../model/palette.ts';
 import type { PartKind } from '../model/picture.ts';
-import type { PointM, SceneFile } from '../model/scene-file.ts';
+import type { PointM, SceneFile, SceneRetaining } from '../model/scene-file.ts';
 import type { Paper } from './paper.ts';
 import { type Area, BLACK, line, PENS, type Pen, type Point, type Shape, textAt } from './sheet.ts';
 import { corners } from './sheet-frame.ts';
@@ -120,9 +120,9 @@ function objectShapes(on: PlanOn): Shape[] {
         { shape: 'circle', layer: 'TREES', at, radiusMm: 0.5, fill: BLACK, pen: null },
       ];
     }
-    const pieces = object.kind === 'line' ? object.pieces.map(({ ring }) => ring) : object.pieces.slice(0, 1).map(({ ring }) => ring);
+    if (entry?.kind === 'retaining') return retainingShapes(on, entry, object.pieces);
     const kind: PartKind = object.kind === 'line' ? 'line load' : 'block';
-    return pieces.map((ring) => ({
+    return object.pieces.map(({ ring }) => ({
       shape: 'area',
       layer: 'OBJECTS',
       rings: [onPaper(ring, paper)],
@@ -131,6 +131,22 @@ function objectShapes(on: PlanOn): Shape[] {
       pen: PENS.thin,
     }));
   });
+}
+
+/** Base slab under the soil, dashed; free face of the stem as a thick line. */
+export const RETAINING_PEN: Pen = { widthMm: 0.7, colour: '#6E7375' };
+
+function retainingShapes(on: PlanOn, { line: face }: SceneRetaining, bases: readonly { readonly ring: Ring }[]): Shape[] {
+  const dashed: Pen = { ...PENS.faint, dashMm: [1.2, 0.8] };
+  const slabs = bases.map(({ ring }): Shape => {
+    return { shape: 'line', layer: 'OBJECTS', points: onPaper(ring, on.paper), closed: true, pen: dashed };
+  });
+  const stem = line(
+    'OBJECTS',
+    face.map((point) => local(on, point)),
+    RETAINING_PEN,
+  );
+  return [...slabs, stem];
 }
 
 /** Length of the arrows at the ends of a section's line [mm]. */

@@ -3,7 +3,7 @@
 import type { DeckInput } from '../model/deck-input.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { PartKind } from '../model/picture.ts';
-import type { PointM, SceneFile } from '../model/scene-file.ts';
+import type { PointM, SceneFile, SceneObject } from '../model/scene-file.ts';
 import { paperAt } from './paper.ts';
 import { type PlanLabel, placeLabels } from './plan-labels.ts';
 import {
@@ -11,6 +11,7 @@ import {
   outletShapes,
   type PlanOn,
   planShapes,
+  RETAINING_PEN,
   regionOnPaper,
   SILL_PEN,
   sectionMark,
@@ -144,7 +145,12 @@ function signEntries({ scene }: PlanOn, { language }: PlanSheetOptions): LegendE
   const middle = ([x, y]: Point): Point => [x + SWATCH[0] / 2, y + 2];
   const has = (kind: 'outlet' | 'overflow') => (deck.outlets ?? []).some((outlet) => outlet.kind === kind);
   const hasEdge = (kind: 'upstand' | 'threshold') => (deck.edges ?? []).some((edge) => edge.kind === kind);
-  const hasObject = (tree: boolean) => (scene.objects ?? []).some((object) => (object.kind === 'tree') === tree);
+  const hasObject = (kind: SceneObject['kind']) => (scene.objects ?? []).some((object) => object.kind === kind);
+  const hatched =
+    (kind: PartKind) =>
+    ([x, y]: Point): Shape[] => [
+      { shape: 'area', layer: 'LEGEND', rings: [corners(x, y + 1, SWATCH[0], 2)], fill: null, hatch: kind, pen: PENS.thin },
+    ];
   const circle = (at: Point): Shape => ({ shape: 'circle', layer: 'LEGEND', at, radiusMm: 2, fill: null, pen: PENS.thin });
   const box = ([x, y]: Point): Shape => ({
     shape: 'line',
@@ -160,13 +166,10 @@ function signEntries({ scene }: PlanOn, { language }: PlanSheetOptions): LegendE
     has('outlet') && { text: words.outlet, swatch: (at) => outletShapes(middle(at), 'outlet') },
     has('overflow') && { text: words.overflow, swatch: (at) => outletShapes(middle(at), 'overflow') },
     (deck.columns ?? []).length > 0 && { text: words.column, swatch: (at) => [box(middle(at))] },
-    hasObject(true) && { text: words.tree, swatch: (at) => [circle(middle(at))] },
-    hasObject(false) && {
-      text: words.wall,
-      swatch: ([x, y]) => [
-        { shape: 'area', layer: 'LEGEND', rings: [corners(x, y + 1, SWATCH[0], 2)], fill: null, hatch: 'line load', pen: PENS.thin },
-      ],
-    },
+    hasObject('tree') && { text: words.tree, swatch: (at) => [circle(middle(at))] },
+    hasObject('line') && { text: words.wall, swatch: hatched('line load') },
+    hasObject('retaining') && { text: words.retaining, swatch: stroke(RETAINING_PEN) },
+    hasObject('block') && { text: words.block, swatch: hatched('block') },
   ];
   return entries.filter((entry): entry is LegendEntry => entry !== false);
 }

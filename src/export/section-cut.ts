@@ -27,7 +27,12 @@ export function cutShapes(drawing: SectionDrawing, paper: Paper): Shape[] {
   ];
 }
 
-const PEN_OF: Readonly<Partial<Record<PartKind, Pen>>> = { slab: PENS.outline, edge: PENS.outline, block: PENS.outline };
+const PEN_OF: Readonly<Partial<Record<PartKind, Pen>>> = {
+  slab: PENS.outline,
+  edge: PENS.outline,
+  retaining: PENS.outline,
+  block: PENS.outline,
+};
 const STANDING_PEN = PENS.edge;
 
 /** A layer drawn thinner than this would be nothing but its outline [mm]. */

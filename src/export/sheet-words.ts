@@ -50,6 +50,8 @@ export interface SheetWords {
     readonly sill: string;
     readonly tree: string;
     readonly wall: string;
+    readonly retaining: string;
+    readonly block: string;
     readonly opening: string;
     readonly zones: string;
   };
@@ -96,6 +98,7 @@ const EN: SheetWords = {
     edge: 'upstand, sill',
     outlet: 'outlet',
     'line load': 'wall, edging',
+    retaining: 'retaining edge',
     block: 'planter, block',
     stockpile: 'heap',
     'flood water': 'water of the flood test',
@@ -109,7 +112,9 @@ const EN: SheetWords = {
     upstand: 'upstand',
     sill: 'sill',
     tree: 'tree',
-    wall: 'wall, edging, block',
+    wall: 'wall, edging',
+    retaining: 'retaining edge',
+    block: 'planter, block',
     opening: 'opening',
     zones: 'Zones',
   },
@@ -156,6 +161,7 @@ const DE: SheetWords = {
     edge: 'Aufkantung, Schwelle',
     outlet: 'Ablauf',
     'line load': 'Mauer, Einfassung',
+    retaining: 'Stützwand',
     block: 'Pflanzgefäß, Block',
     stockpile: 'Haufwerk',
     'flood water': 'Wasser der Flutprobe',
@@ -169,7 +175,9 @@ const DE: SheetWords = {
     upstand: 'Aufkantung',
     sill: 'Schwelle',
     tree: 'Baum',
-    wall: 'Mauer, Einfassung, Block',
+    wall: 'Mauer, Einfassung',
+    retaining: 'Stützwand',
+    block: 'Pflanzgefäß, Block',
     opening: 'Öffnung',
     zones: 'Zonen',
   },

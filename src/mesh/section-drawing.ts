@@ -19,7 +19,15 @@ import { sectionEdges, sectionStations } from './section-stations.ts';
 import { cutSolids, outlineAreaM2 } from './solid-cut.ts';
 
 /** Drawn from their solids; trees are outlines, columns hang below the slab. */
-const CUT_KINDS: ReadonlySet<PartKind> = new Set<PartKind>(['edge', 'outlet', 'line load', 'block', 'stockpile', 'flood water']);
+const CUT_KINDS: ReadonlySet<PartKind> = new Set<PartKind>([
+  'edge',
+  'outlet',
+  'line load',
+  'retaining',
+  'block',
+  'stockpile',
+  'flood water',
+]);
 
 /**
  * Draws a section.
@@ -102,7 +110,7 @@ function objectPieces({ picture, scene }: SectionSource, legs: readonly SectionL
   return legs.flatMap((leg) =>
     cutSolids(solids, wanted, leg).map(({ part, outline }) => {
       const { kind, owner, name } = parts[part];
-      const isObject = kind === 'line load' || kind === 'block';
+      const isObject = kind === 'line load' || kind === 'retaining' || kind === 'block';
       return { kind, owner, layer: -1, name: (isObject && names.get(owner)) || name, outline, areaM2: outlineAreaM2(outline) };
     }),
   );

@@ -315,6 +315,36 @@ describe('what interrupts and what stands', () => {
     ]);
   });
 
+  it('a retaining edge has the area of its stem and base slab', () => {
+    const wall = deckOf({
+      zones: [zone('Z', rect(0, 0, 4, 3), 'deep')],
+      objects: [
+        {
+          kind: 'retaining',
+          id: 'R',
+          name: 'Edge of the bed',
+          line: [
+            [1, 0.2],
+            [1, 2.8],
+          ],
+          side: 'right',
+          retainedM: 0.4,
+          baseM: 0.45,
+          stemM: 0.08,
+          slabM: 0.1,
+          backfill: { density: 1450, frictionDeg: 30 },
+          baseFriction: 0.5,
+        },
+      ],
+    });
+    // stem 0.08 · 0.40, slab beyond the stem (0.45 − 0.08) · 0.10, from the face at 1 m under the soil on the right
+    const edge = section(wall, line).pieces.find((p) => p.kind === 'retaining')!;
+    expect(edge.areaM2).toBeCloseTo(0.032 + 0.037, 5);
+    expect(edge.name).toBe('Edge of the bed');
+    const alongs = edge.outline.map(([at]) => at);
+    expect([Math.min(...alongs), Math.max(...alongs)]).toEqual([expect.closeTo(1, 5), expect.closeTo(1.45, 5)]);
+  });
+
   it('a tree shows where its crown reaches the line, not beyond', () => {
     // it stands 1.0 m from the line y = 1.5 with a crown of 1.0 m, and 0.6 m from y = 1.9
     expect(section(scene, line).trees).toEqual([]);
