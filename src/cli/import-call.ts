@@ -11,17 +11,20 @@ export interface ImportCall {
   readonly answersFile?: string;
   readonly answers: Answers;
   readonly roles: Readonly<Record<string, string>>;
+  /** A scene whose deck the drawing should fit. */
+  readonly deckFile?: string;
   /** Where the draft of a scene is written. */
   readonly out?: string;
 }
 
-export const IMPORT_USAGE = `     npm run --silent import -- FILE [--answer ID=VALUE]… [--answers FILE] [--role LAYER=ROLE]… [--scene OUT] [--json]
+export const IMPORT_USAGE = `     npm run --silent import -- FILE [--answer ID=VALUE]… [--answers FILE] [--role LAYER=ROLE]… [--deck SCENE] [--scene OUT] [--json]
 `;
 
 export const IMPORT_HELP = `import: reads a drawing (DXF), a map (GeoJSON), points (CSV, LandXML); nothing is changed without being said
   --answer I=V   answer to a question, by its id; may stand several times
   --answers FILE the same from a JSON file: { "unit": "mm" }
   --role L=R     what a layer is: outline, openings, bays, zones, edges, columns, outlets, levels, trees, axes, ignore
+  --deck SCENE   a scene whose deck the drawing should fit: shows whether axes are exchanged or mirrored
   --scene OUT    writes the part of a scene that the file holds to OUT
                  exit code 1 here: a question is open, the best guess was taken
 `;
@@ -31,6 +34,7 @@ const FLAGS = {
   answer: { type: 'string', multiple: true },
   answers: { type: 'string' },
   role: { type: 'string', multiple: true },
+  deck: { type: 'string' },
   scene: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
@@ -63,6 +67,7 @@ export function readImportCall(args: readonly string[]): ImportCall | string | n
     answers,
     roles,
     ...(values.answers === undefined ? {} : { answersFile: values.answers }),
+    ...(values.deck === undefined ? {} : { deckFile: values.deck }),
     ...(values.scene === undefined ? {} : { out: values.scene }),
   };
 }

@@ -1,8 +1,9 @@
 /** `import` on the command line: what was read, asked, changed; on wish the draft of a scene. */
 
 import { type Draft, draftScene } from '../import/draft-scene.ts';
-import { readDrawing } from '../import/read-drawing.ts';
-import type { Answers, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
+import { readingSteps } from '../import/read-drawing.ts';
+import { runAtOnce } from '../import/steps.ts';
+import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
 import { type Issue, issueLine } from '../model/issue.ts';
 import { KNOWN_IDS } from '../project/materials.ts';
 import { parseScene } from '../scene/parse-scene.ts';
@@ -19,17 +20,21 @@ interface Done {
 /**
  * Reads a drawing and says what came of it.
  * @param call - what was asked for
- * @param bytes - the file
- * @param answersText - text of the file with answers, if one was named
+ * @param read - reads a file named in the call; throws where it can't
+ * @returns what to print and to write, and the exit code
  */
-export function runImport(call: ImportCall, bytes: Uint8Array, answersText: string | null): Done {
-  const answers = allAnswers(call.answers, answersText);
-  if (answers === null)
-    return { out: '', err: `${call.answersFile}: answers are expected as JSON, for example { "unit": "mm" }.\n`, code: 2 };
-  const result = readDrawing(call.file, bytes, answers);
+export function runImport(call: ImportCall, read: (file: string) => Uint8Array): Done {
+  const bytes = read(call.file);
+  const textOf = (file: string | undefined) => (file === undefined ? null : new TextDecoder().decode(read(file)));
+  const answers = allAnswers(call.answers, textOf(call.answersFile));
+  const deckText = textOf(call.deckFile);
+  const around = deckText === null ? undefined : boxOfDeck(deckText);
+  if (around === null) return refused(`${call.deckFile}: a scene was expected; check says what is wrong with it.`);
+  if (answers === null) return refused(`${call.answersFile}: answers are expected as JSON, for example { "unit": "mm" }.`);
+  const result = runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) }));
   const draft = Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles) : null;
   const sceneText = draft?.scene ? `${JSON.stringify(draft.scene, null, 2)}\n` : null;
-  const issues = [...result.issues, ...(draft?.issues ?? []), ...(sceneText === null ? [] : parseScene(sceneText, KNOWN_IDS).issues)];
+  const issues = [...result.issues, ...(draft?.issues ?? []), ...(sceneText === null ? [] : sceneIssues(sceneText))];
   const failed = issues.some(({ level }) => level === 'error');
   const out = call.json
     ? `${JSON.stringify({ ...result, issues, ...(draft === null ? {} : { draft }) }, null, 2)}\n`
@@ -44,6 +49,15 @@ export function runImport(call: ImportCall, bytes: Uint8Array, answersText: stri
   };
 }
 
+/** Without lines: the draft is no file yet. */
+function sceneIssues(text: string): readonly Issue[] {
+  return parseScene(text, KNOWN_IDS).issues.map(({ line: _, ...issue }) => issue);
+}
+
+function refused(err: string): Done {
+  return { out: '', err: `${err}\n`, code: 2 };
+}
+
 /** Those on the command line come before those of the file. */
 function allAnswers(own: Answers, text: string | null): Answers | null {
   if (text === null) return own;
@@ -55,6 +69,14 @@ function allAnswers(own: Answers, text: string | null): Answers | null {
   } catch {
     return null;
   }
+}
+
+/** Null where the text is no scene. */
+function boxOfDeck(text: string): DrawingBox | null {
+  const { scene } = parseScene(text, KNOWN_IDS);
+  if (scene === null) return null;
+  const [xs, ys] = [scene.deck.outline.map(([x]) => x), scene.deck.outline.map(([, y]) => y)];
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
 const openOf = ({ questions }: ImportResult): readonly Question[] => questions.filter(({ answered, certain }) => !answered && !certain);

@@ -75,13 +75,14 @@ function withProject(file: string, readFile: ReadFile, cellM: number | undefined
 }
 
 function imported(call: ImportCall, readFile: ReadFile): RunResult {
-  let file = call.file;
+  let last = call.file;
   try {
-    const bytes = readFile(file);
-    file = call.answersFile ?? file;
-    return runImport(call, bytes, call.answersFile === undefined ? null : new TextDecoder().decode(readFile(file)));
+    return runImport(call, (file) => {
+      last = file;
+      return readFile(file);
+    });
   } catch (error) {
-    return { out: '', err: `${file}: ${whyUnreadable(error)}\n`, code: 2 };
+    return { out: '', err: `${last}: ${whyUnreadable(error)}\n`, code: 2 };
   }
 }
 

@@ -115,14 +115,15 @@ function dropZeros(gather: Gathering, { isTable }: LevelHints): void {
   gather.mend('LEVELS_DROPPED', { count: points.length });
 }
 
-/** Level between two groups far apart, or null. */
+/** Level between two groups far apart, each of several levels as close as those of one deck; or null. */
 function splitAt(values: readonly number[]): number | null {
   const sorted = [...values].sort((a, b) => a - b);
   let at = 0;
   for (let i = 1; i < sorted.length; i++) if (sorted[i] - sorted[i - 1] > sorted[at + 1] - sorted[at]) at = i - 1;
-  const gap = sorted[at + 1] - sorted[at];
-  const spread = Math.max(sorted[at] - sorted[0], sorted[sorted.length - 1] - sorted[at + 1]);
-  return gap > Math.max(GROUP_GAP_M, 3 * spread) ? (sorted[at] + sorted[at + 1]) / 2 : null;
+  const [low, high] = [sorted.slice(0, at + 1), sorted.slice(at + 1)];
+  const apart = high[0] - low[low.length - 1];
+  const together = [low, high].every((group) => group.length > 1 && group[group.length - 1] - group[0] <= MOST_RANGE_M);
+  return together && apart > GROUP_GAP_M ? (low[low.length - 1] + high[0]) / 2 : null;
 }
 
 function dropGroup(gather: Gathering): void {

@@ -51,8 +51,18 @@ function checkLoad(loadKNm2: number | undefined, path: Path, issues: IssueList):
   issues.warning('LOAD_UNUSUAL', path, () => ({
     got: `${loadKNm2} kN/m²`,
     expected: `usually 5 to 50 kN/m² and at most ${USUAL_LOAD_KNM2}`,
-    mend: `Was kg/m² meant? Then write ${Number(((loadKNm2 * GRAVITY_MS2) / 1000).toPrecision(4))}.`,
+    mend: otherUnits(loadKNm2),
   }));
+}
+
+/** One kN/m² in pounds per square foot: 1000 N / 4.4482216 N · 0.3048² [psf]. */
+const PSF_PER_KNM2 = (1000 / 4.4482216152605) * 0.3048 ** 2;
+/** More psf than this is more likely kg/m²: 1000 psf are 48 kN/m². */
+const MOST_PSF = 1000;
+
+function otherUnits(load: number): string {
+  const fromKg = `Was kg/m² meant? Then write ${Number(((load * GRAVITY_MS2) / 1000).toPrecision(4))}.`;
+  return load > MOST_PSF ? fromKg : `${fromKg} Was psf meant? Then write ${Number((load / PSF_PER_KNM2).toPrecision(4))}.`;
 }
 
 /** Checks what the stages place, heap up and date. */
