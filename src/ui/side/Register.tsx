@@ -35,7 +35,8 @@ interface Props {
 export function Register({ sheets, sheet, upright, onChoose }: Props) {
   const list = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    list.current?.querySelector(`#tab-${sheet}`)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    const tab = list.current?.querySelector<HTMLElement>(`#tab-${sheet}`);
+    if (list.current && tab) bringIntoSight(list.current, tab);
   }, [sheet]);
   const stops = useScene((state) => state.snapshot?.report.findings.filter(({ severity }) => severity === 'stop').length ?? 0);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -90,4 +91,11 @@ export function Register({ sheets, sheet, upright, onChoose }: Props) {
 function classOf(upright: boolean, count: number): string {
   if (!upright) return 'register register-rows';
   return count > MOST_UPRIGHT ? 'register register-lying' : 'register';
+}
+
+/** By its own scroll positions: the browser's way would also move where the Tab key goes on from. */
+function bringIntoSight(list: HTMLElement, tab: HTMLElement): void {
+  const [outer, inner] = [list.getBoundingClientRect(), tab.getBoundingClientRect()];
+  list.scrollLeft += Math.max(0, inner.right - outer.right) + Math.min(0, inner.left - outer.left);
+  list.scrollTop += Math.max(0, inner.bottom - outer.bottom) + Math.min(0, inner.top - outer.top);
 }
