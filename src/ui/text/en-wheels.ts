@@ -77,7 +77,7 @@ export const wheels = {
   elasticText: (valueKPa: number, sumKPa: number, permittedKPa: number | null) =>
     permittedKPa !== null && sumKPa > permittedKPa
       ? `${kPaText(valueKPa)} of wheels, ${kPaText(sumKPa)} with the weight: by this second opinion more than it bears`
-      : `${kPaText(valueKPa)} of wheels: a second opinion, the higher one under thin cover`,
+      : `${kPaText(valueKPa)} of wheels: a second opinion; under thin cover it is the higher one`,
   notUnder: 'The layer chosen does not lie here; no patch is drawn.',
   bays: 'Bays entered',
   bayCaption: 'Bays entered: load of wheels standing in the bay at once, over its area, against the permitted imposed load',
