@@ -30,6 +30,17 @@ function noPolicyInDevelopment(): Plugin {
   };
 }
 
+/** The GLB library can also read files from disk, which the app never asks of it: the modules for that are empty here. */
+function noFilesOnDisk(): Plugin {
+  const EMPTY = '\0no-files-on-disk';
+  return {
+    name: 'loamdeck:no-files-on-disk',
+    enforce: 'pre',
+    resolveId: (id, importer) => (/^node:(fs|path)$/.test(id) && importer?.includes('@gltf-transform/core') ? EMPTY : null),
+    load: (id) => (id === EMPTY ? 'export default {};' : null),
+  };
+}
+
 export default defineConfig({
   plugins: [react(), sceneSchema(), noPolicyInDevelopment()],
   build: {
@@ -38,7 +49,7 @@ export default defineConfig({
     // Inlined fonts would be data: URLs, which the page's policy refuses.
     assetsInlineLimit: 0,
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [noFilesOnDisk()] },
   preview: { host: '127.0.0.1', port: Number(process.env.PORT ?? 4173), strictPort: process.env.PORT !== undefined },
   test: {
     projects: [

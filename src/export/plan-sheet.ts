@@ -54,7 +54,8 @@ export function planSheet(scene: SceneFile, input: DeckInput, options: PlanSheet
   const taken = [...mark.filter((shape) => shape.shape === 'text'), ...drawn.filter(({ layer }) => KEPT_CLEAR.has(layer))].flatMap(boxOf);
   const bays = placeLabels(bayLabels(on, options), taken).flatMap(({ shapes }) => shapes);
   const zones = placeLabels(zoneLabels(on), taken);
-  const keyed = scene.zones.flatMap(({ id, name }, z) => (isKey(zones[z].variant, zoneText(name ?? id)) ? [keyEntry(z, name ?? id)] : []));
+  const names = zoneNames(scene);
+  const keyed = new Set(names.filter((name, z) => isKey(zones[z].variant, zoneText(name))));
   const lines = [
     words.plan,
     ...(options.bayTextsAre === undefined ? [] : [options.bayTextsAre]),
@@ -65,7 +66,7 @@ export function planSheet(scene: SceneFile, input: DeckInput, options: PlanSheet
   return framed([...drawn, ...mark, ...zones.flatMap(({ shapes }) => shapes), ...bays], {
     title: scene.name,
     lines,
-    legend: [...surfaceEntries(on), ...signEntries(on, options), ...keyed],
+    legend: [...surfaceEntries(on), ...signEntries(on, options), ...[...keyed].map((name) => keyEntry(keyOf(names, name), name))],
     note: '',
     scale,
     originM: input.originM,
@@ -100,16 +101,20 @@ function zoneText(name: string): string[][] {
 /** Whether a placed label is only the number of its zone. */
 const isKey = (variant: number, names: readonly string[][]) => variant >= names.length;
 
+const zoneNames = ({ zones }: SceneFile) => zones.map(({ id, name }) => name ?? id);
+
+/** Zones of one name share one number. */
+const keyOf = (names: readonly string[], name: string) => String([...new Set(names)].indexOf(name) + 1);
+
 function zoneLabels({ scene, input, paper }: PlanOn): PlanLabel[] {
+  const names = zoneNames(scene);
   return input.zones.map(({ region }, z) => {
-    const { id, name } = scene.zones[z];
-    const variants = [...zoneText(name ?? id), [String(z + 1)]];
+    const variants = [...zoneText(names[z]), [keyOf(names, names[z])]];
     return { region: regionOnPaper(region, paper), variants, looks: { layer: 'LABELS' }, best: 'middle' };
   });
 }
 
-function keyEntry(zone: number, name: string): LegendEntry {
-  const text = String(zone + 1);
+function keyEntry(text: string, name: string): LegendEntry {
   return { text: name, swatch: ([x, y]) => [textAt([x + SWATCH[0] / 2, y + 3.2], text, { layer: 'LEGEND', anchor: 'middle' })] };
 }
 
