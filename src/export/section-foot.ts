@@ -1,11 +1,11 @@
-/** Below the cut: lengths of the stretches, bays with their permitted loads, and the whole length. */
+/** Below the cut: levels of the membrane, lengths of the stretches, bays with their permitted loads, and the whole length. */
 
 import type { ExportLanguage } from '../model/engine.ts';
-import type { SectionBay, SectionDrawing, SectionSpan } from '../model/section-drawing.ts';
+import type { SectionBay, SectionDrawing, SectionPoint, SectionSpan } from '../model/section-drawing.ts';
 import { spreadRow } from './label-row.ts';
 import type { Paper } from './paper.ts';
-import { CAP_MM, LINE_MM, line, PENS, type Point, type Shape, textAt } from './sheet.ts';
-import { numberOn, SHEET_WORDS } from './sheet-words.ts';
+import { boundsOfShapes, CAP_MM, LINE_MM, line, PENS, type Point, type Shape, textAt } from './sheet.ts';
+import { levelOn, numberOn, SHEET_WORDS } from './sheet-words.ts';
 import { textWidthMm } from './text-width.ts';
 
 /** Text of several lines under or on a stretch. */
@@ -33,7 +33,8 @@ export function footShapes(
 ): Shape[] {
   const metres = (lengthM: number) => numberOn(lengthM, 2, language);
   const lengths = spansBetween(drawing).map((span) => ({ ...span, lines: [metres(span.toM - span.fromM)] }));
-  const chain = chainShapes(lengths, paper, topMm + 6, 'DIMENSIONS');
+  const membrane = membraneRow(drawing, paper, topMm + 1, language);
+  const chain = chainShapes(lengths, paper, membrane.bottomMm + 8, 'DIMENSIONS');
   const words = SHEET_WORDS[language];
   const labels: Label[] = [
     ...drawing.bays.map((bay) => ({ fromM: bay.fromM, toM: bay.toM, lines: bayLines(bay, language) })),
@@ -43,7 +44,35 @@ export function footShapes(
   const bays = rowShapes(labels, paper, chain.bottomMm + 5, 'BAYS');
   const whole = [{ fromM: 0, toM: drawing.lengthM, lines: [metres(drawing.lengthM)] }];
   const total = drawing.lengthM > 0 ? chainShapes(whole, paper, bays.bottomMm + 6, 'DIMENSIONS') : bays;
-  return [...chain.shapes, ...bays.shapes, ...(total === bays ? [] : total.shapes)];
+  return [...membrane.shapes, ...chain.shapes, ...bays.shapes, ...(total === bays ? [] : total.shapes)];
+}
+
+/** The membrane where it begins, ends and changes its fall, each with a line up to its place. */
+function membraneRow(drawing: SectionDrawing, paper: Paper, y: number, language: ExportLanguage): Row {
+  const places = drawing.membrane.flatMap(turningPoints);
+  if (places.length === 0) return { shapes: [], bottomMm: y };
+  const labels = places.map(([at, levelM]): Label => ({ fromM: at, toM: at, lines: [levelOn(levelM, language)] }));
+  const row = spreadLabels(labels, paper, y, 'LEVELS');
+  const lines = places.map(([at, levelM]) => line('LEVELS', [paper.at(at, levelM), [paper.at(at, 0)[0], y]], PENS.faint));
+  const left = boundsOfShapes(row.shapes)?.x ?? 0;
+  const title = textAt([left - GAP_MM, row.bottomMm - 1], SHEET_WORDS[language].membrane, { layer: 'LEVELS', anchor: 'end' });
+  return { shapes: [...lines, ...row.shapes, title], bottomMm: row.bottomMm };
+}
+
+/** Falls that differ by less than this are one [-]. */
+const SAME_FALL = 0.003;
+/** Turns nearer than this to one before are not told [m]. */
+const LEAST_APART_M = 0.3;
+
+function turningPoints(points: readonly SectionPoint[]): SectionPoint[] {
+  const fall = (i: number) => (points[i + 1][1] - points[i][1]) / (points[i + 1][0] - points[i][0]);
+  const last = points.length - 1;
+  const kept: SectionPoint[] = [points[0]];
+  for (let i = 1; i < last; i++) {
+    if (Math.abs(fall(i) - fall(i - 1)) < SAME_FALL) continue;
+    if (points[i][0] - kept[kept.length - 1][0] >= LEAST_APART_M && points[last][0] - points[i][0] >= LEAST_APART_M) kept.push(points[i]);
+  }
+  return last > 0 ? [...kept, points[last]] : kept;
 }
 
 /** Stretches between all ends of zones and gaps. */

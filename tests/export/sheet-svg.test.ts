@@ -75,6 +75,31 @@ describe('a section as SVG', () => {
     expect(svg).toMatch(/>150<\/text>\s*<text[^>]*>mm above finished</);
   });
 
+  it('tells the membrane where it begins, ends and turns', async () => {
+    // A valley at x = 1 m: 0.02 at x = 0, 0.00 there, 0.06 at x = 4; nowhere else a turn.
+    const levels = {
+      spots: [
+        [0, 0, 0.02],
+        [0, 3, 0.02],
+        [4, 0, 0.06],
+        [4, 3, 0.06],
+      ],
+      breaklines: [
+        [
+          [1, 0, 0],
+          [1, 3, 0],
+        ],
+      ],
+    } as const;
+    const scene = drawnScene();
+    const svg = await drawnText({ ...scene, deck: { ...scene.deck, levels } }, 'section svg', { line: ALONG, scale: 20 });
+    const row = [...svg.matchAll(/<text x="([-\d.]+)" y="([-\d.]+)"[^>]*text-anchor="middle"[^>]*>([+±−][\d.]+)</g)];
+    expect(row.map(([, , , text]) => text)).toEqual(['+0.020', '±0.000', '+0.060']);
+    expect(new Set(row.map(([, , y]) => y)).size).toBe(1);
+    // 1:20: 0, 50 and 200 mm along
+    expect(row.map(([, x]) => Number(x))).toEqual([0, 50, 200]);
+  });
+
   it('speaks German, with decimal commas', async () => {
     const svg = await drawnText(drawnScene(), 'section svg', { line: ALONG, language: 'de' });
     for (const text of ['Schnitt A–A, fertige Anlage', 'Feld A1', 'ständig 12,0', 'Oberkante +0,500', 'Abdichtung ±0,000', '4,00']) {
