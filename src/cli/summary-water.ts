@@ -9,7 +9,7 @@ export function waterLines(report: Report): string[] {
   const { water, outlets } = report;
   if (!water) return [];
   return [
-    ...rainLines(water),
+    ...rainLines(water, report.deck.areaM2),
     ...zoneLines(water),
     ...(outlets ?? []).flatMap((_, i) => (i === 0 ? outletLines(report) : [])),
     ...pondLines(water),
@@ -20,19 +20,10 @@ export function waterLines(report: Report): string[] {
   ];
 }
 
-function rainLines({
-  rain,
-  heldM3,
-  filledPercent,
-  freeM3,
-  meanPeakC,
-  designLps,
-  yearlyM3,
-  table: name,
-  undrainedM2,
-}: ReportWater): string[] {
+function rainLines(water: ReportWater, areaM2: number): string[] {
+  const { rain, heldM3, filledPercent, freeM3, meanPeakC, designLps, yearlyM3, table: name, undrainedM2 } = water;
   const free = freeM3 === null ? '' : `; ${fixed(freeM3, 1)} m³ of it free when ${fixed(filledPercent ?? 0, 0)} % full`;
-  const held = `Water: ${fixed(heldM3, 1)} m³ held when full${free}`;
+  const held = `Water: ${fixed(heldM3, 1)} m³ held when full, ${fixed((1000 * heldM3) / areaM2, 1)} l/m² of deck${free}`;
   const undrained = undrainedM2 > 0.05 ? [`  ${fixed(undrainedM2, 1)} m² of deck drain to no outlet`] : [];
   if (!rain) return [held, '  No rain in the scene: catchments are told, flows are not', ...undrained];
   const year = yearlyM3 === null ? '' : `; ${fixed(yearlyM3, 0)} m³ a year off ${fixed(rain.annualMm ?? 0, 0)} mm (annual coefficients)`;

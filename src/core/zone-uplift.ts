@@ -9,6 +9,8 @@ export interface UpliftAt extends Uplift {
   readonly cell: number;
   /** Water above the membrane there [m]. */
   readonly waterM: number;
+  /** Share of its volume that the lowest lifting layer pushes aside; 1 for sealed blocks [-]. */
+  readonly displaces: number;
   /** Index of the stage; null for the finished garden. */
   readonly stage: number | null;
 }
@@ -79,7 +81,8 @@ function worstPlace(on: Evaluation, z: number, { layers, water, stage, placed }:
       return { thicknessM, weightKNm2: layer.dryFixedKNm2 + layer.dryPerMKNm3 * thicknessM, light, displaces };
     });
     const found = worstUplift(stack, waterM, water.factors);
-    if (found && !(worst && worst.ratio <= found.ratio)) worst = { ...found, cell: cells[i], waterM, stage };
+    if (found && !(worst && worst.ratio <= found.ratio))
+      worst = { ...found, cell: cells[i], waterM, stage, displaces: laid[found.layer].displaces };
   }
   return worst && { ...worst, layer: on.input.zones[z].buildUp.layers.indexOf(laid[worst.layer].layer) };
 }

@@ -84,7 +84,8 @@ function upliftWords({ where, value, facts }: FindingFact): string {
   const mend = where.stage
     ? 'Lay what holds it down the same day, keep the outlets free and pump when it rains.'
     : 'Set the overflow lower, lay more weight on it, or take a fill that water gets into (with evidence).';
-  return `Zone ${where.zone}${when}: ${facts.layer} floats when water stands ${water}: ${kNm2(facts.upliftKNm2)} lift, ${kNm2(facts.holdingKNm2)} dry hold, with the factors ${number(Math.floor(100 * value + 1e-6) / 100)} instead of 1; ${kNm2(facts.ballastKNm2)} are missing. ${mend} The structural engineer and the geotechnical code decide.`;
+  const counted = facts.sealed ? 'counted as a sealed block' : 'counted by its grains';
+  return `Zone ${where.zone}${when}: ${facts.layer} (${counted}) floats when water stands ${water}: ${kNm2(facts.upliftKNm2)} lift, ${kNm2(facts.holdingKNm2)} dry hold, with the factors ${number(Math.floor(100 * value + 1e-6) / 100)} instead of 1; ${kNm2(facts.ballastKNm2)} are missing. ${mend} The structural engineer and the geotechnical code decide.`;
 }
 
 const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);

@@ -135,6 +135,7 @@ function upliftFacts({ scene, on, study }: WaterFound): FindingFact[] {
       upliftKNm2: told.upliftKNm2,
       holdingKNm2: told.holdingKNm2,
       ballastKNm2: told.ballastKNm2,
+      sealed: told.displaces === 1 ? 1 : 0,
       given: scene.flotation?.waterLevelM === undefined ? 0 : 1,
       source,
     };

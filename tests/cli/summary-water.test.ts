@@ -27,7 +27,7 @@ it('nothing without outlets and rain', () => {
 
 it('what is held and flows: 12 m² of 100 mm that hold 40 %, C 0.4, a year 0.5', () => {
   // 0.48 m³, 40 % of it free; 300 · 0.4 · 12 / 10 000; 0.8 · 0.5 · 12
-  expect(lines[0]).toBe('Water: 0.5 m³ held when full; 0.2 m³ of it free when 60 % full');
+  expect(lines[0]).toBe('Water: 0.5 m³ held when full, 40.0 l/m² of deck; 0.2 m³ of it free when 60 % full');
   expect(lines[1]).toContain('Rain 300 l/(s·ha), extreme 500 l/(s·ha) (made up)');
   expect(lines[2]).toContain(
     '0.14 l/s in the design rain, mean peak coefficient 0.400 (DIN 1986-100:2016-12, Table 9, Cs); 5 m³ a year off 800 mm',

@@ -256,6 +256,7 @@ describe('float.uplift', () => {
   it('is not told again for a stage where the finished garden floats', () => {
     const deep = { ...onLight(10), flotation: { waterLevelM: 0.15 } };
     expect(told(deep, 'float.uplift')).toMatchObject([{ severity: 'stop', where: { zone: 'Z1' } }]);
+    expect(told(deep, 'float.uplift')[0].says).toContain('(counted as a sealed block)');
     expect(told(deep, 'float.uplift')[0].where).not.toHaveProperty('stage');
   });
 
