@@ -67,7 +67,7 @@ export function planSheet(scene: SceneFile, input: DeckInput, options: PlanSheet
     title: scene.name,
     lines,
     legend: [...surfaceEntries(on), ...signEntries(on, options), ...[...keyed].map((name) => keyEntry(keyOf(names, name), name))],
-    note: '',
+    notes: [],
     scale,
     originM: input.originM,
     language,

@@ -51,6 +51,7 @@ function frameOf(drawing: SectionDrawing, options: SectionSheetOptions) {
   const ratio = (to: number) => `1 : ${numberOn(to, Number.isInteger(to) ? 0 : 1, language)}`;
   const times = numberOn(exaggeration, Number.isInteger(exaggeration) ? 0 : 1, language);
   const heights = exaggeration === 1 ? words.trueHeights : words.heights(times, ratio(scale / exaggeration));
+  const sizes = drawing.drawnOnly.map((size) => words.sizes[size]);
   const state = drawing.stage === null ? words.garden : words.stage(drawing.stage.name);
   return {
     title: drawing.scene,
@@ -61,7 +62,7 @@ function frameOf(drawing: SectionDrawing, options: SectionSheetOptions) {
       ...(basis.length === 0 ? [words.noBasis] : basis.map((document) => words.basis(document))),
     ],
     legend: legendOf(drawing, language),
-    note: words.levels,
+    notes: [words.levels, ...(sizes.length === 0 ? [] : [words.drawnOnly(sizes.join(', '))])],
     scale,
     originM: [0, 0] as const,
     language,

@@ -16,8 +16,8 @@ export interface Frame {
   /** Lines of the title block after its head. */
   readonly lines: readonly string[];
   readonly legend: readonly LegendEntry[];
-  /** Said under the scale bar; '' for nothing. */
-  readonly note: string;
+  /** Said under the scale bar, line by line. */
+  readonly notes: readonly string[];
   readonly scale: number;
   readonly originM: readonly [number, number];
   readonly language: ExportLanguage;
@@ -44,7 +44,7 @@ export function framed(drawn: readonly Shape[], frame: Frame): Sheet {
   const left = bounds.x - (width - bounds.width) / 2;
   const top = bounds.y + bounds.height + SPACE_MM;
   const block = titleBlock(frame, [left + width - BLOCK_MM, top]);
-  const bar = scaleBar(frame, [left, top]);
+  const bar = scaleBar(frame, [left, top], width - BLOCK_MM - SPACE_MM);
   const legend = legendShapes(frame, { x: left, y: bar.bottom + 4, width: width - BLOCK_MM - SPACE_MM, height: 0 });
   const shapes = [...drawn, ...bar.shapes, ...legend, ...block];
   const all = boundsOfShapes(shapes) as Box;
@@ -105,7 +105,11 @@ const BAR_STEPS_M = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
 const BAR_PARTS = 5;
 const BAR_MOST_MM = 100;
 
-function scaleBar({ scale, language, note }: Frame, [x, y]: Point): { readonly shapes: Shape[]; readonly bottom: number } {
+function scaleBar(
+  { scale, language, notes }: Frame,
+  [x, y]: Point,
+  widthMm: number,
+): { readonly shapes: Shape[]; readonly bottom: number } {
   const stepM = BAR_STEPS_M.findLast((step) => (BAR_PARTS * step * 1000) / scale <= BAR_MOST_MM) ?? BAR_STEPS_M[0];
   const stepMm = (stepM * 1000) / scale;
   const barY = y + 4.5;
@@ -124,8 +128,12 @@ function scaleBar({ scale, language, note }: Frame, [x, y]: Point): { readonly s
       pen: PENS.thin,
     });
   }
-  if (note !== '') shapes.push(textAt([x, barY + 2 + LINE_MM + 1.5], note, { layer: 'SCALE' }));
-  return { shapes, bottom: barY + 2 + (note === '' ? 0 : LINE_MM + 2) };
+  let bottom = barY + 2;
+  for (const note of notes.flatMap((one) => wrapped(one, widthMm, CAP_MM))) {
+    bottom += LINE_MM + 1;
+    shapes.push(textAt([x, bottom], note, { layer: 'SCALE' }));
+  }
+  return { shapes, bottom: bottom + (notes.length === 0 ? 0 : 1) };
 }
 
 /** In columns, filled downwards. */

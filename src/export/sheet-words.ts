@@ -2,6 +2,7 @@
 
 import type { ExportLanguage } from '../model/engine.ts';
 import type { PartKind } from '../model/picture.ts';
+import type { DrawnOnly } from '../model/section-drawing.ts';
 
 export interface SheetWords {
   readonly section: (name: string) => string;
@@ -40,6 +41,8 @@ export interface SheetWords {
   readonly bend: string;
   readonly noDeck: string;
   readonly levels: string;
+  readonly drawnOnly: (sizes: string) => string;
+  readonly sizes: Readonly<Record<DrawnOnly, string>>;
   readonly kinds: Readonly<Partial<Record<PartKind, string>>>;
   readonly plans: {
     readonly bay: string;
@@ -93,6 +96,13 @@ const EN: SheetWords = {
   bend: 'bend',
   noDeck: 'The line does not meet the deck.',
   levels: 'Levels in m, thicknesses in mm, permitted loads in kN/m²',
+  drawnOnly: (sizes) => `Not given, for the picture only: ${sizes}`,
+  sizes: {
+    'slab thickness': 'thickness of the slab',
+    'wall height': 'height of walls and edgings',
+    'block height': 'height of planters and blocks',
+    'tree height': 'height of trees',
+  },
   kinds: {
     slab: 'slab',
     edge: 'upstand, sill',
@@ -156,6 +166,13 @@ const DE: SheetWords = {
   bend: 'Knick',
   noDeck: 'Die Linie trifft die Decke nicht.',
   levels: 'Höhen in m, Dicken in mm, zulässige Lasten in kN/m²',
+  drawnOnly: (sizes) => `Nicht angegeben, nur gezeichnet: ${sizes}`,
+  sizes: {
+    'slab thickness': 'Dicke der Decke',
+    'wall height': 'Höhe der Mauern und Einfassungen',
+    'block height': 'Höhe der Pflanzgefäße und Blöcke',
+    'tree height': 'Höhe der Bäume',
+  },
   kinds: {
     slab: 'Decke',
     edge: 'Aufkantung, Schwelle',

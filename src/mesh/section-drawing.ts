@@ -3,6 +3,7 @@
 import type { Part, PartKind, Picture } from '../model/picture.ts';
 import type { PointM } from '../model/scene-file.ts';
 import type {
+  DrawnOnly,
   SectionBay,
   SectionDrawing,
   SectionGap,
@@ -44,6 +45,7 @@ export function drawSection(source: SectionSource, line: readonly PointM[], stag
   const slab = slabRuns(source, legs);
   const zones = zoneRuns(source, legs, shown);
   const pieces = [...slab.flatMap(slabPieces), ...zones.flatMap(layerPieces), ...objectPieces(source, legs, shown)];
+  const trees = treesAlong(source, legs, shown);
   const last = legs.at(-1);
   return {
     scene: source.scene.name,
@@ -55,10 +57,11 @@ export function drawSection(source: SectionSource, line: readonly PointM[], stag
     zones: zones.map((zone) => zoneSpan(source, zone)).sort(byPlace),
     bays: baySpans(source, legs),
     gaps: gapsBetween(source, legs, slab),
-    trees: treesAlong(source, legs, shown),
+    trees,
     edges: sectionEdges(source, legs, { slab, zones }),
     stations: sectionStations(source, zones),
     membrane: slab.map((run) => surfaceLine(run, 1).map(([at, level]) => [at, level + source.datumM] as const)),
+    drawnOnly: drawnOnly(source, pieces, trees),
     ...extentM(pieces, source.datumM),
   };
 }
@@ -190,6 +193,21 @@ function nearestPlace(legs: readonly SectionLeg[], x: number, y: number): { read
     if (nearest === null || offM < nearest.offM) nearest = { alongM: startM + held, offM };
   }
   return nearest;
+}
+
+/** Which sizes of what is drawn the scene does not give. */
+function drawnOnly({ scene }: SectionSource, pieces: readonly SectionPiece[], trees: readonly SectionTree[]): DrawnOnly[] {
+  const withHeight = new Set(
+    (scene.objects ?? []).flatMap((object) => (object.kind === 'block' && object.heightM !== undefined ? [object.id] : [])),
+  );
+  const has = (kind: PartKind) => pieces.some((piece) => piece.kind === kind);
+  const found: readonly (DrawnOnly | false)[] = [
+    scene.deck.slabMm === undefined && has('slab') && 'slab thickness',
+    has('line load') && 'wall height',
+    pieces.some((piece) => piece.kind === 'block' && !withHeight.has(piece.owner)) && 'block height',
+    trees.length > 0 && 'tree height',
+  ];
+  return found.filter((one): one is DrawnOnly => one !== false);
 }
 
 function extentM(pieces: readonly SectionPiece[], datumM: number): { lowM: number; highM: number } {

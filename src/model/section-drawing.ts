@@ -86,6 +86,9 @@ export interface SectionStation {
   }[];
 }
 
+/** Sizes that the scene does not give. */
+export type DrawnOnly = 'slab thickness' | 'wall height' | 'block height' | 'tree height';
+
 export interface SectionDrawing {
   readonly scene: string;
   /** As drawn, coordinates of the file [m]. */
@@ -106,6 +109,8 @@ export interface SectionDrawing {
   readonly stations: readonly SectionStation[];
   /** Line of the membrane's top, one array per unbroken stretch of deck. */
   readonly membrane: readonly (readonly SectionPoint[])[];
+  /** Sizes in it that are drawn by our own convention. */
+  readonly drawnOnly: readonly DrawnOnly[];
   readonly lowM: number;
   readonly highM: number;
 }

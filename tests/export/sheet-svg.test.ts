@@ -64,6 +64,7 @@ describe('a section as SVG', () => {
       'permanent 12.0',
       'imposed 5.0',
       'membrane up to +0.650',
+      'Not given, for the picture only: height of trees',
       // 0.65 − 0.50 m
       'mm above finished',
     ]) {
