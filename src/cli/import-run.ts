@@ -5,6 +5,7 @@ import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
 import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
 import { type Issue, issueLine } from '../model/issue.ts';
+import { baysFromAxes } from '../project/axis-bays.ts';
 import { KNOWN_IDS } from '../project/materials.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import type { ImportCall } from './import-call.ts';
@@ -32,7 +33,8 @@ export function runImport(call: ImportCall, read: (file: string) => Uint8Array):
   if (around === null) return refused(`${call.deckFile}: a scene was expected; check says what is wrong with it.`);
   if (answers === null) return refused(`${call.answersFile}: answers are expected as JSON, for example { "unit": "mm" }.`);
   const result = runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) }));
-  const draft = Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles) : null;
+  const draft =
+    Object.keys(call.roles).length > 0 && result.box !== null ? withAxisBays(draftScene(result, call.roles as LayerRoles)) : null;
   const sceneText = draft?.scene ? `${JSON.stringify(draft.scene, null, 2)}\n` : null;
   const issues = [...result.issues, ...(draft?.issues ?? []), ...(sceneText === null ? [] : sceneIssues(sceneText))];
   const failed = issues.some(({ level }) => level === 'error');
@@ -47,6 +49,14 @@ export function runImport(call: ImportCall, read: (file: string) => Uint8Array):
       ? {}
       : { file: { name: call.out, bytes: Promise.resolve(new TextEncoder().encode(sceneText)) } }),
   };
+}
+
+/** Fields of the grid wait for their permitted load like drawn bays. */
+function withAxisBays(draft: Draft): Draft {
+  if (draft.grid === null || draft.scene === null) return draft;
+  const bays = baysFromAxes(draft.grid, draft.scene.deck.outline);
+  const waiting = bays.map(({ id, outline }) => ({ part: 'bay' as const, id, outline, needs: ['permanentKNm2'] }));
+  return { ...draft, waiting: [...draft.waiting, ...waiting] };
 }
 
 /** Without lines: the draft is no file yet. */

@@ -1,11 +1,12 @@
 /** What was found, put to use: the person says what each layer is, and gets the part of a scene that the file holds. */
 
-import type { DrawingLayer, DrawingShape, ImportResult, LayerRole, LayerRoles, WaitingPart } from '../model/drawing.ts';
+import type { AxisGrid, DrawingLayer, DrawingShape, ImportResult, LayerRole, LayerRoles, WaitingPart } from '../model/drawing.ts';
 import { LAYER_ROLES } from '../model/drawing.ts';
 import type { Issue } from '../model/issue.ts';
 import type { Point3M, PointM, SceneDeck, SceneFile, SceneLevels } from '../model/scene-file.ts';
 import { SCENE_FORMAT, SCENE_VERSION } from '../scene/schema.ts';
 import { areaParts, ringsOf } from './area-parts.ts';
+import { axisGridOf } from './axis-grid.ts';
 import { issueOf } from './gathering.ts';
 import type { ImportIssueCode } from './issue-codes.ts';
 import { placeParts } from './place-parts.ts';
@@ -19,8 +20,8 @@ export interface Draft {
   readonly history: readonly string[];
   /** Layers that no role was given to. */
   readonly unassigned: readonly string[];
-  /** Lines of the layers given as axes. */
-  readonly axes: readonly (readonly PointM[])[];
+  /** Grid of the layers given as axes, from which bays can be cut; null where there is none. */
+  readonly grid: AxisGrid | null;
   readonly issues: readonly Issue[];
 }
 
@@ -60,7 +61,6 @@ export function draftScene(result: ImportResult, roles: LayerRoles): Draft {
     ...(outline?.holes ?? []),
     ...layersOf('openings').flatMap((layer) => ringsOf(layer, issues).map(({ points }) => points)),
   ];
-  const axes = layersOf('axes').flatMap(({ shapes }) => shapes.flatMap((shape) => ('points' in shape ? [shape.points] : [])));
   const used = result.layers.filter(({ name }) => known.has(name) && known.get(name) !== 'ignore');
   const deck: SceneDeck | null = outline && {
     outline: outline.points,
@@ -74,7 +74,7 @@ export function draftScene(result: ImportResult, roles: LayerRoles): Draft {
     waiting: [...areas, ...places.waiting],
     history: historyOf(result, used, known),
     unassigned: result.layers.filter(({ name, shapes }) => shapes.length > 0 && !known.has(name)).map(({ name }) => name),
-    axes,
+    grid: gridOf(layersOf('axes'), issues),
     issues: issues.issues,
   };
 }
@@ -144,6 +144,19 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
     issues.unfit(name, unfit, 'points or texts with a level, or lines with levels');
   }
   return spots.length + breaklines.length === 0 ? null : { spots, ...(breaklines.length > 0 ? { breaklines } : {}) };
+}
+
+function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid | null {
+  if (layers.length === 0) return null;
+  const grid = axisGridOf(layers.flatMap(({ shapes }) => shapes.flatMap((shape) => ('points' in shape ? [shape.points] : []))));
+  if (grid === null) {
+    issues.add('warning', 'AXES_UNFIT', layers[0].name, [
+      'lines that make no grid',
+      'straight axes in two directions at right angles, two or more in each',
+      'Enter the distances between axes by hand, or draw the bays as outlines.',
+    ]);
+  }
+  return grid;
 }
 
 /** The last level given counts for the points after it. */

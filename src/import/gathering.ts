@@ -2,6 +2,7 @@
 
 import type { Answers, Choice, FactValue, Mend, Question } from '../model/drawing.ts';
 import type { Issue } from '../model/issue.ts';
+import { shorten } from '../scene/path.ts';
 import type { ImportIssueCode } from './issue-codes.ts';
 import { MAX_ENTITIES, MAX_ISSUES, MAX_POINTS, MAX_TEXT } from './limits.ts';
 import { MEND_TEXT, type MendCode } from './mend-text.ts';
@@ -15,6 +16,9 @@ interface Words {
   readonly path?: string;
   readonly line?: number;
 }
+
+/** Longest list of choices in a message [characters]. */
+const MAX_CHOICES = 300;
 
 /** Ends the reading of a file with one error; never leaves this folder. */
 export class StopReading extends Error {
@@ -161,7 +165,7 @@ export class Gathering {
       this.error('ANSWER_UNKNOWN', {
         path: id,
         got: `"${answer.slice(0, 60)}"`,
-        expected: `one of ${choices.map(({ value }) => value).join(', ')}`,
+        expected: `one of ${shorten(choices.map(({ value }) => value).join(', '), MAX_CHOICES)}`,
         mend: 'Choose one of these.',
       });
     }
