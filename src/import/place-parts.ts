@@ -64,12 +64,13 @@ function placeOf(shape: DrawingShape): Place | null {
   if (shape.kind === 'point' || shape.kind === 'block') return { at: shape.at, ...name };
   if (shape.kind === 'circle') return { at: shape.at, sizeM: [2 * shape.radiusM, 2 * shape.radiusM], ...name };
   if (shape.kind !== 'ring') return null;
-  const [xs, ys] = [shape.points.map(([x]) => x), shape.points.map(([, y]) => y)];
-  const [low, high] = [
-    [Math.min(...xs), Math.min(...ys)],
-    [Math.max(...xs), Math.max(...ys)],
-  ];
-  return { at: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], sizeM: [high[0] - low[0], high[1] - low[1]], ...name };
+  // Not by Math.min of all: an outline may have a million points.
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of shape.points) {
+    [minX, maxX] = [Math.min(minX, x), Math.max(maxX, x)];
+    [minY, maxY] = [Math.min(minY, y), Math.max(maxY, y)];
+  }
+  return { at: [(minX + maxX) / 2, (minY + maxY) / 2], sizeM: [maxX - minX, maxY - minY], ...name };
 }
 
 /** A label stands no further away than this [m]. */
