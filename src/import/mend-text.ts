@@ -16,7 +16,8 @@ export const MEND_TEXT = {
   TEXT_SHORTENED: (v: Values) => `${some(v.count, 'text was', 'texts were')} shortened to ${v.most} characters.`,
   NUMBER_MARKS: (v: Values) =>
     `${some(v.count, 'number was', 'numbers were')} read in spite of unusual minus signs, blanks or apostrophes, for example "${v.sample}".`,
-  HEADER_REPEATED: (v: Values) => `The heading stands ${v.count} more times inside the table; those rows were left out.`,
+  HEADER_REPEATED: (v: Values) =>
+    `The heading stands inside the table again (${some(v.count, 'time', 'times')}); those rows were left out.`,
   TABLE_READ: (v: Values) => `The table was read with ${v.separator} between columns and a decimal ${v.mark}.`,
   UNIT_CHANGED: (v: Values) => `Lengths were changed from ${v.unit} to metres: ${v.size} in the file became ${v.sizeM} m.`,
   DEGREES_CHANGED: (v: Values) => `Longitude and latitude were changed to metres east and north of ${v.latitude}° ${v.longitude}°.`,

@@ -15,10 +15,11 @@ export const QUESTION_TEXT = {
   STRAY: (v: Values) =>
     `${Number(v.count) === 1 ? 'One point is' : `${v.count} points are`} ${v.farM} m from the rest, near ${v.at}. Leave out?`,
   LEVEL_UNIT: (v: Values) => `Levels range from ${v.from} to ${v.to}. In which unit?`,
-  LEVELS_ZERO: (v: Values) => `All ${v.count} levels are 0. Is that the level, or is there none?`,
+  LEVELS_ZERO: (v: Values) =>
+    `${Number(v.count) === 1 ? 'The only level is' : `All ${v.count} levels are`} 0. Is that the level, or is there none?`,
   LEVEL_GROUPS: (v: Values) => `Levels fall into two groups, ${v.low} and ${v.high} m. Which height system?`,
   LEVELS_DOUBLE: (v: Values) =>
-    `${v.count} places have two levels that differ by up to ${v.mostM} m, for example at ${v.at}. Which counts?`,
+    `${Number(v.count) === 1 ? '1 place has' : `${v.count} places have`} two levels that differ by up to ${v.mostM} m, for example at ${v.at}. Which counts?`,
   DECIMAL: (v: Values) => `"${v.sample}": ${v.large}, or ${v.small}? The answer counts for the whole file.`,
   SEPARATOR: (v: Values) => `Which mark stands between the columns of "${v.sample}"?`,
   COLUMNS: (v: Values) => `Which column is what? First row: ${v.sample}`,

@@ -4,14 +4,14 @@ import type { TablePreview } from '../model/drawing.ts';
 import type { Gathering } from './gathering.ts';
 import type { LengthUnit } from './length-unit.ts';
 import { type DecimalMark, readNumber } from './number-form.ts';
-import type { Steps } from './steps.ts';
+import { partOf, type Steps } from './steps.ts';
 import {
   type ColumnRole,
   cellsOf,
-  guessMark,
   guessSeparator,
   headingOf,
   looksNumeric,
+  MarkCount,
   rolesOfContent,
   rolesOfHeading,
   SEPARATORS,
@@ -62,13 +62,13 @@ export function* readTable(text: string, gather: Gathering): Steps<TableHead> {
   const sample: string[] = [];
   for (const { line } of rowsOf(text)) if (sample.push(line) >= SAMPLE_ROWS) break;
   const separator = askSeparator(text, sample, gather);
-  const mark = askMark(text, separator, gather);
+  const mark = askMark(yield* partOf(countMarks(text, separator), 0, 0.4), gather);
   const table = new TableReading(sample, { separator, mark }, gather);
   let count = 0;
   for (const { row, line, share } of rowsOf(text)) {
     table.read(cellsOf(line, separator), row);
     count += 1;
-    if (count % STEP === 0) yield share;
+    if (count % STEP === 0) yield 0.4 + 0.6 * share;
   }
   gather.mend('TABLE_READ', { separator: SEPARATORS[separator], mark: MARKS[mark] });
   return table.finish();
@@ -89,12 +89,19 @@ function askSeparator(text: string, sample: readonly string[], gather: Gathering
 }
 
 /** All numbers of the file count: the one that settles the mark may stand far down. */
-function* numericCells(text: string, separator: Separator): Generator<string> {
-  for (const { line } of rowsOf(text)) for (const cell of cellsOf(line, separator)) if (looksNumeric(cell)) yield cell;
+function* countMarks(text: string, separator: Separator): Steps<MarkCount> {
+  const marks = new MarkCount();
+  let count = 0;
+  for (const { line, share } of rowsOf(text)) {
+    for (const cell of cellsOf(line, separator)) if (looksNumeric(cell)) marks.add(cell);
+    count += 1;
+    if (count % STEP === 0) yield share;
+  }
+  return marks;
 }
 
-function askMark(text: string, separator: Separator, gather: Gathering): DecimalMark {
-  const { mark, certain, sample } = guessMark(numericCells(text, separator));
+function askMark(marks: MarkCount, gather: Gathering): DecimalMark {
+  const { mark, certain, sample } = marks.guess();
   if (certain) return mark;
   const [whole, rest] = sample.split(/[.,]/);
   const other = mark === '.' ? ',' : '.';

@@ -75,26 +75,28 @@ export interface MarkGuess {
   readonly sample: string;
 }
 
-/**
- * Guesses the decimal mark from all numbers together: one that can only be read one way settles it.
- * @param cells - cells with numbers
- */
-export function guessMark(cells: Iterable<string>): MarkGuess {
-  const found = { '.': 0, ',': 0 };
-  const twofold = { '.': 0, ',': 0 };
-  let sample = '';
-  for (const cell of cells) {
+/** Finds the decimal mark from all numbers together: one that can only be read one way settles it. */
+export class MarkCount {
+  readonly #found = { '.': 0, ',': 0 };
+  readonly #twofold = { '.': 0, ',': 0 };
+  #sample = '';
+
+  add(cell: string): void {
     const mark = markOf(cell);
     if (mark === 'twofold') {
-      twofold[cell.includes('.') ? '.' : ','] += 1;
-      if (sample === '') sample = cell.trim();
-    } else if (mark !== null) found[mark] += 1;
+      this.#twofold[cell.includes('.') ? '.' : ','] += 1;
+      if (this.#sample === '') this.#sample = cell.trim();
+    } else if (mark !== null) this.#found[mark] += 1;
   }
-  if (found['.'] + found[','] > 0) {
-    return { mark: found['.'] >= found[','] ? '.' : ',', certain: found['.'] === 0 || found[','] === 0, sample };
+
+  guess(): MarkGuess {
+    const [found, twofold, sample] = [this.#found, this.#twofold, this.#sample];
+    if (found['.'] + found[','] > 0) {
+      return { mark: found['.'] >= found[','] ? '.' : ',', certain: found['.'] === 0 || found[','] === 0, sample };
+    }
+    if (sample === '') return { mark: '.', certain: true, sample };
+    return { mark: twofold[','] > twofold['.'] ? ',' : '.', certain: false, sample };
   }
-  if (sample === '') return { mark: '.', certain: true, sample };
-  return { mark: twofold[','] > twofold['.'] ? ',' : '.', certain: false, sample };
 }
 
 export type ColumnRole = 'id' | 'x' | 'y' | 'z' | 'layer' | '-';

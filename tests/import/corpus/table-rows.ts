@@ -47,7 +47,7 @@ export const TABLE_ROWS: readonly BadInput[] = [
     what: 'two levels at one place',
     by: 'import',
     file: () => rows(HEAD, ...FOUR, '5;0;0;1.35'),
-    expected: { asks: ['doubleLevels', 'lower'], says: ['1 places have two levels that differ by up to 0.15 m'] },
+    expected: { asks: ['doubleLevels', 'lower'], says: ['1 place has two levels that differ by up to 0.15 m'] },
   },
   {
     row: 23,
@@ -111,7 +111,7 @@ export const TABLE_ROWS: readonly BadInput[] = [
     what: 'the heading twice',
     by: 'import',
     file: () => rows(HEAD, ...FOUR, HEAD, '5;20;20;1.2'),
-    expected: { mend: 'HEADER_REPEATED', says: ['1 more times'] },
+    expected: { mend: 'HEADER_REPEATED', says: ['again (1 time)'] },
   },
   {
     row: 28,
