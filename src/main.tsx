@@ -37,7 +37,11 @@ const scene = createSceneStore(engine, view);
 
 const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
 
-const SITE_WORDS = { post: en.site.post, area: ({ id, kind }: SceneSetUpArea) => en.areas.label(id, kind) };
+const SITE_WORDS = {
+  post: en.site.post,
+  area: ({ id, kind }: SceneSetUpArea) => en.areas.label(id, kind),
+  mapClass: en.classes.onModel,
+};
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: index.html has no element with the id "root"');
@@ -49,7 +53,14 @@ createRoot(root).render(
       demos={demos}
       canvas={
         <Suspense fallback={null}>
-          <DeckView scene={scene} view={view} label={en.tools.region} bayNote={en.bays.note} siteWords={SITE_WORDS} />
+          <DeckView
+            scene={scene}
+            view={view}
+            label={en.tools.region}
+            bayNote={en.bays.note}
+            siteWords={SITE_WORDS}
+            waterWords={en.water.marks}
+          />
         </Suspense>
       }
     />

@@ -2,7 +2,7 @@
 
 import type { LayerInput } from '../model/deck-input.ts';
 import type { EdgeInput } from '../model/edge-input.ts';
-import type { CellMap, MapKind } from '../model/maps.ts';
+import type { CellMap, MapKind, WaterMapKind } from '../model/maps.ts';
 import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
 import { fillLoads, stageLimitKNm2 } from './judge.ts';
@@ -12,8 +12,8 @@ import { mapOfCells } from './map-cells.ts';
 import { cellUpstands } from './rules/edges.ts';
 import { cellFalls } from './rules/falls.ts';
 
-/** Maps of the deck and what lies on it; reach and wheels have files of their own. */
-export type DeckMapKind = Exclude<MapKind, 'reach' | 'wheel-membrane' | 'wheel-bearing'>;
+/** Maps of the deck and what lies on it; reach, wheels and running water have files of their own. */
+export type DeckMapKind = Exclude<MapKind, 'reach' | 'wheel-membrane' | 'wheel-bearing' | WaterMapKind>;
 
 const UNITS: Readonly<Record<DeckMapKind, string>> = {
   load: 'kN/m²',
@@ -25,6 +25,7 @@ const UNITS: Readonly<Record<DeckMapKind, string>> = {
   substrate: 'mm',
   upstand: 'mm',
   fall: '%',
+  held: 'l/m²',
 };
 
 export const DECK_MAP_KINDS = Object.keys(UNITS) as readonly DeckMapKind[];
@@ -35,7 +36,7 @@ export const DECK_MAP_KINDS = Object.keys(UNITS) as readonly DeckMapKind[];
  * @param kind - quantity; utilisations are of the 1 m × 1 m patch centred on the cell, as bays are judged [-]
  * @param stage - index of the stage, null for the finished garden [-]
  * @param edges - edges of the deck, local, for the heights along them [m]
- * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm], [m] or [%]
+ * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm], [m], [%] or [l/m²]
  * @throws RangeError for a stage that does not exist
  * @source contract.md, section 2
  */
@@ -65,6 +66,11 @@ function valuesOf(
       const depth = layerMean(on, depthStack(on, stage));
       return (cell) => depth(cell) * 1000;
     }
+    case 'held':
+      return layerMean(
+        on,
+        (stage === null ? on.stacks : on.stageStacks[stage]).map(({ held }) => held),
+      );
     case 'make-up':
       return makeUpOf(on, stage);
     case 'substrate':

@@ -9,6 +9,7 @@ import type { RunPose, RunView } from './run.ts';
 import type { PointM, SceneFile } from './scene-file.ts';
 import type { SectionDrawing } from './section-drawing.ts';
 import type { SourceUse } from './source.ts';
+import type { BlockedOutlet } from './water-result.ts';
 import type { WheelStand } from './wheel-input.ts';
 
 /** One evaluated scene, as the app shows it. */
@@ -72,7 +73,10 @@ export interface Engine {
   open(text: string): Promise<OpenAnswer>;
   /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. */
   setThickness(buildUp: string, layer: number, thicknessMm: number): Promise<OpenAnswer>;
-  map(kind: MapKind, stage: number | null): Promise<CellMap>;
+  /** `outlet`: the one that is blocked, for the map of that. */
+  map(kind: MapKind, stage: number | null, outlet?: string | null): Promise<CellMap>;
+  /** Water with one outlet closed; null where the scene has no such outlet. */
+  blockedOutlet(outlet: string): Promise<BlockedOutlet | null>;
   /** Null outside the deck. */
   coreLog(cell: number, stage: number | null): Promise<CoreLog | null>;
   /** A vehicle at one place of its line; null where there is no such vehicle. */

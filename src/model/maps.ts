@@ -15,8 +15,26 @@ export const MAP_KINDS = [
   'reach',
   'wheel-membrane',
   'wheel-bearing',
+  'held',
+  'catchment',
+  'flow',
+  'ponding',
+  'blocked',
 ] as const;
 export type MapKind = (typeof MAP_KINDS)[number];
+
+/** Maps of where water runs and stands: of the finished garden, whatever stage is shown. */
+export const WATER_MAP_KINDS = ['catchment', 'flow', 'ponding', 'blocked'] as const satisfies readonly MapKind[];
+export type WaterMapKind = (typeof WATER_MAP_KINDS)[number];
+
+/** Whether a map is one of running or standing water. */
+export function isWaterMap(kind: MapKind): kind is WaterMapKind {
+  return (WATER_MAP_KINDS as readonly MapKind[]).includes(kind);
+}
+
+/** Classes of the map of catchments after the outlets: what drains to none of them. */
+export const NO_OUTLET_CLASSES = ['overflow only', 'over an edge', 'no way out'] as const;
+export type NoOutletClass = (typeof NO_OUTLET_CLASSES)[number];
 
 /** Bits of `CellMap.flags`. */
 export const CELL_ON_DECK = 1;

@@ -96,6 +96,8 @@ export interface ReportUplift {
   readonly stage: string | null;
   /** Material of the lowest layer that lifts. */
   readonly layer: string;
+  /** Share of its volume that this layer pushes aside: 1 for sealed blocks. */
+  readonly displaces: number;
   /** Water above the membrane. */
   readonly waterMm: number;
   readonly upliftKNm2: number;

@@ -179,6 +179,7 @@ function upliftReport(on: Evaluation, z: number, uplift: UpliftAt): ReportUplift
     zone: id,
     stage: uplift.stage === null ? null : on.plan.stages[uplift.stage].id,
     layer: buildUp.layers[uplift.layer].materialId,
+    displaces: uplift.displaces,
     waterMm: 1000 * uplift.waterM,
     upliftKNm2: uplift.upliftKNm2,
     holdingKNm2: uplift.holdingKNm2,

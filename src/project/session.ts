@@ -4,14 +4,16 @@ import { coreLog } from '../core/core-log.ts';
 import { cellMap } from '../core/maps.ts';
 import { reachMap } from '../core/reach-map.ts';
 import { runPose } from '../core/run-pose.ts';
+import { type MappedWater, waterMap } from '../core/water-map.ts';
 import { wheelMap } from '../core/wheel-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
 import type { Issue } from '../model/issue.ts';
-import type { CellMap, CoreLog, MapKind } from '../model/maps.ts';
+import { type CellMap, type CoreLog, isWaterMap, type MapKind } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
+import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
@@ -21,6 +23,7 @@ import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
 import { wheelsOf } from './run-views.ts';
 import { sourceUses } from './source-uses.ts';
+import { type WaterStudy, waterStudy } from './water-study.ts';
 
 export type SessionAnswer =
   | { readonly project: Project; readonly issues: readonly Issue[] }
@@ -55,8 +58,10 @@ export class Session {
     return { project: this.project, issues: [...issues, ...this.otherWarnings] };
   }
 
-  map(kind: MapKind, stage: number | null): CellMap {
+  /** `outlet` is the one that is blocked, for the map of that. */
+  map(kind: MapKind, stage: number | null, outlet: string | null = null): CellMap {
     const { evaluation, scene } = this.opened();
+    if (isWaterMap(kind)) return waterMap(evaluation, kind, this.mappedWater(outlet));
     if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
     if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return wheelMap(evaluation, kind, wheelsOf(this.opened()), stage);
     return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
@@ -72,6 +77,28 @@ export class Session {
     const { runs, layers } = wheelsOf(project);
     const run = runs.find((one) => one.id === id);
     return run && (stand.on === 'wheels' || run.vehicle.pad) ? runPose(project.evaluation, run, layers, stand) : null;
+  }
+
+  /** Water with one outlet closed; null where the scene has no such outlet on its deck. */
+  blockedOutlet(outlet: string): BlockedOutlet | null {
+    const study = this.waterStudy();
+    const index = study?.course.site.outlets.findIndex(({ id }) => id === outlet) ?? -1;
+    return study?.blocked[index] ?? null;
+  }
+
+  private waterStudy(): WaterStudy | null {
+    const { scene, evaluation, resolved } = this.opened();
+    return waterStudy(scene, evaluation, resolved.materialOf);
+  }
+
+  private mappedWater(outlet: string | null): MappedWater {
+    const study = this.waterStudy();
+    if (!study) throw new RangeError('Session: the scene draws neither outlets nor rain');
+    return {
+      course: study.course,
+      rainLpsHa: this.opened().scene.rain?.designLpsHa ?? null,
+      blocked: outlet === null ? null : this.blockedOutlet(outlet),
+    };
   }
 
   sources(): SourceUse[] {

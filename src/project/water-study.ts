@@ -32,8 +32,19 @@ export interface WaterStudy {
   readonly factors: Readonly<Record<'upFactor' | 'downFactor', Limit>>;
 }
 
-/** Water of a scene; null where it draws neither outlets nor rain, nor says where water stands. */
+/** The report and the maps of one evaluation ask for the same. */
+const studies = new WeakMap<Evaluation, { readonly scene: SceneFile; readonly study: WaterStudy | null }>();
+
+/** Water of a scene, worked out once per evaluation; null where it draws neither outlets nor rain, nor says where water stands. */
 export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterStudy | null {
+  const known = studies.get(on);
+  if (known?.scene === scene) return known.study;
+  const study = studied(scene, on, materialOf);
+  studies.set(on, { scene, study });
+  return study;
+}
+
+function studied(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterStudy | null {
   if (!scene.rain && !scene.deck.outlets?.length && !scene.flotation) return null;
   const buildUps = buildUpsOf(scene);
   const runoffs = zoneRunoffs(scene, on, materialOf);

@@ -6,6 +6,7 @@ import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
 import type { SourceUse } from '../model/source.ts';
+import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import type { ChosenRun, ViewStore } from './view-store.ts';
 
@@ -26,6 +27,8 @@ export interface SceneState {
   readonly coreLog: CoreLog | null;
   /** The chosen vehicle, and those of the stage shown at the middle of their lines. */
   readonly poses: readonly RunPose[];
+  /** Water with the chosen outlet blocked. */
+  readonly rise: BlockedOutlet | null;
 }
 
 export interface SceneActions {
@@ -56,6 +59,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     cellMap: null,
     coreLog: null,
     poses: [],
+    rise: null,
     async openText(fileName, text) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
@@ -76,6 +80,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         cellMap: null,
         coreLog: null,
         poses: [],
+        rise: null,
       });
       await Promise.all([refreshMap(), refreshLog(), refreshPoses()]);
     },
@@ -86,18 +91,24 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     exportFile: (kind, language) => engine.exportFile(kind, language),
   }));
 
-  const { refreshMap, refreshLog, refreshPoses } = refreshers(engine, view, store);
+  const { refreshMap, refreshLog, refreshPoses, refreshRise } = refreshers(engine, view, store);
   const edits = latestOfEach<OpenAnswer>(async (answer) => {
     if (!answer.ok) {
       store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
       return;
     }
     store.setState({ snapshot: answer.snapshot, edited: true, warnings: answer.warnings });
-    await Promise.all([refreshMap(), refreshLog(), refreshPoses()]);
+    await Promise.all([refreshMap(), refreshLog(), refreshPoses(), refreshRise()]);
   });
 
   view.subscribe((now, before) => {
-    if (now.map !== before.map || now.stage !== before.stage) void refreshMap();
+    const blocks = now.blocked !== before.blocked;
+    if (blocks) void refreshRise();
+    if (now.map === 'blocked' && now.blocked === null) {
+      view.getState().blockOutlet(worstBlocked(store.getState().snapshot));
+      return;
+    }
+    if (now.map !== before.map || now.stage !== before.stage || (blocks && now.map === 'blocked')) void refreshMap();
     if (now.run !== before.run || now.stage !== before.stage) void refreshPoses();
     if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
   });
@@ -108,8 +119,9 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
 function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
   const refreshMap = newestOnly(
     async () => {
-      const { map, stage } = view.getState();
-      return map && store.getState().snapshot ? await engine.map(map, stage) : null;
+      const { map, stage, blocked } = view.getState();
+      if (!map || !store.getState().snapshot) return null;
+      return map === 'blocked' ? await engine.map(map, stage, blocked) : await engine.map(map, stage);
     },
     (cellMap) => store.setState({ cellMap }),
   );
@@ -132,7 +144,23 @@ function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
       store.setState({ poses: found });
     },
   );
-  return { refreshMap, refreshLog, refreshPoses };
+  const refreshRise = newestOnly(
+    async () => {
+      const { blocked } = view.getState();
+      return blocked !== null && store.getState().snapshot ? await engine.blockedOutlet(blocked) : null;
+    },
+    (rise) => store.setState({ rise }),
+  );
+  return { refreshMap, refreshLog, refreshPoses, refreshRise };
+}
+
+/** The outlet that lets water stand deepest when it is blocked: without end, where nothing lets it out. */
+function worstBlocked(snapshot: Snapshot | null): string | null {
+  const blocked = snapshot?.report.water?.blocked ?? [];
+  const depth = ({ depthMm }: (typeof blocked)[number]) => depthMm ?? Infinity;
+  return (
+    blocked.reduce<(typeof blocked)[number] | null>((most, one) => (most && depth(most) >= depth(one) ? most : one), null)?.outlet ?? null
+  );
 }
 
 /** Asks anew whenever it is called; an answer that comes after a later question is dropped. */

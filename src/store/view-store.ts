@@ -64,6 +64,10 @@ export interface ViewState {
   readonly foot: FootLayer;
   /** The chosen vehicle drives along its line. */
   readonly driving: boolean;
+  /** Outlet that is blocked; null for none. */
+  readonly blocked: string | null;
+  /** Depth at which the rising water is held; null for as deep as it gets [mm]. */
+  readonly heldMm: number | null;
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
   /** What became of the 3D view. */
@@ -93,6 +97,9 @@ export interface ViewActions {
   chooseWheel(wheel: number | null): void;
   chooseFoot(foot: FootLayer): void;
   setDriving(driving: boolean): void;
+  /** Blocks one outlet, all others working; or none. */
+  blockOutlet(outlet: string | null): void;
+  holdWater(depthMm: number | null): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setCanvas(canvas: ViewState['canvas']): void;
@@ -121,6 +128,8 @@ const START = {
   wheel: null,
   foot: { materialId: '', nth: 0 },
   driving: false,
+  blocked: null,
+  heldMm: null,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -169,6 +178,9 @@ export function createViewStore(): ViewStore {
     chooseWheel: (wheel) => set({ wheel }),
     chooseFoot: (foot) => set({ foot }),
     setDriving: (driving) => set({ driving }),
+    // Without a blocked outlet its map has nothing to show.
+    blockOutlet: (blocked) => set({ blocked, heldMm: null, ...(blocked === null && get().map === 'blocked' ? { map: 'ponding' } : {}) }),
+    holdWater: (heldMm) => set({ heldMm }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
     setCanvas: (canvas) => set({ canvas }),

@@ -11,6 +11,7 @@ import './log/log.css';
 import './side/register.css';
 import './side/side.css';
 import './side/sheets.css';
+import './side/water.css';
 import './side/wheels.css';
 import './stage/stage.css';
 import { type ReactNode, useMemo } from 'react';

@@ -33,6 +33,7 @@ function decimalsOf(unit: string): number {
     case '-':
       return 0;
     case 'm':
+    case 'l/(s·m)':
       return 3;
     case 'kN/m²':
     case '%':

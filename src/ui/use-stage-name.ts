@@ -1,6 +1,6 @@
 /** The stage shown, in words. */
 
-import type { MapKind } from '../model/maps.ts';
+import { isWaterMap, type MapKind } from '../model/maps.ts';
 import { en as t } from './text/en.ts';
 import { useScene, useView } from './use-stores.ts';
 
@@ -9,6 +9,6 @@ export function useStageName(kind: MapKind | null): string {
   const stage = useView((state) => state.stage);
   const name = useScene((state) => (stage === null ? '' : (state.snapshot?.stages[stage]?.name ?? '')));
   if (kind === 'worst-stage' || kind === 'fall') return t.legend.allStages;
-  if (kind === 'upstand') return t.legend.finished;
+  if (kind === 'upstand' || (kind !== null && isWaterMap(kind))) return t.legend.finished;
   return stage === null ? t.legend.finished : t.legend.stage(stage + 1, name);
 }

@@ -11,15 +11,17 @@ import { FieldLabels } from './field-labels.ts';
 import { viewProbe } from './probe.ts';
 import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
 import type { SiteWords } from './site-overlay.ts';
+import type { WaterWords } from './water-marks.ts';
 
 export interface DeckSceneProps {
   readonly director: DeckDirector;
   readonly overlay: HTMLElement;
   readonly bayNote: BayNote | null;
   readonly siteWords: SiteWords | null;
+  readonly waterWords: WaterWords | null;
 }
 
-export function DeckScene({ director, overlay, bayNote, siteWords }: DeckSceneProps) {
+export function DeckScene({ director, overlay, bayNote, siteWords, waterWords }: DeckSceneProps) {
   const gl = useThree((state) => state.gl);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const sheet = useThree((state) => state.scene);
@@ -42,8 +44,9 @@ export function DeckScene({ director, overlay, bayNote, siteWords }: DeckScenePr
   useEffect(() => {
     labels?.bays.setNote(bayNote);
     if (siteWords !== null) director.site.setWords(siteWords);
+    if (waterWords !== null) director.water.setWords(waterWords);
     invalidate();
-  }, [labels, director, bayNote, siteWords, invalidate]);
+  }, [labels, director, bayNote, siteWords, waterWords, invalidate]);
 
   const ask = useCallback(() => {
     sharpness.asked();

@@ -13,6 +13,7 @@ import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
 import { dotsPerPixel } from './sharpness.ts';
 import type { SiteWords } from './site-overlay.ts';
+import type { WaterWords } from './water-marks.ts';
 import './deck-view.css';
 
 const CAMERA = { up: [0, 0, 1], fov: FIELD_OF_VIEW_DEG } as const;
@@ -26,6 +27,8 @@ export interface DeckViewProps {
   readonly bayNote?: BayNote;
   /** What stands on access points and areas. */
   readonly siteWords?: SiteWords;
+  /** What stands on outlets and overflows. */
+  readonly waterWords?: WaterWords;
 }
 
 export function DeckView(props: DeckViewProps) {
@@ -45,7 +48,7 @@ export function DeckView(props: DeckViewProps) {
   );
 }
 
-function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWords }: DeckViewProps) {
+function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWords, waterWords }: DeckViewProps) {
   const [director] = useState(() => new DeckDirector(scene, view));
   const [overlay, setOverlay] = useState<HTMLElement | null>(null);
   const [canvas, setCanvas] = useState<HTMLCanvasElement | null>(null);
@@ -79,7 +82,15 @@ function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWor
         onCreated={({ gl }) => setCanvas(gl.domElement)}
       >
         <color attach="background" args={[PAPER]} />
-        {overlay && <DeckScene director={director} overlay={overlay} bayNote={bayNote ?? null} siteWords={siteWords ?? null} />}
+        {overlay && (
+          <DeckScene
+            director={director}
+            overlay={overlay}
+            bayNote={bayNote ?? null}
+            siteWords={siteWords ?? null}
+            waterWords={waterWords ?? null}
+          />
+        )}
       </Canvas>
       <div ref={setOverlay} className="deck-labels" aria-hidden="true" />
     </div>

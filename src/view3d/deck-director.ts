@@ -1,6 +1,6 @@
 /** Runs the view: brings stores, model, camera, hands and labels together, and says when a frame is worth drawing. */
 
-import type { Scene, WebGLRenderer } from 'three';
+import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import type { BayLabels, PictureSize } from './bay-labels.ts';
@@ -10,11 +10,12 @@ import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
 import { DeckModel } from './deck-model.ts';
 import { DeckPicker } from './deck-picker.ts';
-import type { FieldLabels } from './field-labels.ts';
+import type { FieldLabel, FieldLabels } from './field-labels.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
 import { RunOverlay } from './run-overlay.ts';
 import { SiteOverlay } from './site-overlay.ts';
 import { type Tap, watchTaps } from './tap-watch.ts';
+import { WaterOverlay } from './water-overlay.ts';
 
 /** Reach of a finger [CSS px]. */
 const TOUCH_REACH_PX = 22;
@@ -38,12 +39,18 @@ export class DeckDirector {
   readonly follower = new DeckFollower(this.model);
   readonly site = new SiteOverlay(this.model);
   readonly runs = new RunOverlay(this.model);
+  readonly water = new WaterOverlay(this.model);
   private readonly picker = new DeckPicker(this.model);
   private readonly scene: SceneStore;
   private readonly view: ViewStore;
   private easel: Easel | null = null;
   private rig: CameraRig | null = null;
   private labels: DeckLabels | null = null;
+  private joined: { ofWater: readonly FieldLabel[]; ofSite: readonly FieldLabel[]; all: readonly FieldLabel[] } = {
+    ofWater: [],
+    ofSite: [],
+    all: [],
+  };
   private wishCount = -1;
   private width = 1;
   private height = 1;
@@ -81,6 +88,7 @@ export class DeckDirector {
     this.follower.follow(scene, view);
     this.site.follow(scene, view, this.follower.states);
     this.runs.follow(scene, view, this.follower.states);
+    this.water.follow(scene, view);
     if (scene.snapshot !== null && this.rig !== null) {
       this.rig.setModel(scene.snapshot.picture, view.explode);
       if (view.camera.count !== this.wishCount) {
@@ -135,7 +143,8 @@ export class DeckDirector {
   frame(nowMs: number): void {
     const { easel, rig } = this;
     if (easel === null || rig === null) return;
-    const more = this.follower.step(nowMs);
+    const arrives = this.follower.step(nowMs);
+    const rises = this.water.step(nowMs);
     rig.settleFrame();
     const { uniforms } = this.model;
     uniforms.pixelPerDepth.value = (2 * Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360)) / this.height;
@@ -147,9 +156,19 @@ export class DeckDirector {
     const { snapshot, states } = this.follower;
     if (snapshot !== null && this.labels !== null) {
       this.labels.bays.update({ snapshot, states }, view, easel.camera, this.size);
-      this.site.place(this.labels.field, easel.camera, this.size);
+      this.placeFieldLabels(this.labels.field, easel.camera);
     }
-    if (more) easel.invalidate();
+    if (arrives || rises) easel.invalidate();
+  }
+
+  /** Water first: where two labels would cover each other, the first stays. */
+  private placeFieldLabels(labels: FieldLabels, camera: PerspectiveCamera): void {
+    const [ofWater, ofSite] = [this.water.labels, this.site.labels];
+    if (this.joined.ofWater !== ofWater || this.joined.ofSite !== ofSite) {
+      this.joined = { ofWater, ofSite, all: [...ofWater, ...ofSite] };
+    }
+    labels.setLabels(this.joined.all);
+    labels.update(camera, this.size);
   }
 
   get size(): PictureSize {
@@ -159,6 +178,7 @@ export class DeckDirector {
   dispose(): void {
     this.site.dispose();
     this.runs.dispose();
+    this.water.dispose();
     this.model.dispose();
     this.picker.dispose();
   }

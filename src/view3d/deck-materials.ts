@@ -7,6 +7,7 @@ import { LINE_FRAGMENT, LINE_VERTEX } from './line-shader.ts';
 import { STYLE_KINDS } from './part-texture.ts';
 import { PICK_FRAGMENT, PICK_VERTEX } from './pick-shader.ts';
 import { TINT_FRAGMENT, TINT_VERTEX } from './tint-shader.ts';
+import { WATER_FRAGMENT, WATER_VERTEX } from './water-shader.ts';
 
 const DEFINES = { STYLE_COUNT: STYLE_KINDS.length };
 /** Pushes faces back a little, so that the lines on their edges are whole; lines that lie on a face go with it. */
@@ -21,13 +22,15 @@ export interface FaceLook {
   readonly ofCut: boolean;
   /** Can show map cells and the picked bay; costs more time per pixel. */
   readonly withCells: boolean;
+  /** Light of the sun with shadows, for the walkthrough. */
+  readonly withSun?: boolean;
 }
 
 /** Faces of solids, or of the cut. */
 export function faceMaterial(uniforms: DeckUniforms, look: FaceLook): RawShaderMaterial {
   return new RawShaderMaterial({
     ...SHARED,
-    defines: look.withCells ? { ...DEFINES, WITH_CELLS: '' } : DEFINES,
+    defines: { ...DEFINES, ...(look.withCells ? { WITH_CELLS: '' } : {}), ...(look.withSun === true ? { WITH_SUN: '' } : {}) },
     uniforms: look.ofCut ? { ...uniforms, ...UNCUT } : { ...uniforms },
     vertexShader: LAYER_VERTEX,
     fragmentShader: LAYER_FRAGMENT,
@@ -59,6 +62,22 @@ export function tintMaterial(uniforms: DeckUniforms, tone: Vector4): RawShaderMa
     transparent: true,
     depthWrite: false,
     depthTest: false,
+  });
+}
+
+/** Standing water, or its upright faces in the cut, which are never cut. */
+export function waterMaterial(uniforms: DeckUniforms, tone: Vector4, ofCut: boolean): RawShaderMaterial {
+  const own = { tone: { value: tone } };
+  return new RawShaderMaterial({
+    ...SHARED,
+    uniforms: ofCut ? { ...uniforms, ...UNCUT, ...own } : { ...uniforms, ...own },
+    vertexShader: WATER_VERTEX,
+    fragmentShader: WATER_FRAGMENT,
+    side: DoubleSide,
+    transparent: true,
+    depthWrite: false,
+    // Faces in the cut lie in those of the layers.
+    ...(ofCut ? { polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -2 } : {}),
   });
 }
 

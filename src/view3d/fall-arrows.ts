@@ -1,4 +1,4 @@
-/** Arrows down the fall, or the way material is laid, on the surface that shows the map: short shafts with a head, evenly spaced. */
+/** Arrows down the fall, the way water runs, or the way material is laid, on the surface that shows the map: short shafts with a head, evenly spaced. */
 
 import type { CellMap, GridShape } from '../model/maps.ts';
 import type { EdgeLines, Picture } from '../model/picture.ts';
@@ -33,7 +33,7 @@ export function fallArrows(map: CellMap, grid: GridShape, picture: Picture, stat
     for (let column = step >> 1; column < grid.columns; column += step) {
       const cell = row * grid.columns + column;
       const bearingDeg = map.directionDeg?.[cell] ?? Number.NaN;
-      if (Number.isNaN(bearingDeg) || (map.names === null && !(map.values[cell] >= LEVEL_PERCENT))) continue;
+      if (Number.isNaN(bearingDeg) || (map.kind === 'fall' && !(map.values[cell] >= LEVEL_PERCENT))) continue;
       const [x, y] = cellCentre(grid, cell);
       const top = topAt({ ...picture, prisms: near(x, y) }, states, x, y);
       if (top === null) continue;

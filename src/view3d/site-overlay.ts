@@ -1,19 +1,18 @@
 /** The site plan over the model while a stage is shown, and the names of a map's classes on it. */
 
-import { type PerspectiveCamera, Vector4 } from 'three';
+import { Vector4 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
-import type { CellMap } from '../model/maps.ts';
+import type { CellMap, MapKind } from '../model/maps.ts';
 import { ACCENT, INK, PAPER } from '../model/palette.ts';
 import type { SceneAccessPoint, SceneSetUpArea } from '../model/scene-file.ts';
 import type { SceneState } from '../store/scene-store.ts';
 import type { ViewState } from '../store/view-store.ts';
-import type { PictureSize } from './bay-labels.ts';
 import { rgbOf } from './cell-colour.ts';
 import { classPlaces } from './class-places.ts';
 import { lineMaterial } from './deck-materials.ts';
 import type { DeckModel } from './deck-model.ts';
 import { Drawn } from './drawn.ts';
-import type { FieldLabel, FieldLabels } from './field-labels.ts';
+import type { FieldLabel } from './field-labels.ts';
 import { liftM } from './lift.ts';
 import type { PartState } from './part-states.ts';
 import { type AreaLabel, type PostHead, siteLines } from './site-lines.ts';
@@ -23,6 +22,8 @@ import { topAt } from './top-at.ts';
 export interface SiteWords {
   readonly post: (point: SceneAccessPoint) => string;
   readonly area: (area: SceneSetUpArea) => string;
+  /** Of a class of a map; null for one that needs none. */
+  readonly mapClass: (kind: MapKind, id: string) => string | null;
 }
 
 /** Drawn with nothing of it, instead of the index of a stage. */
@@ -38,10 +39,11 @@ export class SiteOverlay {
   private readonly reach: Drawn;
   private readonly posts: Drawn;
   private readonly areas: Drawn;
-  private words: SiteWords = { post: ({ id }) => id, area: ({ id }) => id };
+  private words: SiteWords = { post: ({ id }) => id, area: ({ id }) => id, mapClass: (_, id) => id };
   private areaLabels: readonly AreaLabel[] = [];
   private heads: readonly PostHead[] = [];
-  private labels: readonly FieldLabel[] = [];
+  /** The same array as long as nothing changes. */
+  labels: readonly FieldLabel[] = [];
   private shown: { snapshot: Snapshot; states: readonly PartState[]; stage: number | null; map: CellMap | null; explode: number } | null =
     null;
 
@@ -117,14 +119,9 @@ export class SiteOverlay {
     return classPlaces(map, snapshot.grid).flatMap(({ index, at }): FieldLabel[] => {
       const top = topAt(snapshot.picture, states, ...at);
       if (top === null) return [];
-      const text = map.names?.[index] ?? '';
-      return [{ text, at: [...at, top.zM], liftM: liftM(snapshot.picture, top.part, true, explode), kind: 'class' }];
+      const text = this.words.mapClass(map.kind, map.names?.[index] ?? '');
+      return text === null ? [] : [{ text, at: [...at, top.zM], liftM: liftM(snapshot.picture, top.part, true, explode), kind: 'class' }];
     });
-  }
-
-  place(labels: FieldLabels, camera: PerspectiveCamera, size: PictureSize): void {
-    labels.setLabels(this.labels);
-    labels.update(camera, size);
   }
 
   dispose(): void {

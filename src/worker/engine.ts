@@ -56,7 +56,8 @@ export function createEngine(): Engine {
   return {
     open: async (text) => answer(() => session.open(text)),
     setThickness: async (buildUp, layer, thicknessMm) => answer(() => session.setThickness(buildUp, layer, thicknessMm)),
-    map: async (kind, stage) => session.map(kind, stage),
+    map: async (kind, stage, outlet) => session.map(kind, stage, outlet),
+    blockedOutlet: async (outlet) => session.blockedOutlet(outlet),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
     runAt: async (run, stand) => session.runAt(run, stand),
     sources: async () => session.sources(),

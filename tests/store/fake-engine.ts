@@ -19,6 +19,7 @@ export function emptyEngine(): Engine {
     map: async () => {
       throw new Error('no map was to be asked for');
     },
+    blockedOutlet: async () => null,
     coreLog: async () => null,
     runAt: async () => null,
     sources: async () => [],
@@ -62,6 +63,7 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     open: ask('open'),
     setThickness: ask('setThickness'),
     map: ask('map'),
+    blockedOutlet: ask('blockedOutlet'),
     coreLog: ask('coreLog'),
     runAt: ask('runAt'),
     sources: ask('sources'),

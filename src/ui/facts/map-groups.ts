@@ -1,6 +1,6 @@
 /** Maps in groups, so that a bar of them can be read at a glance. */
 
-import { MAP_KINDS, type MapKind } from '../../model/maps.ts';
+import { isWaterMap, MAP_KINDS, type MapKind } from '../../model/maps.ts';
 
 export const MAP_GROUPS = ['loads', 'depths', 'wheels', 'water'] as const;
 export type MapGroup = (typeof MAP_GROUPS)[number];
@@ -19,6 +19,11 @@ const GROUP_OF: Readonly<Record<MapKind, MapGroup>> = {
   'wheel-membrane': 'wheels',
   'wheel-bearing': 'wheels',
   reach: 'wheels',
+  held: 'water',
+  catchment: 'water',
+  flow: 'water',
+  ponding: 'water',
+  blocked: 'water',
 };
 
 export interface GroupedMaps {
@@ -30,12 +35,23 @@ export function groupOf(kind: MapKind): MapGroup {
   return GROUP_OF[kind];
 }
 
-/**
- * Groups that have a map, in their order.
- * @param hasRuns - vehicles or machines drive in the scene; without them their maps are empty
- */
-export function groupedMaps(hasRuns: boolean): GroupedMaps[] {
-  const offered = MAP_KINDS.filter((kind) => hasRuns || !(kind === 'wheel-membrane' || kind === 'wheel-bearing'));
+/** What a scene has to show on maps. */
+export interface MapMatter {
+  /** Vehicles or machines drive in it. */
+  readonly hasRuns: boolean;
+  /** It draws outlets or gives rain. */
+  readonly hasWater: boolean;
+}
+
+/** Whether a map of such a scene can show anything. */
+export function isOffered(kind: MapKind, { hasRuns, hasWater }: MapMatter): boolean {
+  if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return hasRuns;
+  return hasWater || !isWaterMap(kind);
+}
+
+/** Groups that have a map, in their order. */
+export function groupedMaps(matter: MapMatter): GroupedMaps[] {
+  const offered = MAP_KINDS.filter((kind) => isOffered(kind, matter));
   return MAP_GROUPS.map((group) => ({ group, kinds: offered.filter((kind) => GROUP_OF[kind] === group) })).filter(
     ({ kinds }) => kinds.length > 0,
   );

@@ -4,12 +4,13 @@ import { useMemo, useRef } from 'react';
 import type { MapKind } from '../../model/maps.ts';
 import { type GroupedMaps, groupedMaps, groupOf, type MapGroup } from '../facts/map-groups.ts';
 import { en as t } from '../text/en.ts';
+import { useMapMatter } from '../use-map-matter.ts';
 import type { Layout } from '../use-media.ts';
-import { useScene, useView } from '../use-stores.ts';
+import { useView } from '../use-stores.ts';
 
 function useGroups(): readonly GroupedMaps[] {
-  const hasRuns = useScene((state) => (state.snapshot?.runs.length ?? 0) > 0);
-  return useMemo(() => groupedMaps(hasRuns), [hasRuns]);
+  const matter = useMapMatter();
+  return useMemo(() => groupedMaps(matter), [matter]);
 }
 
 export function MapBar({ layout }: { readonly layout: Layout }) {

@@ -5,10 +5,12 @@ import type { Snapshot } from '../../model/engine.ts';
 import { type CellMap, MAP_KINDS } from '../../model/maps.ts';
 import { type CellList, isLowFirst, type ListedCell, listCells } from '../facts/cell-list.ts';
 import { unitOf } from '../facts/map-classes.ts';
+import { isOffered } from '../facts/map-groups.ts';
 import { cellCentre, cellPlace } from '../facts/place.ts';
 import { cellText, coordinateText } from '../format.ts';
 import { en as t } from '../text/en.ts';
 import { useGo } from '../use-go.ts';
+import { useMapMatter } from '../use-map-matter.ts';
 import { useStageName } from '../use-stage-name.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -25,11 +27,12 @@ export function CellsTable() {
 
 function ChooseMap() {
   const showMap = useView((state) => state.showMap);
+  const matter = useMapMatter();
   return (
     <div className="choose-map">
       <p>{t.cells.chooseMap}</p>
       <ul>
-        {MAP_KINDS.map((kind) => (
+        {MAP_KINDS.filter((kind) => isOffered(kind, matter)).map((kind) => (
           <li key={kind}>
             <button type="button" className="button" onClick={() => showMap(kind)}>
               {t.map.quantity(kind)}

@@ -14,6 +14,7 @@ export const SHEETS = [
   'edges',
   'site',
   'wheels',
+  'water',
   'takeoff',
   'probes',
   'sources',

@@ -16,6 +16,7 @@ import { Register, SHEETS, type Sheet } from './Register.tsx';
 import { SiteSheet } from './SiteSheet.tsx';
 import { SourcesSheet } from './SourcesSheet.tsx';
 import { TakeOffSheet } from './TakeOffSheet.tsx';
+import { WaterSheet } from './WaterSheet.tsx';
 import { WheelsSheet } from './WheelsSheet.tsx';
 import { ZonesTable } from './ZonesTable.tsx';
 
@@ -29,6 +30,7 @@ const PANELS: Readonly<Record<Sheet, () => ReactNode>> = {
   edges: () => <EdgesTable />,
   site: () => <SiteSheet />,
   wheels: () => <WheelsSheet />,
+  water: () => <WaterSheet />,
   takeoff: () => <TakeOffSheet />,
   probes: () => <ProbesList />,
   sources: () => <SourcesSheet />,

@@ -1,6 +1,6 @@
 /** Sentences of the site: how places are reached, open edges, lanes, retaining walls. */
 
-import type { MapKind, ReachClass } from '../../model/maps.ts';
+import type { MapKind, NoOutletClass, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
 import { areaText, numberText, quantityOf } from '../format.ts';
 import { list, many } from './en-words.ts';
@@ -19,14 +19,32 @@ const REACH_SHORT: Readonly<Record<ReachClass, string>> = {
   idle: 'nothing to bring',
 };
 
+const NO_OUTLET: Readonly<Record<NoOutletClass, string>> = {
+  'overflow only': 'To an overflow only',
+  'over an edge': 'Over an edge only',
+  'no way out': 'No way out',
+};
+
+const isNoOutlet = (id: string): id is NoOutletClass => id in NO_OUTLET;
 const isReach = (id: string): id is ReachClass => id in REACH;
 
 /** Maps of named classes. */
 const classes = {
   /** In a legend. Classes that have no words of their own are named by their id, like outlets. */
-  name: (kind: MapKind, id: string) => (kind === 'reach' && isReach(id) ? REACH[id] : id),
+  name: (kind: MapKind, id: string) => {
+    if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `To outlet ${id}`;
+    return kind === 'reach' && isReach(id) ? REACH[id] : id;
+  },
   /** In a table. */
-  short: (kind: MapKind, id: string) => (kind === 'reach' && isReach(id) ? REACH_SHORT[id] : id),
+  short: (kind: MapKind, id: string) => {
+    if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `to ${id}`;
+    return kind === 'reach' && isReach(id) ? REACH_SHORT[id] : id;
+  },
+  /** On the model; outlets are marked there themselves. */
+  onModel: (kind: MapKind, id: string) => {
+    if (kind !== 'catchment') return id;
+    return isNoOutlet(id) ? NO_OUTLET[id] : null;
+  },
   area: (name: string, areaM2: number) => `${name}: ${areaText(areaM2)}`,
   caption: (quantity: string, stage: string) => `${quantity}. ${stage}.`,
   shown: (shown: number, all: number) => `${numberText(shown, 0)} of ${many(all, 'cell', 'cells')} shown`,

@@ -42,6 +42,11 @@ export const MAP_NAMES: Readonly<Record<MapKind, string>> = {
   reach: 'Reach',
   'wheel-membrane': 'On membrane',
   'wheel-bearing': 'On layers',
+  held: 'Held',
+  catchment: 'Catchments',
+  flow: 'Flow',
+  ponding: 'Ponding',
+  blocked: 'Blocked outlet',
 };
 
 export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
@@ -57,6 +62,11 @@ export const MAP_QUANTITIES: Readonly<Record<MapKind, string>> = {
   reach: 'How material is brought',
   'wheel-membrane': 'Pressure of wheels on the membrane',
   'wheel-bearing': 'Bearing of the layers used under wheels',
+  held: 'Water held by the build-up',
+  catchment: 'Which outlet takes the water',
+  flow: 'Flow in the drainage',
+  ponding: 'Water that stays, all outlets at work',
+  blocked: 'Water that stands with one outlet blocked',
 };
 
 export const MAP_BASES: Readonly<Record<MapKind, string>> = {
@@ -74,6 +84,12 @@ export const MAP_BASES: Readonly<Record<MapKind, string>> = {
     'Wheels alone, greatest of all places; mean over each cell, exact peaks in the sheet Wheels. Point loads are in no load map',
   'wheel-bearing':
     'Wheels and weight above over what the layer bears, greatest of all layers and places; mean over each cell, exact peaks in the sheet Wheels',
+  held: 'Water capacity of the layers and what elements keep, when full; mean over the zones of the cell',
+  catchment:
+    'Over the falls of the membrane. Areas are exact shares; a cell has the colour of the outlet that takes most of its water, so counted cells differ a little',
+  flow: 'Per metre of width in the design rain, along the longest way; without rain, length of that way times coefficient',
+  ponding: 'Depth above the membrane where it has no fall to an outlet',
+  blocked: 'Depth above the membrane in rain without end, all other outlets at work and taking all that comes',
 };
 
 export const CASE_NAMES: Readonly<Record<BayCase['kind'], string>> = {

@@ -26,6 +26,7 @@ import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import { siteTexts } from './en-site.ts';
+import { water } from './en-water.ts';
 import { wheels } from './en-wheels.ts';
 import {
   basisShort,
@@ -226,6 +227,7 @@ export const en = {
     edges: 'Edges',
     site: 'Site',
     wheels: 'Wheels',
+    water: 'Water',
     takeoff: 'Take-off',
     probes: 'Probes',
     sources: 'Sources',
@@ -389,6 +391,7 @@ export const en = {
   columns,
   edges,
   wheels,
+  water,
   takeoff,
   probes,
   sources,

@@ -1,0 +1,88 @@
+/** Water that the build-ups hold when full, and what is free at a filling chosen here. */
+
+import { useMemo, useState } from 'react';
+import type { Report } from '../../model/report.ts';
+import { storageAt } from '../facts/water-list.ts';
+import { FactTable } from '../parts/FactTable.tsx';
+import { Icon } from '../parts/Icon.tsx';
+import { en as t } from '../text/en.ts';
+import { useGo } from '../use-go.ts';
+
+const STEP = 10;
+const FIRST = 12;
+
+export function HeldTable({ report }: { readonly report: Report }) {
+  const [chosen, setChosen] = useState<number | null>(null);
+  const [all, setAll] = useState(false);
+  const filled = chosen ?? report.water?.filledPercent ?? 0;
+  const storage = useMemo(() => storageAt(report, filled), [report, filled]);
+  const go = useGo();
+  const rows = all ? storage.zones : storage.zones.slice(0, FIRST);
+  return (
+    <section className="sheet-part">
+      <h2 className="block-title">{t.water.held}</h2>
+      <p className="small">{t.water.heldSays}</p>
+      <div className="slider-row">
+        <span>{t.water.filling}</span>
+        <button
+          type="button"
+          className="icon-button"
+          aria-label={t.number.less(t.water.filling)}
+          disabled={filled <= 0}
+          onClick={() => setChosen(Math.max(0, Math.ceil(filled / STEP - 1) * STEP))}
+        >
+          <Icon name="minus" />
+        </button>
+        <output className="water-filling" aria-label={t.water.filling}>
+          {t.water.fillingShort(filled)}
+        </output>
+        <button
+          type="button"
+          className="icon-button"
+          aria-label={t.number.more(t.water.filling)}
+          disabled={filled >= 100}
+          onClick={() => setChosen(Math.min(100, Math.floor(filled / STEP + 1) * STEP))}
+        >
+          <Icon name="plus" />
+        </button>
+      </div>
+      <FactTable
+        facts={[
+          { name: t.water.heldAll, value: t.water.m3(storage.heldM3) },
+          { name: t.water.freeAll, value: t.water.m3(storage.freeM3) },
+        ]}
+      />
+      <table className="numbers water-zones">
+        <caption className="unseen">{t.water.heldCaption}</caption>
+        <thead>
+          <tr>
+            {[t.water.zone, t.water.heldLm2, t.water.freeLm2, t.water.freeM3].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ id, heldLm2, freeLm2, freeM3 }) => (
+            <tr key={id}>
+              <th scope="row">
+                <button type="button" className="row-button" aria-label={t.water.zonePick(id)} onClick={() => go.toZone(id)}>
+                  {id}
+                </button>
+              </th>
+              <td>{t.water.lm2(heldLm2)}</td>
+              <td>{t.water.lm2(freeLm2)}</td>
+              <td>{t.water.m3Text(freeM3)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {storage.zones.length > rows.length && (
+        <button type="button" className="button" onClick={() => setAll(true)}>
+          {t.water.more(storage.zones.length - rows.length)}
+        </button>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,11 @@
+/** Which maps the open scene has something to show on. */
+
+import { useMemo } from 'react';
+import type { MapMatter } from './facts/map-groups.ts';
+import { useScene } from './use-stores.ts';
+
+export function useMapMatter(): MapMatter {
+  const hasRuns = useScene((state) => (state.snapshot?.runs.length ?? 0) > 0);
+  const hasWater = useScene((state) => state.snapshot?.report.water !== undefined);
+  return useMemo(() => ({ hasRuns, hasWater }), [hasRuns, hasWater]);
+}
