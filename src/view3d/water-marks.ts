@@ -45,7 +45,7 @@ export function slabPrism({ prisms, parts }: Picture): Prism | null {
  * @param snapshot - evaluated scene
  * @param words - what the labels say
  * @param leaving - the blocked outlet; null for none
- * @returns lines that move with the slab, and labels, those of the blocked outlet first
+ * @returns lines that move with the slab, and labels: of all, or of the blocked outlet and its exit alone
  */
 export function waterMarks(snapshot: Snapshot, words: WaterWords, leaving: Leaving | null): WaterMarks {
   const { scene, picture, originM, grid } = snapshot;
@@ -70,7 +70,8 @@ export function waterMarks(snapshot: Snapshot, words: WaterWords, leaving: Leavi
   return {
     open: linesOf(shapes, slab.parts[0]),
     closed: linesOf([...crosses, ...arrows], slab.parts[0]),
-    labels: [...first, ...exit, ...others],
+    // With one blocked the eye is to find that one.
+    labels: leaving === null ? others : [...first, ...exit],
   };
 }
 

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import { type NamedStyle, namedStyles } from '../../model/class-style.ts';
-import { CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
+import { CELL_UNCONFIRMED, type CellMap, isWaterMap, type MapKind } from '../../model/maps.ts';
 import { distinctBases } from '../facts/basis.ts';
 import { hasEdgeBand, type MapClass, mapClasses, namedClasses, unitOf } from '../facts/map-classes.ts';
 import { cellText, wholePercentText } from '../format.ts';
@@ -10,17 +10,19 @@ import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, UNCON
 import { Swatch } from '../parts/Swatch.tsx';
 import { en as t } from '../text/en.ts';
 import { useStageName } from '../use-stage-name.ts';
-import { useScene } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
 import { ExplodedRemark } from './RoleLegend.tsx';
 
 export function MapLegend({ kind }: { readonly kind: MapKind }) {
   const found = useScene((state) => state.cellMap);
   const stage = useStageName(kind);
+  const blocked = useView((state) => state.blocked);
   const map = found?.kind === kind ? found : null;
   return (
     <div className="map-legend">
       <p>
-        <strong>{t.map.quantity(kind)}</strong> · {stage}. {t.map.basis(kind)}.{map?.names ? null : <PermittedBases />}
+        <strong>{t.map.quantity(kind)}</strong> · {kind === 'blocked' && blocked !== null && `${t.water.chosen(blocked)}. `}
+        {stage}. {t.map.basis(kind)}.{map?.names ? null : <PermittedBases />}
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : map.names ? <NamedScale map={map} /> : <Scale map={map} />}
       <p>
@@ -56,11 +58,21 @@ function Scale({ map }: { readonly map: CellMap }) {
           </li>
         )}
         <li>
-          <Swatch fill={NO_DATA_FILL} /> {t.legend.noData(noDataCells, noDataM2)}
+          <Swatch fill={NO_DATA_FILL} /> {isDepth(map) ? t.water.dry(noDataCells, noDataM2) : t.legend.noData(noDataCells, noDataM2)}
         </li>
+        {isWaterMap(map.kind) && hasArrows(map) && <li>{t.water.arrows}</li>}
       </ul>
     </div>
   );
+}
+
+function hasArrows({ directionDeg }: CellMap): boolean {
+  return directionDeg?.some((deg) => !Number.isNaN(deg)) ?? false;
+}
+
+/** Of standing water: what has none is dry. */
+function isDepth({ kind }: CellMap): boolean {
+  return kind === 'ponding' || kind === 'blocked';
 }
 
 /** Why a map of named classes has nothing to show; null where it has. */
@@ -92,7 +104,7 @@ function NamedScale({ map }: { readonly map: CellMap }) {
             <Swatch fill={EDGE_BAND_FILL} /> {t.site.band}
           </li>
         )}
-        {map.directionDeg?.some((deg) => !Number.isNaN(deg)) && <li>{t.site.arrows}</li>}
+        {hasArrows(map) && <li>{map.kind === 'reach' ? t.site.arrows : t.water.arrows}</li>}
       </ul>
     </>
   );

@@ -18,7 +18,6 @@ export function BlockedFacts({ snapshot }: { readonly snapshot: Snapshot }) {
   const id = useView((state) => state.blocked);
   const block = useView((state) => state.blockOutlet);
   const flat = useView((state) => state.canvas === 'unavailable');
-  const closed = useView((state) => state.explode < 0.05 && !state.cut.on);
   const blocked = snapshot.report.water?.blocked.find(({ outlet }) => outlet === id);
   const wet = useMemo(() => (blocked ? listWetBays(blocked, snapshot.report.bays) : []), [blocked, snapshot]);
   if (blocked === undefined) return null;
@@ -35,11 +34,26 @@ export function BlockedFacts({ snapshot }: { readonly snapshot: Snapshot }) {
         {t.water.verdict(verdict)} {t.water.verdictDecides}
       </p>
       {!flat && blocked.depthMm !== null && <Held blocked={blocked} depthMm={blocked.depthMm} />}
-      {!flat && closed && blocked.depthMm !== null && <p className="small">{t.water.through}</p>}
+      {!flat && blocked.depthMm !== null && <SlabAlone />}
       <FactTable facts={factsOf(blocked)} />
       <p className="small">{t.water.chosenSays}</p>
       {wet.length > 0 && <WetBays wet={wet} />}
     </section>
+  );
+}
+
+/** Takes the layers off the slab, so that the water lies open. */
+function SlabAlone() {
+  const alone = useView((state) => state.onlyKind === 'slab');
+  const closed = useView((state) => state.explode < 0.05 && !state.cut.on);
+  const isolate = useView((state) => state.isolateKind);
+  return (
+    <div className="water-chosen">
+      <button type="button" className="button" aria-pressed={alone} onClick={() => isolate(alone ? null : 'slab')}>
+        {alone ? t.water.layersToo : t.water.slabAlone}
+      </button>
+      {closed && !alone && <span className="small">{t.water.through}</span>}
+    </div>
   );
 }
 
