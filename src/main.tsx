@@ -14,6 +14,7 @@ import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
 import { en } from './ui/text/en.ts';
+import { walk } from './ui/text/en-walk.ts';
 import { viewProbe } from './view3d/probe.ts';
 
 const files = import.meta.glob<string>('/scenes/*.scene.json', { query: '?raw', import: 'default' });
@@ -60,6 +61,7 @@ createRoot(root).render(
             bayNote={en.bays.note}
             siteWords={SITE_WORDS}
             waterWords={en.water.marks}
+            layerWords={walk.layer}
           />
         </Suspense>
       }
@@ -69,7 +71,12 @@ createRoot(root).render(
 
 const wanted = new URLSearchParams(location.search).get('scene') ?? DEMO_ORDER[0];
 const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
-if (first) void first.load().then((text) => scene.getState().openText(first.name, text));
+if (first) void open(first);
+
+async function open(demo: (typeof demos)[number]): Promise<void> {
+  await scene.getState().openText(demo.name, await demo.load());
+  if (new URLSearchParams(location.search).get('show') === 'walk') view.getState().startWalk();
+}
 
 /** For tests in a real browser: read only, so that they compare numbers and not pictures alone. */
 Object.defineProperty(window, '__loamdeck', {

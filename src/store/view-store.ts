@@ -4,6 +4,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
 
 export type MapPlace = 'top' | 'slab';
 
@@ -36,7 +37,9 @@ export interface CameraWish {
     | 'side'
     | { readonly at: readonly [number, number]; readonly sizeM: number }
     /** The home view seen in this direction, clockwise from +y. */
-    | { readonly lookDeg: number };
+    | { readonly lookDeg: number }
+    /** Eye and what it looks at, local [m]. */
+    | { readonly eye: readonly [number, number, number]; readonly target: readonly [number, number, number] };
 }
 
 export interface ViewState {
@@ -70,6 +73,9 @@ export interface ViewState {
   readonly heldMm: number | null;
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
+  readonly theme: Theme;
+  /** The walkthrough; null while working. */
+  readonly walk: Walk | null;
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
 }
@@ -102,6 +108,12 @@ export interface ViewActions {
   holdWater(depthMm: number | null): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
+  setTheme(theme: Theme): void;
+  /** Puts the work aside as it is shown and begins the walkthrough. */
+  startWalk(): void;
+  setWalk(walk: Partial<Walk>): void;
+  /** Back to the work as it was shown. */
+  leaveWalk(): void;
   setCanvas(canvas: ViewState['canvas']): void;
   /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
   reset(): void;
@@ -130,6 +142,7 @@ const START = {
   driving: false,
   blocked: null,
   heldMm: null,
+  walk: null,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -143,10 +156,13 @@ function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
  * @returns store with its actions
  */
 export function createViewStore(): ViewStore {
+  /** What the work looked like when the walkthrough began. */
+  let aside: Partial<ViewState> = {};
   return createStore<ViewState & ViewActions>()((set, get) => ({
     ...START,
     camera: { count: 0, to: 'home' },
     stillMotion: false,
+    theme: 'paper',
     canvas: 'starting',
     showStage: (stage) => set({ stage }),
     // One step before the first stage is the bare deck's first stage, one after the last is the finished garden.
@@ -183,6 +199,21 @@ export function createViewStore(): ViewStore {
     holdWater: (heldMm) => set({ heldMm }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
+    setTheme: (theme) => set({ theme }),
+    startWalk: () => {
+      const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
+      if (walk !== null) return;
+      aside = { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run };
+      set({ ...START, sitePlan: false, walk: FIRST_STEP });
+    },
+    setWalk: (change) => {
+      const { walk } = get();
+      if (walk !== null) set({ walk: { ...walk, ...change } });
+    },
+    leaveWalk: () => {
+      if (get().walk === null) return;
+      set({ ...aside, walk: null, playing: false, camera: { count: get().camera.count + 1, to: 'home' } });
+    },
     setCanvas: (canvas) => set({ canvas }),
     reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
   }));

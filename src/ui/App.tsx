@@ -1,6 +1,7 @@
 /** The whole page: strip on top, core log, model, tables, stages; puts the stores within reach of every part. */
 
 import './tokens.css';
+import './themes.css';
 import './app.css';
 import './parts/parts.css';
 import './frame/frame.css';
@@ -14,6 +15,7 @@ import './side/sheets.css';
 import './side/water.css';
 import './side/wheels.css';
 import './stage/stage.css';
+import './walk/walk.css';
 import { type ReactNode, useMemo } from 'react';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
@@ -32,7 +34,9 @@ import { useLayout } from './use-media.ts';
 import { useOpenScene } from './use-open-scene.ts';
 import { usePlaying } from './use-playing.ts';
 import { useStillMotion } from './use-still-motion.ts';
-import { StoresContext, useScene } from './use-stores.ts';
+import { StoresContext, useScene, useView } from './use-stores.ts';
+import { useTheme } from './use-theme.ts';
+import { WalkPanels } from './walk/WalkPanels.tsx';
 
 export interface AppProps {
   readonly scene: SceneStore;
@@ -57,30 +61,33 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   usePlaying();
   useDriving();
   useStillMotion();
+  useTheme();
+  const walking = useView((state) => state.walk !== null) && !empty;
   return (
-    <div className={`page ${empty ? 'page-empty' : `page-${layout}`}`}>
+    <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}`}>
       <Hatches />
-      {!empty && (
+      {!empty && !walking && (
         <a className="skip" href="#tables">
           {t.app.skip}
         </a>
       )}
-      <TopStrip demos={demos} opening={opening} />
-      {layout === 'split' && !empty && (
+      {!walking && <TopStrip demos={demos} opening={opening} />}
+      {layout === 'split' && !empty && !walking && (
         <aside className="area-core" aria-label={t.core.title}>
           <CorePanel />
         </aside>
       )}
-      <ViewArea layout={layout} canvas={canvas} demos={demos} opening={opening} />
-      {!empty && <SidePanel layout={layout} />}
-      {layout !== 'phone' && !empty && (
+      <ViewArea layout={layout} bare={walking} canvas={canvas} demos={demos} opening={opening} />
+      {!empty && !walking && <SidePanel layout={layout} />}
+      {walking && <WalkPanels />}
+      {layout !== 'phone' && !empty && !walking && (
         <section className="area-rail" aria-label={t.stage.title}>
           <StageRail />
         </section>
       )}
       <RefusalSheet opening={opening} />
-      <FileDrop opening={opening} />
-      <LiveSummary />
+      {!walking && <FileDrop opening={opening} />}
+      {!walking && <LiveSummary />}
     </div>
   );
 }

@@ -8,6 +8,7 @@ import { BayLabels, type BayNote } from './bay-labels.ts';
 import type { DeckDirector, DeckLabels } from './deck-director.ts';
 import { type LastFrame, probeSource } from './deck-probe.ts';
 import { FieldLabels } from './field-labels.ts';
+import { type LayerWords, LiftLabels } from './lift-labels.ts';
 import { viewProbe } from './probe.ts';
 import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
 import type { SiteWords } from './site-overlay.ts';
@@ -19,9 +20,10 @@ export interface DeckSceneProps {
   readonly bayNote: BayNote | null;
   readonly siteWords: SiteWords | null;
   readonly waterWords: WaterWords | null;
+  readonly layerWords: LayerWords | null;
 }
 
-export function DeckScene({ director, overlay, bayNote, siteWords, waterWords }: DeckSceneProps) {
+export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, layerWords }: DeckSceneProps) {
   const gl = useThree((state) => state.gl);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const sheet = useThree((state) => state.scene);
@@ -34,24 +36,30 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords }:
 
   useEffect(() => {
     const made = { bays: new BayLabels(overlay), field: new FieldLabels(overlay) };
+    const lift = new LiftLabels(overlay);
+    director.walk.setLabels(lift);
     setLabels(made);
     return () => {
+      director.walk.setLabels(null);
+      lift.dispose();
       made.field.dispose();
       made.bays.dispose();
     };
-  }, [overlay]);
+  }, [overlay, director]);
 
   useEffect(() => {
     labels?.bays.setNote(bayNote);
     if (siteWords !== null) director.site.setWords(siteWords);
     if (waterWords !== null) director.water.setWords(waterWords);
+    if (layerWords !== null) director.walk.setWords(layerWords);
     invalidate();
-  }, [labels, director, bayNote, siteWords, waterWords, invalidate]);
+  }, [labels, director, bayNote, siteWords, waterWords, layerWords, invalidate]);
 
   const ask = useCallback(() => {
     sharpness.asked();
+    director.walk.pace.asked(performance.now());
     invalidate();
-  }, [sharpness, invalidate]);
+  }, [sharpness, director, invalidate]);
 
   useEffect(() => {
     if (labels === null || controls === null) return;

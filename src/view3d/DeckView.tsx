@@ -11,6 +11,7 @@ import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
 import { canDraw, watchContext } from './context-watch.ts';
 import { DeckScene } from './DeckScene.tsx';
 import { DeckDirector } from './deck-director.ts';
+import type { LayerWords } from './lift-labels.ts';
 import { dotsPerPixel } from './sharpness.ts';
 import type { SiteWords } from './site-overlay.ts';
 import type { WaterWords } from './water-marks.ts';
@@ -29,6 +30,8 @@ export interface DeckViewProps {
   readonly siteWords?: SiteWords;
   /** What stands on outlets and overflows. */
   readonly waterWords?: WaterWords;
+  /** What stands beside a lifted layer. */
+  readonly layerWords?: LayerWords;
 }
 
 export function DeckView(props: DeckViewProps) {
@@ -48,7 +51,7 @@ export function DeckView(props: DeckViewProps) {
   );
 }
 
-function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWords, waterWords }: DeckViewProps) {
+function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWords, waterWords, layerWords }: DeckViewProps) {
   const [director] = useState(() => new DeckDirector(scene, view));
   const [overlay, setOverlay] = useState<HTMLElement | null>(null);
   const [canvas, setCanvas] = useState<HTMLCanvasElement | null>(null);
@@ -89,6 +92,7 @@ function DeckCanvas({ scene, view, label = 'Model of the deck', bayNote, siteWor
             bayNote={bayNote ?? null}
             siteWords={siteWords ?? null}
             waterWords={waterWords ?? null}
+            layerWords={layerWords ?? null}
           />
         )}
       </Canvas>

@@ -16,6 +16,8 @@ const GROUND_TILT_DEG = 20;
 const NEAREST_M = 1.5;
 /** The controls come to rest like a spring: 99 % of the way in 3.3 times this, about 0.6 s. */
 const SMOOTH_S = 0.18;
+/** In the walkthrough people shall see where they are going. */
+const SHOW_SMOOTH_S = 0.42;
 /** Less than this to go, in radians and metres, is less than a pixel. */
 const REST = 0.004;
 
@@ -154,6 +156,9 @@ export class CameraRig {
     } else if (standing === 'side') {
       this.turn(0, 0, flies);
       void controls.fitToBox(bodyBox(body), flies, paddings(x, z));
+    } else if ('eye' in standing) {
+      const [eye, target] = [standing.eye, standing.target];
+      void controls.setLookAt(...eye, ...target, flies);
     } else {
       // All floors above a place, however far they are apart.
       const radiusM = Math.max(NEAREST_M, standing.sizeM / 2, body.halfHeightM);
@@ -253,8 +258,27 @@ export class CameraRig {
     controls.update(0);
   }
 
+  /** Whether hands move the camera. */
+  setEnabled(enabled: boolean): void {
+    this.controls.enabled = enabled;
+  }
+
+  /** What is looked at in plan, and the way one looks, clockwise from +y. */
+  stand(): { readonly at: readonly [number, number]; readonly headingDeg: number } {
+    const target = this.controls.getTarget(new Vector3());
+    return { at: [target.x, target.y], headingDeg: -this.controls.azimuthAngle / RAD };
+  }
+
+  /** Field of view [°]; slow flights suit wide pictures. */
+  setField(fieldDeg: number): void {
+    this.controls.smoothTime = fieldDeg === FIELD_OF_VIEW_DEG ? SMOOTH_S : SHOW_SMOOTH_S;
+    if (this.camera.fov === fieldDeg) return;
+    this.camera.fov = fieldDeg;
+    this.camera.updateProjectionMatrix();
+  }
+
   /** Size of a CSS pixel at the distance of what is looked at [m]. */
   pixelM(): number {
-    return (this.controls.distance * 2 * Math.tan((FIELD_OF_VIEW_DEG * RAD) / 2)) / this.heightPx;
+    return (this.controls.distance * 2 * Math.tan((this.camera.fov * RAD) / 2)) / this.heightPx;
   }
 }

@@ -4,7 +4,6 @@ import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import type { BayLabels, PictureSize } from './bay-labels.ts';
-import { FIELD_OF_VIEW_DEG } from './camera-fit.ts';
 import { type Camera, CameraRig } from './camera-rig.ts';
 import { cellAt } from './cell-mark.ts';
 import { DeckFollower, onEitherChange } from './deck-follower.ts';
@@ -14,8 +13,12 @@ import type { FieldLabel, FieldLabels } from './field-labels.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
 import { RunOverlay } from './run-overlay.ts';
 import { SiteOverlay } from './site-overlay.ts';
-import { type Tap, watchTaps } from './tap-watch.ts';
+import { type Tap, watchLooks, watchTaps } from './tap-watch.ts';
+import { WalkScene } from './walk-scene.ts';
 import { WaterOverlay } from './water-overlay.ts';
+
+/** Keys that turn the model in the walkthrough too. */
+const SHOW_KEYS: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', '+', '-', '=', '_']);
 
 /** Reach of a finger [CSS px]. */
 const TOUCH_REACH_PX = 22;
@@ -40,6 +43,7 @@ export class DeckDirector {
   readonly site = new SiteOverlay(this.model);
   readonly runs = new RunOverlay(this.model);
   readonly water = new WaterOverlay(this.model);
+  readonly walk: WalkScene;
   private readonly picker = new DeckPicker(this.model);
   private readonly scene: SceneStore;
   private readonly view: ViewStore;
@@ -58,6 +62,7 @@ export class DeckDirector {
   constructor(scene: SceneStore, view: ViewStore) {
     this.scene = scene;
     this.view = view;
+    this.walk = new WalkScene(this.model, view);
   }
 
   /** Starts to follow; the returned function stops. */
@@ -72,6 +77,7 @@ export class DeckDirector {
     const stops = [
       rig.follow(domElement, easel.invalidate),
       watchTaps(domElement, (tap) => this.tap(tap)),
+      watchLooks(domElement, (rightPx, downPx) => this.look(rightPx, downPx)),
       onEitherChange(this.scene, this.view, () => this.changed()),
     ];
     this.changed();
@@ -89,6 +95,9 @@ export class DeckDirector {
     this.site.follow(scene, view, this.follower.states);
     this.runs.follow(scene, view, this.follower.states);
     this.water.follow(scene, view);
+    this.walk.roomOf = scene.snapshot;
+    this.rig?.setField(this.walk.fieldDeg());
+    this.walk.follow(scene, view, this.follower.states, this.walkEasel());
     if (scene.snapshot !== null && this.rig !== null) {
       this.rig.setModel(scene.snapshot.picture, view.explode);
       if (view.camera.count !== this.wishCount) {
@@ -110,7 +119,9 @@ export class DeckDirector {
   /** A key pressed while the view has the focus; true where it did something. */
   key(press: KeyPress): boolean {
     const action = keyAction(press);
-    if (action === null) return false;
+    const { walk } = this.view.getState();
+    // In the walkthrough other keys step through the views, and on foot all of them go.
+    if (action === null || walk?.onFoot === true || (walk !== null && !SHOW_KEYS.has(press.key))) return false;
     const flies = !this.view.getState().stillMotion;
     if (action.kind === 'orbit') this.rig?.orbit(action.azimuthDeg, action.tiltDeg, flies);
     if (action.kind === 'drag') this.rig?.drag(action.rightPx, action.downPx, flies);
@@ -133,7 +144,28 @@ export class DeckDirector {
     this.rig?.tapped();
     if (place === null) return;
     const cell = cellAt(snapshot.grid, place);
-    if (cell !== null) this.view.getState().pickCell(cell);
+    if (cell === null) return;
+    const { walk, stillMotion } = this.view.getState();
+    if (walk?.onFoot === true) {
+      this.walk.foot.goTo(place, !stillMotion);
+      easel.invalidate();
+      return;
+    }
+    this.walk.flyToCell = walk === null ? null : cell;
+    this.view.getState().pickCell(cell);
+    this.view.getState().setWalk({ lifted: true });
+  }
+
+  /** A drag on foot. */
+  private look(rightPx: number, downPx: number): void {
+    if (this.walk.foot.foot === null) return;
+    this.walk.foot.look(rightPx, downPx);
+    this.easel?.invalidate();
+  }
+
+  private walkEasel() {
+    const { easel, rig } = this;
+    return easel === null || rig === null ? null : { gl: easel.gl, camera: easel.camera, rig };
   }
 
   /**
@@ -145,20 +177,21 @@ export class DeckDirector {
     if (easel === null || rig === null) return;
     const arrives = this.follower.step(nowMs);
     const rises = this.water.step(nowMs);
-    rig.settleFrame();
+    if (this.walk.foot.foot === null) rig.settleFrame();
+    const walks = this.walk.frame(nowMs, { gl: easel.gl, camera: easel.camera, rig }, this.size);
     const { uniforms } = this.model;
-    uniforms.pixelPerDepth.value = (2 * Math.tan((FIELD_OF_VIEW_DEG * Math.PI) / 360)) / this.height;
+    uniforms.pixelPerDepth.value = (2 * Math.tan((easel.camera.fov * Math.PI) / 360)) / this.height;
     uniforms.targetPixelM.value = rig.pixelM();
     uniforms.dotsPerPixel.value = easel.gl.getPixelRatio();
     uniforms.pictureSize.value.set(this.width, this.height);
     const view = this.view.getState();
-    this.follower.markCell(view.cell, rig.pixelM());
+    this.follower.markCell(view.walk === null ? view.cell : null, rig.pixelM());
     const { snapshot, states } = this.follower;
     if (snapshot !== null && this.labels !== null) {
       this.labels.bays.update({ snapshot, states }, view, easel.camera, this.size);
       this.placeFieldLabels(this.labels.field, easel.camera);
     }
-    if (arrives || rises) easel.invalidate();
+    if (arrives || rises || walks) easel.invalidate();
   }
 
   /** Water first: where two labels would cover each other, the first stays. */
@@ -179,6 +212,7 @@ export class DeckDirector {
     this.site.dispose();
     this.runs.dispose();
     this.water.dispose();
+    this.walk.dispose();
     this.model.dispose();
     this.picker.dispose();
   }

@@ -9,17 +9,22 @@ import { cellCentre, markLines } from './cell-mark.ts';
 import { cutPlane } from './cut-plane.ts';
 import type { DeckModel } from './deck-model.ts';
 import { fallArrows } from './fall-arrows.ts';
+import { plantedZones } from './life-placing.ts';
 import { type PartState, partStates } from './part-states.ts';
 import { topAt } from './top-at.ts';
 
 const ARRIVAL_MS = 900;
+/** When stages follow one another by themselves. */
+const QUICK_ARRIVAL_MS = 240;
+/** Before the first stage. */
+const BARE = -1;
 /** Ticks of the mark are at least this long on the screen [CSS px]. */
 const TICK_PX = 9;
 
 /** What was last put into the model. */
 interface Shown {
   snapshot: Snapshot | null;
-  look: Pick<ViewState, 'stage' | 'hiddenKinds' | 'hiddenZones' | 'onlyKind' | 'onlyZone'> | null;
+  look: (Pick<ViewState, 'stage' | 'hiddenKinds' | 'hiddenZones' | 'onlyKind' | 'onlyZone'> & { readonly bare: boolean }) | null;
   cut: Cut | null;
   cellMap: CellMap | null;
   mapOn: ViewState['mapOn'] | null;
@@ -30,6 +35,7 @@ export class DeckFollower {
   private readonly model: DeckModel;
   private readonly shown: Shown = { snapshot: null, look: null, cut: null, cellMap: null, mapOn: null, mark: '' };
   private arrivalStartMs: number | null = null;
+  private arrivalMs = ARRIVAL_MS;
   states: readonly PartState[] = [];
 
   constructor(model: DeckModel) {
@@ -43,6 +49,7 @@ export class DeckFollower {
     const fresh = snapshot !== this.shown.snapshot;
     if (fresh) {
       this.model.setPicture(snapshot.picture);
+      this.model.setGreen(plantedZones(snapshot.scene));
       this.model.setGrid(snapshot.grid, snapshot.bayAt);
       this.shown.mark = '';
     }
@@ -59,6 +66,7 @@ export class DeckFollower {
     return (
       look === null ||
       look.stage !== view.stage ||
+      look.bare !== isBare(view) ||
       look.hiddenKinds !== view.hiddenKinds ||
       look.hiddenZones !== view.hiddenZones ||
       look.onlyKind !== view.onlyKind ||
@@ -68,10 +76,11 @@ export class DeckFollower {
 
   private setLook(snapshot: Snapshot, view: ViewState): void {
     const before = this.shown.look?.stage ?? null;
-    this.states = partStates(snapshot.picture.parts, view);
+    this.states = partStates(snapshot.picture.parts, isBare(view) ? { ...view, stage: BARE } : view);
+    this.arrivalMs = view.walk?.changing === true ? QUICK_ARRIVAL_MS : ARRIVAL_MS;
     this.model.setStates(snapshot.picture, this.states);
     if (view.stage !== (this.shown.look?.stage ?? null)) this.startArrival(before, view);
-    this.shown.look = view;
+    this.shown.look = { ...view, bare: isBare(view) };
     this.shown.mark = '';
   }
 
@@ -121,7 +130,7 @@ export class DeckFollower {
    */
   step(nowMs: number): boolean {
     if (this.arrivalStartMs === null) return false;
-    const share = Math.min(1, Math.max(0, (nowMs - this.arrivalStartMs) / ARRIVAL_MS));
+    const share = Math.min(1, Math.max(0, (nowMs - this.arrivalStartMs) / this.arrivalMs));
     this.model.uniforms.arrival.value = share;
     if (share === 1) this.arrivalStartMs = null;
     return share < 1;
@@ -149,6 +158,10 @@ export class DeckFollower {
   get snapshot(): Snapshot | null {
     return this.shown.snapshot;
   }
+}
+
+function isBare(view: ViewState): boolean {
+  return view.walk?.bare === true;
 }
 
 /** Calls back on every change in either store. */

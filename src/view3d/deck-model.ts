@@ -1,6 +1,6 @@
 /** Everything drawn of one picture: four meshes, whatever the number of zones, moved and coloured by uniforms. */
 
-import { DoubleSide, FrontSide, Group, Scene, Vector4 } from 'three';
+import { type BufferGeometry, DoubleSide, FrontSide, Group, Scene, Vector4 } from 'three';
 import type { CellMap, GridShape } from '../model/maps.ts';
 import { ACCENT, INK, PAPER } from '../model/palette.ts';
 import type { EdgeLines, Picture, SolidMesh } from '../model/picture.ts';
@@ -42,7 +42,10 @@ export class DeckModel {
   private readonly arrows = lines(this.uniforms, 7, { widthPx: 1.6, tone: tone(INK, 0.9), lying: true });
   private readonly plainFaces = this.solids.mesh.material;
   private readonly cellFaces = faceMaterial(this.uniforms, { ofCut: false, withCells: true });
+  private readonly sunnyFaces = faceMaterial(this.uniforms, { ofCut: false, withCells: false, withSun: true });
+  private sunny = false;
   private heightsM: Float64Array = new Float64Array(0);
+  private green: ReadonlySet<string> = new Set();
 
   constructor() {
     for (const one of this.all()) {
@@ -75,7 +78,7 @@ export class DeckModel {
 
   setStates(picture: Picture, states: readonly PartState[]): void {
     const texture = this.uniforms.partTexels.value;
-    writePartTexels(picture, states, this.heightsM, texture.image.data as Float32Array);
+    writePartTexels(picture, states, { heightsM: this.heightsM, green: this.green }, texture.image.data as Float32Array);
     texture.needsUpdate = true;
   }
 
@@ -103,13 +106,29 @@ export class DeckModel {
   /** The costlier shader only where there is something for it to draw. */
   private chooseFaces(): void {
     const cells = this.uniforms.mapMode.value !== MAP_MODE.none || this.uniforms.pickedBay.value >= 0;
-    this.solids.mesh.material = cells ? this.cellFaces : this.plainFaces;
+    this.solids.mesh.material = cells ? this.cellFaces : this.sunny ? this.sunnyFaces : this.plainFaces;
+  }
+
+  /** Light of the walkthrough in place of the drawing's; maps keep theirs, so that colours mean the same. */
+  setSunny(sunny: boolean): void {
+    this.sunny = sunny;
+    this.chooseFaces();
+  }
+
+  /** Zones with plants; counts from the next change of states. */
+  setGreen(zones: ReadonlySet<string>): void {
+    this.green = zones;
+  }
+
+  /** Faces of all solids, for whoever draws them in another way. */
+  get solidGeometry(): BufferGeometry {
+    return this.solids.mesh.geometry;
   }
 
   setCut(plane: CutPlane | null, cut: CutFaces | null): void {
     this.uniforms.cutOn.value = plane !== null;
     if (plane !== null) this.uniforms.cutPlane.value.set(plane.lookX, plane.lookY, plane.offsetM);
-    for (const faces of [this.plainFaces, this.cellFaces]) faces.side = plane === null ? FrontSide : DoubleSide;
+    for (const faces of [this.plainFaces, this.cellFaces, this.sunnyFaces]) faces.side = plane === null ? FrontSide : DoubleSide;
     this.cutFaces.setVisible(cut !== null);
     this.cutEdges.setVisible(cut !== null);
     if (cut === null) return;
@@ -135,7 +154,7 @@ export class DeckModel {
 
   dispose(): void {
     for (const one of this.all()) one.dispose();
-    for (const faces of [this.plainFaces, this.cellFaces]) faces.dispose();
+    for (const faces of [this.plainFaces, this.cellFaces, this.sunnyFaces]) faces.dispose();
     this.uniforms.hatchFields.value.dispose();
     this.uniforms.partTexels.value.dispose();
     this.uniforms.mapCells.value.dispose();

@@ -5,12 +5,14 @@ import {
   DataTexture,
   FloatType,
   LinearFilter,
+  Matrix4,
   NearestFilter,
   RedFormat,
   RedIntegerFormat,
   RepeatWrapping,
   RGBAFormat,
   ShortType,
+  type Texture,
   UnsignedByteType,
   Vector2,
   Vector3,
@@ -93,6 +95,16 @@ export function deckUniforms() {
     accent: { value: colour(ACCENT) },
     paper: { value: colour(PAPER) },
     unconfirmedInk: { value: colour(UNCONFIRMED) },
+    /** Factor on the width of drawn lines. */
+    lineScale: { value: 1 },
+    sunTowards: { value: new Vector3(0, 0, 1) },
+    sunColour: { value: new Vector3(0.4, 0.4, 0.4) },
+    skyColour: { value: new Vector3(0.6, 0.6, 0.6) },
+    belowColour: { value: new Vector3(0.4, 0.4, 0.4) },
+    shadowOn: { value: false },
+    shadowMatrix: { value: new Matrix4() },
+    shadowMap: { value: null as Texture | null },
+    shadowTexel: { value: new Vector2(0.05, 1) },
   };
 }
 

@@ -3,6 +3,7 @@
 import { HATCH_GLSL } from './hatch-shader.ts';
 import { MAP_GLSL } from './map-shader.ts';
 import { PART_OVERHEAD, PART_PROUD, PART_SHOWN, PART_SLAB, PART_TOP, PARTS_PER_ROW, TEXELS_PER_PART } from './part-texture.ts';
+import { SUN_GLSL } from './sun-shader.ts';
 
 /** Moves and hides the vertices of a part; used by faces, lines and picking alike, so that all agree. */
 export const PART_GLSL = /* glsl */ `
@@ -22,6 +23,7 @@ struct PartNow {
   int bits;
   float arriving;
   float heightM;
+  float green;
 };
 
 PartNow partNow(float part) {
@@ -29,7 +31,7 @@ PartNow partNow(float part) {
   ivec2 at = ivec2((index % ${PARTS_PER_ROW}) * ${TEXELS_PER_PART}, index / ${PARTS_PER_ROW});
   vec4 a = texelFetch(partTexels, at, 0);
   vec4 b = texelFetch(partTexels, at + ivec2(1, 0), 0);
-  return PartNow(a.x, a.y, a.z, int(a.w + 0.5), int(b.x + 0.5), b.y, b.z);
+  return PartNow(a.x, a.y, a.z, int(a.w + 0.5), int(b.x + 0.5), b.y, b.z, b.w);
 }
 
 bool isDrawn(PartNow p) {
@@ -86,6 +88,10 @@ flat out vec4 vFill;
 flat out vec3 vInk;
 flat out int vBits;
 flat out float vArriving;
+#ifdef WITH_SUN
+out vec3 vStands;
+flat out float vGreen;
+#endif
 
 void main() {
   PartNow p = partNow(part);
@@ -96,6 +102,10 @@ void main() {
   vInk = inks[p.style];
   vBits = p.bits;
   vArriving = p.arriving;
+#ifdef WITH_SUN
+  vStands = lifted(p, position, upper);
+  vGreen = p.green;
+#endif
   gl_Position = projectionMatrix * modelViewMatrix * vec4(lifted(p, position, upper), 1.0);
   vDepth = gl_Position.w;
   if ((p.bits & ${PART_PROUD}) != 0) gl_Position.z -= 1e-4 * gl_Position.w;
@@ -128,6 +138,20 @@ ${HATCH_GLSL}
 #ifdef WITH_CELLS
 ${MAP_GLSL}
 #endif
+#ifdef WITH_SUN
+in vec3 vStands;
+flat in float vGreen;
+${SUN_GLSL}
+
+// Ground cover between the plants, in soft patches.
+const vec3 COVER = vec3(0.412, 0.475, 0.282);
+
+vec3 sunny(float drawn, vec3 n) {
+  vec3 base = vFill.rgb;
+  if (vGreen > 0.5 && n.z > 0.3) base = mix(base, COVER, 0.72 + 0.12 * sin(vAt.x * 0.9) * sin(vAt.y * 1.1));
+  return inTheSun(mix(base, vInk, 0.3 * drawn), n, vStands);
+}
+#endif
 
 const vec3 SUN = vec3(-0.482, 0.289, 0.827);
 
@@ -156,6 +180,9 @@ void main() {
   float pixelM = vDepth * pixelPerDepth;
   float drawn = hatch(int(vFill.a + 0.5), p, pixelM, foot);
   colour = vec4(lit(mix(vFill.rgb, vInk, 0.62 * drawn), n), 1.0);
+#ifdef WITH_SUN
+  colour.rgb = sunny(drawn, n);
+#endif
   if (vArriving > 0.5) colour.rgb = mix(colour.rgb, accent, 0.14);
 #ifdef WITH_CELLS
   vec2 cellAt = (vAt.xy - gridAt.xy) / gridAt.z;

@@ -12,6 +12,7 @@ uniform vec3 ink;
 uniform vec3 accent;
 uniform vec2 pictureSize;
 uniform float widthPx;
+uniform float lineScale;
 uniform float pixelPerDepth;
 uniform vec4 tone;
 uniform bool crowds;
@@ -52,7 +53,7 @@ void main() {
   direction = (long_ > 1e-6 ? direction / long_ : vec2(1.0, 0.0)) * (abs(side) > 1.5 ? -1.0 : 1.0);
   // On a map the cells come first.
   float thin = mapMode == 1 && tone.a == 0.0 ? 0.75 : 1.0;
-  float halfPx = 0.5 * widthPx * thin + (p.arriving > 0.5 && tone.a == 0.0 ? 0.35 : 0.0);
+  float halfPx = 0.5 * widthPx * lineScale * thin + (p.arriving > 0.5 && tone.a == 0.0 ? 0.35 : 0.0);
   vHalfPx = halfPx;
   vAcross = sign(side) * (halfPx + 0.75);
   vec2 offset = vec2(-direction.y, direction.x) * vAcross * 2.0 / pictureSize;

@@ -42,12 +42,24 @@ export function partHeightsM(picture: Picture): Float64Array {
   return Float64Array.from(picture.parts, (_, part) => Math.abs(mean(part * 2 + 1) - mean(part * 2)));
 }
 
+/** What is known of parts besides their states. */
+export interface PartLooks {
+  readonly heightsM: Float64Array;
+  /** Zones with plants. */
+  readonly green: ReadonlySet<string>;
+}
+
 /**
  * Writes the texels of all parts.
  * Texel 0: lift of the floor, extra height below, extra height above [m], style.
- * Texel 1: bits, arriving rank, height [m], unused.
+ * Texel 1: bits, arriving rank, height [m], 1 where plants cover it.
  */
-export function writePartTexels(picture: Picture, states: readonly PartState[], heightsM: Float64Array, texels: Float32Array): void {
+export function writePartTexels(
+  picture: Picture,
+  states: readonly PartState[],
+  { heightsM, green }: PartLooks,
+  texels: Float32Array,
+): void {
   picture.parts.forEach((part, i) => {
     const bits = bitsOf(part, states[i]);
     texels.set(
@@ -59,7 +71,7 @@ export function writePartTexels(picture: Picture, states: readonly PartState[], 
         bits,
         states[i].arriving,
         heightsM[i],
-        0,
+        part.kind === 'substrate' && green.has(part.owner) ? 1 : 0,
       ],
       i * TEXELS_PER_PART * 4,
     );

@@ -55,3 +55,40 @@ export function watchTaps(element: HTMLElement, tapped: (tap: Tap) => void): () 
     element.removeEventListener('pointercancel', up);
   };
 }
+
+/**
+ * Drags of one pointer, as they go on.
+ * @param element - the canvas
+ * @param dragged - called with the way since the last call, right and down [CSS px]
+ * @returns stops listening
+ */
+export function watchLooks(element: HTMLElement, dragged: (rightPx: number, downPx: number) => void): () => void {
+  let held: number | null = null;
+  const last = { x: 0, y: 0 };
+  const down = (event: PointerEvent) => {
+    if (!event.isPrimary) return;
+    held = event.pointerId;
+    last.x = event.clientX;
+    last.y = event.clientY;
+  };
+  const move = (event: PointerEvent) => {
+    if (event.pointerId !== held) return;
+    dragged(event.clientX - last.x, event.clientY - last.y);
+    last.x = event.clientX;
+    last.y = event.clientY;
+  };
+  const up = () => {
+    held = null;
+  };
+  element.addEventListener('pointerdown', down);
+  // A drag that leaves the picture goes on.
+  window.addEventListener('pointermove', move);
+  window.addEventListener('pointerup', up);
+  window.addEventListener('pointercancel', up);
+  return () => {
+    element.removeEventListener('pointerdown', down);
+    window.removeEventListener('pointermove', move);
+    window.removeEventListener('pointerup', up);
+    window.removeEventListener('pointercancel', up);
+  };
+}

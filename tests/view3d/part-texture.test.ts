@@ -26,7 +26,7 @@ const states = partStates(picture.parts, LOOK);
 
 function texelsOf(part: number): number[] {
   const texels = new Float32Array(PART_TEXTURE_WIDTH * partTextureRows(picture.parts.length) * 4);
-  writePartTexels(picture, states, partHeightsM(picture), texels);
+  writePartTexels(picture, states, { heightsM: partHeightsM(picture), green: new Set() }, texels);
   return [...texels.subarray(part * TEXELS_PER_PART * 4, (part + 1) * TEXELS_PER_PART * 4)];
 }
 

@@ -1,8 +1,10 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
+import { Icon } from '../parts/Icon.tsx';
 import { en as t } from '../text/en.ts';
+import { walk } from '../text/en-walk.ts';
 import type { Opening } from '../use-open-scene.ts';
-import { useScene } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
 import { ScenesMenu } from './ScenesMenu.tsx';
 
 export interface Demo {
@@ -20,6 +22,7 @@ export function TopStrip({ demos, opening }: Props) {
   const name = useScene((state) => state.snapshot?.scene.name);
   const edited = useScene((state) => state.edited);
   const working = useScene((state) => state.status === 'working');
+  const startWalk = useView((state) => state.startWalk);
   return (
     <header className="area-top top-strip">
       <h1 className="wordmark">
@@ -35,6 +38,12 @@ export function TopStrip({ demos, opening }: Props) {
         {working ? t.app.working : (name ?? t.app.noScene)}
         {edited && !working && <span className="small"> {t.app.edited}</span>}
       </p>
+      {name !== undefined && (
+        <button type="button" className="button" onClick={startWalk}>
+          <Icon name="eye" />
+          {walk.enter}
+        </button>
+      )}
       <p className="statement">
         <span className="statement-full">{t.app.statementFull}</span>
         <span className="statement-long">{t.app.statement}</span>

@@ -16,12 +16,14 @@ import { ViewTools } from './ViewTools.tsx';
 
 interface Props {
   readonly layout: Layout;
+  /** The model alone, without anything to work with. */
+  readonly bare: boolean;
   readonly canvas: ReactNode;
   readonly demos: readonly Demo[];
   readonly opening: Opening;
 }
 
-export function ViewArea({ layout, canvas, demos, opening }: Props) {
+export function ViewArea({ layout, bare, canvas, demos, opening }: Props) {
   const hasScene = useScene((state) => state.snapshot !== null);
   const state = useView((view) => view.canvas);
   const flat = state === 'unavailable';
@@ -29,8 +31,8 @@ export function ViewArea({ layout, canvas, demos, opening }: Props) {
     <main className={hasScene ? 'area-view view' : 'area-view'} aria-label={t.tools.region}>
       {hasScene ? (
         <>
-          <MapBar layout={layout} />
-          {!flat && <CutStrip />}
+          {!bare && <MapBar layout={layout} />}
+          {!bare && !flat && <CutStrip />}
           <div className="view-canvas">
             {flat ? <PlanFallback /> : canvas}
             {state === 'starting' && <p className="view-note">{t.tools.starting}</p>}
@@ -40,9 +42,9 @@ export function ViewArea({ layout, canvas, demos, opening }: Props) {
               </p>
             )}
           </div>
-          <ViewTools flat={flat} explode={layout !== 'phone'} />
-          {layout === 'phone' && !flat && <ExplodeTool lying />}
-          <Legend layout={layout} />
+          {!bare && <ViewTools flat={flat} explode={layout !== 'phone'} />}
+          {!bare && layout === 'phone' && !flat && <ExplodeTool lying />}
+          {!bare && <Legend layout={layout} />}
         </>
       ) : (
         <EmptyState demos={demos} opening={opening} />
