@@ -8,10 +8,10 @@ import { areaInConvexM2 } from '../core/geometry/convex-clip.ts';
 import { cellAt } from '../core/geometry/grid.ts';
 import { isInside } from '../core/geometry/ring.ts';
 import { findBuildUpFacts } from '../core/rules/build-up-rules.ts';
-import type { Ring } from '../model/deck-input.ts';
+import type { LayerInput, Ring } from '../model/deck-input.ts';
 import type { FindingFact } from '../model/finding.ts';
 import type { LayerFacts, Limit, RuleLimits, TreeFacts, ZoneFacts } from '../model/rule-input.ts';
-import type { SceneFile, SceneLimits, SceneObject, SceneZone } from '../model/scene-file.ts';
+import type { SceneFile, SceneLayer, SceneLimits, SceneObject, SceneZone } from '../model/scene-file.ts';
 import type { MaterialOf } from './materials.ts';
 import { lineStrips, localLine, localRegion } from './resolve-shapes.ts';
 
@@ -67,18 +67,23 @@ export function zoneFacts(scene: SceneFile, on: Evaluation, materialOf: Material
         id: zone.id,
         vegetationForm: buildUps.get(zone.buildup)?.vegetation?.form ?? null,
         trafficked: crossedM2 > GRAZED_M2,
-        layers: layerFacts(buildUps.get(zone.buildup)?.layers ?? [], on, z, materialOf),
+        layers: layerFacts(buildUps.get(zone.buildup)?.layers ?? [], on.input.zones[z].buildUp.layers, on.zones[z].makeUpM, materialOf),
       },
     ];
   });
 }
 
-function layerFacts(layers: SceneFile['buildups'][number]['layers'], on: Evaluation, z: number, materialOf: MaterialOf): LayerFacts[] {
-  const { buildUp } = on.input.zones[z];
+/** Layers as the rules see them: as drawn, as resolved, and the thickness the make-up layer comes out with. */
+export function layerFacts(
+  layers: readonly SceneLayer[],
+  resolved: readonly LayerInput[],
+  makeUpM: Evaluation['zones'][number]['makeUpM'],
+  materialOf: MaterialOf,
+): LayerFacts[] {
   return layers.map((layer, i) => {
     const { name, role, voidLm2, retentionLm2, mineral } = materialOf(layer.material);
-    const { thicknessM, rangeM } = buildUp.layers[i];
-    const made = rangeM ? on.zones[z].makeUpM : null;
+    const { thicknessM, rangeM } = resolved[i];
+    const made = rangeM ? makeUpM : null;
     return {
       name,
       role,

@@ -27,9 +27,10 @@ const MAY: Record<string, Row> = {
     folders: ['model', 'core', 'project', 'mesh'],
     packages: [/^write-excel-file\/universal$/, /^@tarikjabiri\/dxf$/, /^@gltf-transform\/core$/],
   },
-  worker: { folders: ['model', 'core', 'project', 'mesh', 'export'], packages: [/^comlink$/] },
+  lighten: { folders: ['model', 'catalogue', 'core', 'project'], packages: [/^yalps$/] },
+  worker: { folders: ['model', 'core', 'project', 'mesh', 'export', 'lighten'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
-  cli: { folders: ['model', 'scene', 'import', 'catalogue', 'project', 'export'], packages: [/^node:/] },
+  cli: { folders: ['model', 'scene', 'import', 'catalogue', 'project', 'export', 'lighten'], packages: [/^node:/] },
   view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND] },
   ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND] },
   '': {
