@@ -29,8 +29,8 @@ export interface WaterSurface {
 }
 
 /**
- * Triangles of a deck that water of a level reaches. Water may not run over a saddle that is lower between the middles of two cells
- * than it was read there: what lies more than a cell away from the wet cells is left out.
+ * Triangles of a deck that water of a level reaches. A saddle may be a little lower than it was read
+ * at the middles of cells: what the wet cells do not have is left out, so that no water runs into the next basin.
  * @param slab - the slab; its upper surface is the membrane [m]
  * @param wet - cells that water stands on at its highest [-]
  * @param levelM - its highest level [m]
@@ -41,7 +41,7 @@ export function waterBed(slab: Prism, wet: WetCells, levelM: number): WaterBed {
   const { plan, triangles, rim, heights } = slab;
   const vertices = plan.length / 2;
   const top = heights.length - vertices;
-  const isWet = wetMask(wet);
+  const isWet = wetTest(wet);
   const ends = new Set<number>();
   for (let i = 0; i < rim.length; i += 2) ends.add(rim[i] * vertices + rim[i + 1]);
   const bed = { plan: [] as number[], membraneM: [] as number[], ends: [] as number[] };
@@ -51,7 +51,7 @@ export function waterBed(slab: Prism, wet: WetCells, levelM: number): WaterBed {
       return [plan[2 * v], plan[2 * v + 1], heights[top + v]];
     });
     const below = belowLevel(corners, levelM);
-    if (below.length === 0 || !isWet(...middle(below))) continue;
+    if (below.length === 0 || !isWet(below)) continue;
     corners.forEach(([x, y, z], k) => {
       bed.plan.push(x, y);
       bed.membraneM.push(z);
@@ -83,22 +83,41 @@ function middle(ring: readonly Corner[]): [number, number] {
   return [sum(0) / ring.length, sum(1) / ring.length];
 }
 
-/** Wet cells and those around them. */
-function wetMask({ grid, cells }: WetCells): (x: number, y: number) => boolean {
+/** So many middles of cells tell whether a piece is wet: all of it is, or none. */
+const TELLING = 25;
+
+/** Whether water stands on a convex piece: by the cells whose middles lie in it, or, where it is too small to have any, by those around it. */
+function wetTest({ grid, cells }: WetCells): (ring: readonly Corner[]) => boolean {
   const { columns, rows, cellM, x0M, y0M } = grid;
-  const mask = new Uint8Array(columns * rows);
-  for (const cell of cells) {
-    const column = cell % columns;
-    const row = (cell - column) / columns;
-    for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
-      mask.fill(1, r * columns + Math.max(0, column - 1), r * columns + Math.min(columns, column + 2));
+  const wet = new Uint8Array(columns * rows);
+  for (const cell of cells) wet[cell] = 1;
+  const columnAt = (x: number) => Math.min(columns - 1, Math.max(0, Math.floor((x - x0M) / cellM)));
+  const rowAt = (y: number) => Math.min(rows - 1, Math.max(0, Math.floor((y - y0M) / cellM)));
+  return (ring) => {
+    const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+    let [inside, under] = [0, 0];
+    for (let row = rowAt(Math.min(...ys)); row <= rowAt(Math.max(...ys)) && inside < TELLING; row++) {
+      for (let column = columnAt(Math.min(...xs)); column <= columnAt(Math.max(...xs)) && inside < TELLING; column++) {
+        if (!holds(ring, x0M + (column + 0.5) * cellM, y0M + (row + 0.5) * cellM)) continue;
+        inside++;
+        under += wet[row * columns + column];
+      }
     }
-  }
-  return (x, y) => {
-    const column = Math.floor((x - x0M) / cellM);
-    const row = Math.floor((y - y0M) / cellM);
-    return column >= 0 && row >= 0 && column < columns && row < rows && mask[row * columns + column] === 1;
+    if (inside > 0) return 2 * under > inside;
+    const [x, y] = middle(ring);
+    for (let row = rowAt(y - cellM); row <= rowAt(y + cellM); row++) {
+      for (let column = columnAt(x - cellM); column <= columnAt(x + cellM); column++) if (wet[row * columns + column] === 1) return true;
+    }
+    return false;
   };
+}
+
+/** Whether a point lies in a convex ring that turns to the left. */
+function holds(ring: readonly Corner[], x: number, y: number): boolean {
+  return ring.every(([ax, ay], k) => {
+    const [bx, by] = ring[(k + 1) % ring.length];
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= 0;
+  });
 }
 
 /**
