@@ -6,66 +6,67 @@ import '@fontsource/barlow/latin-600.css';
 import '@fontsource/barlow-condensed/latin-500.css';
 import '@fontsource/barlow-condensed/latin-600.css';
 import { type Remote, wrap } from 'comlink';
-import { lazy, StrictMode, Suspense } from 'react';
+import { lazy, StrictMode, Suspense, useMemo } from 'react';
 import { createRoot } from 'react-dom/client';
+import { useStore } from 'zustand';
 import type { Engine } from './model/engine.ts';
+import type { Language } from './model/language.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
-import { en } from './ui/text/en.ts';
-import { walk } from './ui/text/en-walk.ts';
+import { followLanguage, startLanguage } from './ui/language.ts';
+import { t, textsOf } from './ui/text/text.ts';
 import { viewProbe } from './view3d/probe.ts';
 
 const files = import.meta.glob<string>('/scenes/*.scene.json', { query: '?raw', import: 'default' });
 /** Small first: the newcomer's scene is the one that opens. */
 const DEMO_ORDER = ['terrace', 'courtyard', 'problem-deck', 'district'];
-const DEMO_NAMES: Readonly<Record<string, string>> = {
-  terrace: 'Small terrace',
-  courtyard: 'Courtyard over a car park',
-  'problem-deck': 'Problem deck: one fault of many kinds',
-  district: 'District podium, 1.5 ha',
-};
-
 const demos = Object.entries(files)
   .map(([path, load]) => ({ id: path.slice('/scenes/'.length, -'.scene.json'.length), load }))
   .sort((a, b) => DEMO_ORDER.indexOf(a.id) - DEMO_ORDER.indexOf(b.id))
-  .map((demo) => ({ ...demo, name: DEMO_NAMES[demo.id] ?? demo.id }));
+  .map(({ id, load }) => ({
+    id,
+    load,
+    get name() {
+      return t.scenes.demoName(id);
+    },
+  }));
 
 const engine: Remote<Engine> = wrap<Engine>(new Worker(new URL('./worker/main.ts', import.meta.url), { type: 'module' }));
-const view = createViewStore();
+const view = createViewStore(startLanguage());
+followLanguage(view);
 const scene = createSceneStore(engine, view);
 
 const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
 
-const SITE_WORDS = {
-  post: en.site.post,
-  area: ({ id, kind }: SceneSetUpArea) => en.areas.label(id, kind),
-  mapClass: en.classes.onModel,
+/** The model with its words in the language spoken; new words never make a new canvas. */
+function Deck() {
+  const language = useStore(view, (state) => state.language);
+  const words = useMemo(() => wordsOfModel(language), [language]);
+  return (
+    <Suspense fallback={null}>
+      <DeckView scene={scene} view={view} {...words} />
+    </Suspense>
+  );
+}
+
+const wordsOfModel = (language: Language) => {
+  const { tools, bays, site, areas, classes, water, walk } = textsOf(language);
+  return {
+    label: tools.region,
+    bayNote: bays.note,
+    siteWords: { post: site.post, area: ({ id, kind }: SceneSetUpArea) => areas.label(id, kind), mapClass: classes.onModel },
+    waterWords: water.marks,
+    layerWords: walk.layer,
+  };
 };
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
-    <App
-      scene={scene}
-      view={view}
-      demos={demos}
-      canvas={
-        <Suspense fallback={null}>
-          <DeckView
-            scene={scene}
-            view={view}
-            label={en.tools.region}
-            bayNote={en.bays.note}
-            siteWords={SITE_WORDS}
-            waterWords={en.water.marks}
-            layerWords={walk.layer}
-          />
-        </Suspense>
-      }
-    />
+    <App scene={scene} view={view} demos={demos} canvas={<Deck />} />
   </StrictMode>,
 );
 

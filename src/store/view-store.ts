@@ -1,6 +1,7 @@
 /** How the user looks at the scene: stage, explode, map, cut, what is hidden, what is picked. No numbers of the check live here. */
 
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Language } from '../model/language.ts';
 import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
@@ -74,6 +75,7 @@ export interface ViewState {
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
   readonly theme: Theme;
+  readonly language: Language;
   /** The walkthrough; null while working. */
   readonly walk: Walk | null;
   /** What became of the 3D view. */
@@ -109,6 +111,7 @@ export interface ViewActions {
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setTheme(theme: Theme): void;
+  setLanguage(language: Language): void;
   /** Puts the work aside as it is shown and begins the walkthrough. */
   startWalk(): void;
   setWalk(walk: Partial<Walk>): void;
@@ -153,9 +156,10 @@ function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
 
 /**
  * A new view store.
+ * @param language - spoken from the start
  * @returns store with its actions
  */
-export function createViewStore(): ViewStore {
+export function createViewStore(language: Language = 'en'): ViewStore {
   /** What the work looked like when the walkthrough began. */
   let aside: Partial<ViewState> = {};
   return createStore<ViewState & ViewActions>()((set, get) => ({
@@ -163,6 +167,7 @@ export function createViewStore(): ViewStore {
     camera: { count: 0, to: 'home' },
     stillMotion: false,
     theme: 'paper',
+    language,
     canvas: 'starting',
     showStage: (stage) => set({ stage }),
     // One step before the first stage is the bare deck's first stage, one after the last is the finished garden.
@@ -200,6 +205,7 @@ export function createViewStore(): ViewStore {
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
     setTheme: (theme) => set({ theme }),
+    setLanguage: (to) => set({ language: to }),
     startWalk: () => {
       const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
       if (walk !== null) return;

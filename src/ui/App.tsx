@@ -24,11 +24,12 @@ import { LiveSummary } from './frame/LiveSummary.tsx';
 import { RefusalSheet } from './frame/RefusalSheet.tsx';
 import { type Demo, TopStrip } from './frame/TopStrip.tsx';
 import { ViewArea } from './frame/ViewArea.tsx';
+import { useLanguage } from './language.ts';
 import { CorePanel } from './log/CorePanel.tsx';
 import { Hatches } from './parts/Hatches.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StageRail } from './stage/StageRail.tsx';
-import { en as t } from './text/en.ts';
+import { t } from './text/text.ts';
 import { useDriving } from './use-driving.ts';
 import { useLayout } from './use-media.ts';
 import { useOpenScene } from './use-open-scene.ts';
@@ -62,6 +63,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   useDriving();
   useStillMotion();
   useTheme();
+  useLanguage();
   const walking = useView((state) => state.walk !== null) && !empty;
   return (
     <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}`}>

@@ -1,16 +1,25 @@
 /** Numbers as the user reads them: fixed decimals per unit, unit after a narrow no-break space, true minus sign. */
 
+import type { Language } from '../model/language.ts';
+
 const NARROW_SPACE = '\u202F';
 const MINUS = '\u2212';
-const LOCALE = 'en-GB';
+const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de-DE' };
+
+let locale = LOCALES.en;
+
+/** Decimal and group marks of this language from now on. */
+export function formatIn(language: Language): void {
+  locale = LOCALES[language];
+}
 
 const formats = new Map<string, Intl.NumberFormat>();
 
 function formatOf(decimals: number, signDisplay: 'negative' | 'exceptZero'): Intl.NumberFormat {
-  const key = `${decimals} ${signDisplay}`;
+  const key = `${locale} ${decimals} ${signDisplay}`;
   let format = formats.get(key);
   if (format === undefined) {
-    format = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, signDisplay });
+    format = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals, signDisplay });
     formats.set(key, format);
   }
   return format;
@@ -100,8 +109,7 @@ const MOST_DECIMALS = 4;
 export function percentText(ratio: number): string {
   const percent = ratio * 100;
   for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
-    const text = numberText(percent, decimals);
-    if (Number(text) !== 100) return withUnit(text, '%');
+    if (Number(percent.toFixed(decimals)) !== 100) return withUnit(numberText(percent, decimals), '%');
   }
   return withUnit(numberText(percent, 1), '%');
 }

@@ -1,6 +1,6 @@
 /** The text of a file the user chose, or a sentence that says why it cannot be read. */
 
-import { en as t } from './text/en.ts';
+import { t } from './text/text.ts';
 
 export type TextRead = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly says: string };
 

@@ -2,7 +2,7 @@
 
 import { useMemo, useState } from 'react';
 import { readSceneText } from './read-scene-text.ts';
-import { en as t } from './text/en.ts';
+import { t } from './text/text.ts';
 import { useStores } from './use-stores.ts';
 
 /** What was offered cannot be read at all; the scene opened before stays. */

@@ -1,7 +1,7 @@
 /** The stage shown, in words. */
 
 import { isWaterMap, type MapKind } from '../model/maps.ts';
-import { en as t } from './text/en.ts';
+import { t } from './text/text.ts';
 import { useScene, useView } from './use-stores.ts';
 
 /** Name of the stage shown; some maps do not depend on it. */

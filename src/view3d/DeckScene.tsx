@@ -52,6 +52,7 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, l
     if (siteWords !== null) director.site.setWords(siteWords);
     if (waterWords !== null) director.water.setWords(waterWords);
     if (layerWords !== null) director.walk.setWords(layerWords);
+    director.reword();
     invalidate();
   }, [labels, director, bayNote, siteWords, waterWords, layerWords, invalidate]);
 

@@ -131,6 +131,8 @@ export class CameraRig {
     this.standing = to;
     if (flies) this.takeOff();
     this.fit(flies);
+    // A rest from before the flight is none of it.
+    if (flies) this.rested = false;
   }
 
   /** Frames come on demand: without this the first one would count all the time that nothing was drawn. */
@@ -267,6 +269,11 @@ export class CameraRig {
   stand(): { readonly at: readonly [number, number]; readonly headingDeg: number } {
     const target = this.controls.getTarget(new Vector3());
     return { at: [target.x, target.y], headingDeg: -this.controls.azimuthAngle / RAD };
+  }
+
+  /** Where the eye will be when the flight under way has ended. */
+  headedTo(): readonly [number, number, number] {
+    return this.controls.getPosition(new Vector3()).toArray();
   }
 
   /** Field of view [°]; slow flights suit wide pictures. */

@@ -88,6 +88,11 @@ export class DeckDirector {
     };
   }
 
+  /** Words have changed: what shows them is made anew. */
+  reword(): void {
+    if (this.easel !== null) this.changed();
+  }
+
   private changed(): void {
     const scene = this.scene.getState();
     const view = this.view.getState();
@@ -151,7 +156,6 @@ export class DeckDirector {
       easel.invalidate();
       return;
     }
-    this.walk.flyToCell = walk === null ? null : cell;
     this.view.getState().pickCell(cell);
     this.view.getState().setWalk({ lifted: true });
   }

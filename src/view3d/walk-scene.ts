@@ -61,8 +61,6 @@ export class WalkScene {
   private scenery = '';
   private sceneryCount = 0;
   private last: { states: readonly PartState[]; explode: number } = { states: [], explode: 0 };
-  /** The next column is flown to, since a finger asked for it. */
-  flyToCell: number | null = null;
 
   constructor(model: DeckModel, view: ViewStore) {
     this.model = model;
@@ -76,6 +74,7 @@ export class WalkScene {
 
   setWords(words: LayerWords): void {
     this.words = words;
+    this.labels?.set(this.column, words);
   }
 
   setLabels(labels: LiftLabels | null): void {
@@ -142,18 +141,19 @@ export class WalkScene {
     this.riseWanted = this.column !== null && !view.stillMotion;
     this.riseStartMs = null;
     this.core.rise.value = this.riseWanted ? 0 : 1;
-    if (this.column !== null && easel !== null && this.flyToCell === log?.cell) this.flyTo(this.column, easel);
-    if (log !== null) this.flyToCell = null;
+    if (this.column !== null && easel !== null) this.flyTo(this.column, easel);
   }
 
   /** The whole column fills most of the picture's height, left of its middle: beside it there are words. */
-  private flyTo({ at, groundM, topM }: Column, { camera }: WalkEasel): void {
+  private flyTo({ at, groundM, topM }: Column, { camera, rig }: WalkEasel): void {
+    // A flight may be under way: from where it ends.
+    const [eyeX, eyeY] = rig.headedTo();
     const upright = camera.aspect < 0.9;
     const highM = topM - groundM + 0.5;
     const tan = Math.tan((WALK_FIELD_DEG * Math.PI) / 360);
     const offM = Math.max(4, (highM / (upright ? 0.5 : 0.72) / 2 / tan) * (upright ? 1.15 : 1));
-    const dx = camera.position.x - at[0];
-    const dy = camera.position.y - at[1];
+    const dx = eyeX - at[0];
+    const dy = eyeY - at[1];
     const length = Math.hypot(dx, dy) || 1;
     const [ux, uy] = [dx / length, dy / length];
     const asideM = offM * tan * camera.aspect * (upright ? 0.42 : 0.4);

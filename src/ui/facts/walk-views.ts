@@ -2,9 +2,11 @@
 
 import type { Snapshot } from '../../model/engine.ts';
 import type { Point3M, PointM, SceneView } from '../../model/scene-file.ts';
-import { walk as t } from '../text/en-walk.ts';
+import type { Texts } from '../text/text.ts';
 import { bayVerdicts } from './bay-verdict.ts';
 import { boxOf, boxSizeM, innerPoint } from './place.ts';
+
+type Words = Texts['walk']['made'];
 
 interface Look {
   readonly id: string;
@@ -19,33 +21,33 @@ function lookingAt(look: Look, at: Point3M, awayM: number): SceneView {
 }
 
 /** All views in the order they are stepped through. */
-export function walkViews(snapshot: Snapshot): readonly SceneView[] {
+export function walkViews(snapshot: Snapshot, words: Words): readonly SceneView[] {
   const given = snapshot.scene.views ?? [];
-  return given.length > 0 ? given : madeViews(snapshot);
+  return given.length > 0 ? given : madeViews(snapshot, words);
 }
 
-function madeViews(snapshot: Snapshot): SceneView[] {
+function madeViews(snapshot: Snapshot, words: Words): SceneView[] {
   const { scene, picture, originM, datumM } = snapshot;
   const { min, max } = picture.boundsM;
   const sizeM = Math.hypot(max[0] - min[0], max[1] - min[1]);
   const levelM = datumM + (min[2] + max[2]) / 2;
   const middle: Point3M = [originM[0] + (min[0] + max[0]) / 2, originM[1] + (min[1] + max[1]) / 2, levelM];
   const on = ([x, y]: PointM): Point3M => [x, y, levelM];
-  const views = [lookingAt({ id: 'overview', ...t.made.overview }, middle, 1.5 * sizeM)];
+  const views = [lookingAt({ id: 'overview', ...words.overview }, middle, 1.5 * sizeM)];
   for (const { id, at } of scene.accessPoints ?? []) {
     const away = Math.hypot(at[0] - middle[0], at[1] - middle[1]) || 1;
     const back = 0.15 * sizeM;
     const eye: Point3M = [at[0] + ((at[0] - middle[0]) / away) * back, at[1] + ((at[1] - middle[1]) / away) * back, levelM + 0.2 * sizeM];
-    views.push({ id: `access-${id}`, ...t.made.access(id), eye, target: middle });
+    views.push({ id: `access-${id}`, ...words.access(id), eye, target: middle });
   }
   const deep = deepest(snapshot);
   if (deep !== null)
-    views.push({ ...lookingAt({ id: 'deepest', ...t.made.deepest(deep.name, deep.depthMm) }, on(deep.at), 9), show: { lift: true } });
+    views.push({ ...lookingAt({ id: 'deepest', ...words.deepest(deep.name, deep.depthMm) }, on(deep.at), 9), show: { lift: true } });
   const [worst] = bayVerdicts(snapshot.report, scene);
   const bay = scene.deck.bays.find(({ id }) => id === worst?.id);
   const inBay = bay && (worst?.governing.at ?? innerPoint(bay.outline));
   if (bay && worst && inBay) {
-    const look = { id: 'critical', ...t.made.critical(bay.id, worst.governing.utilisation) };
+    const look = { id: 'critical', ...words.critical(bay.id, worst.governing.utilisation) };
     views.push(lookingAt(look, on(inBay), 1.6 * boxSizeM(boxOf(bay.outline))));
   }
   const route = scene.traffic?.[0]?.route;
@@ -53,7 +55,7 @@ function madeViews(snapshot: Snapshot): SceneView[] {
   if (from && to) {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
     const eye: Point3M = [from[0] - (6 * (to[0] - from[0])) / length, from[1] - (6 * (to[1] - from[1])) / length, levelM + 4];
-    views.push({ id: 'lane', ...t.made.lane, eye, target: on([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]) });
+    views.push({ id: 'lane', ...words.lane, eye, target: on([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]) });
   }
   return views;
 }

@@ -2,7 +2,7 @@
 
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
 const LOOK_DEGS = [0, 90, 180, 270] as const;

@@ -1,6 +1,6 @@
 /** What stands in the middle before any scene is open. */
 
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene } from '../use-stores.ts';
 import { SceneChoice } from './ScenesMenu.tsx';

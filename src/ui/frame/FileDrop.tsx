@@ -1,7 +1,7 @@
 /** Takes a file dropped anywhere on the page, and shows a veil while one is held over it. */
 
 import { useEffect, useRef, useState } from 'react';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 
 /** What is wrong with a drop before any file is read; null where it is one file. */

@@ -1,7 +1,7 @@
 /** Which keys do what, the switch for still pictures, and the remarks that go with every scene. */
 
 import { useEffect, useRef } from 'react';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
 const GROUPS = ['model', 'rail', 'tables'] as const;

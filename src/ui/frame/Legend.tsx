@@ -2,7 +2,7 @@
 
 import { type ReactNode, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { type Layout, useMedia } from '../use-media.ts';
 import { useView } from '../use-stores.ts';
 import { MapPlace } from './MapBar.tsx';

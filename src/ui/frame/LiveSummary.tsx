@@ -8,7 +8,7 @@ import { bayVerdicts } from '../facts/bay-verdict.ts';
 import { headlineOf } from '../facts/headline.ts';
 import { judge } from '../facts/utilisation.ts';
 import { headlineText } from '../side/Headline.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 /** What is said of the picked place; with a permitted load also who permits it. */
@@ -26,10 +26,8 @@ export function LiveSummary() {
   const snapshot = useScene((state) => state.snapshot);
   const log = useScene((state) => state.coreLog);
   const stage = useView((state) => state.stage);
-  const opened = useMemo(() => {
-    if (snapshot === null) return '';
-    return t.live.opened(snapshot.scene.name, headlineText(headlineOf(bayVerdicts(snapshot.report, snapshot.scene))));
-  }, [snapshot]);
+  const headline = useMemo(() => snapshot && headlineOf(bayVerdicts(snapshot.report, snapshot.scene)), [snapshot]);
+  const opened = snapshot && headline ? t.live.opened(snapshot.scene.name, headlineText(headline)) : '';
   const stageText = stage === null ? t.live.garden : t.live.stageNumber(stage + 1);
   const stageName = stage === null ? '' : (snapshot?.stages[stage]?.name ?? '');
   const stepped = stage === null ? '' : t.legend.stage(stage + 1, stageName);

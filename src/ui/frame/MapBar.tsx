@@ -3,7 +3,7 @@
 import { useMemo, useRef } from 'react';
 import type { MapKind } from '../../model/maps.ts';
 import { type GroupedMaps, groupedMaps, groupOf, type MapGroup } from '../facts/map-groups.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useMapMatter } from '../use-map-matter.ts';
 import type { Layout } from '../use-media.ts';
 import { useView } from '../use-stores.ts';

@@ -8,7 +8,7 @@ import { hasEdgeBand, type MapClass, mapClasses, namedClasses, unitOf } from '..
 import { cellText, wholePercentText } from '../format.ts';
 import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useStageName } from '../use-stage-name.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ExplodedRemark } from './RoleLegend.tsx';

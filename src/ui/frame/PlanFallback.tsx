@@ -9,7 +9,7 @@ import { boxOf, cellAt, cellCentre } from '../facts/place.ts';
 import { type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { planRuns, type Run } from '../facts/plan-runs.ts';
 import { classFill, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 /** Longer side of the plan in its own units: about the pixels it gets, so that hatches, lines and letters keep their size on any deck. */

@@ -3,7 +3,7 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { issueLine } from '../../model/issue.ts';
 import { IssueList } from '../parts/IssueList.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene } from '../use-stores.ts';
 

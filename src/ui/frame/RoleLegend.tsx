@@ -5,7 +5,7 @@ import { ROLE_STYLE } from '../../model/palette.ts';
 import type { PartKind } from '../../model/picture.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 const ORDER = Object.keys(ROLE_STYLE) as PartKind[];

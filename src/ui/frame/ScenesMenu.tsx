@@ -2,7 +2,7 @@
 
 import { type ChangeEvent, type FocusEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import type { Demo } from './TopStrip.tsx';
 

@@ -1,8 +1,7 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
-import { walk } from '../text/en-walk.ts';
+import { t, walk } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ScenesMenu } from './ScenesMenu.tsx';

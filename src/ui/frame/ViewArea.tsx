@@ -1,7 +1,7 @@
 /** The model, free of anything over it, with its map bar, cut, tools and legend around it; or the choice of scenes, or the plan. */
 
 import type { ReactNode } from 'react';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Layout } from '../use-media.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { Icon, type IconName } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ExplodeTool } from './ExplodeTool.tsx';
 import { KeysHelp } from './KeysHelp.tsx';

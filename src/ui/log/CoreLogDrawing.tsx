@@ -7,7 +7,7 @@ import { depthTicks, scaleColumn, tickStepMm } from '../facts/column-scale.ts';
 import { placeLabels } from '../facts/place-labels.ts';
 import { numberText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useWidth } from '../use-width.ts';
 
 const LEAST_WIDTH = 240;

@@ -6,7 +6,7 @@ import { type LogRow, type LogSum, logSum } from '../facts/log-rows.ts';
 import { numberText, thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 export function CoreLogSums({ log }: { readonly log: CoreLog }) {

@@ -6,7 +6,7 @@ import { missingBasis } from '../facts/basis.ts';
 import { judge } from '../facts/utilisation.ts';
 import { loadText, percentText } from '../format.ts';
 import { UtilisationBar } from '../parts/UtilisationBar.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 /** Utilisation in number, bar and words. */

@@ -3,7 +3,7 @@
 import type { CoreLog } from '../../model/maps.ts';
 import { cellPlace } from '../facts/place.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { CoreLogDrawing } from './CoreLogDrawing.tsx';
 import { CoreLogSums } from './CoreLogSums.tsx';

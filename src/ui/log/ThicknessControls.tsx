@@ -5,7 +5,7 @@ import type { BuildUpView, Snapshot } from '../../model/engine.ts';
 import { thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 import { ThicknessRow } from './ThicknessRow.tsx';
 

@@ -6,7 +6,7 @@ import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 /** The buttons go to the next full step. */

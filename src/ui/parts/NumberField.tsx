@@ -3,7 +3,7 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import { numberText } from '../format.ts';
 import { type NumberRead, readNumber } from '../parse-number.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 
 interface Props {
   readonly label: string;

@@ -3,7 +3,7 @@
 import type { ListedArea } from '../facts/site-list.ts';
 import { mmText } from '../format.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
 /** Seen with this much around it, in its own lengths. */

@@ -6,7 +6,7 @@ import { type BayVerdict, bayVerdicts } from '../facts/bay-verdict.ts';
 import { judge } from '../facts/utilisation.ts';
 import { percentText } from '../format.ts';
 import { UtilisationBar } from '../parts/UtilisationBar.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { Headline } from './Headline.tsx';

@@ -7,7 +7,7 @@ import { blockedVerdict, heldLevelM, type ListedWetBay, listWetBays } from '../f
 import { areaText, levelText } from '../format.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
 

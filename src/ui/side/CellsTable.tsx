@@ -8,7 +8,7 @@ import { unitOf } from '../facts/map-classes.ts';
 import { isOffered } from '../facts/map-groups.ts';
 import { cellCentre, cellPlace } from '../facts/place.ts';
 import { cellText, coordinateText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useMapMatter } from '../use-map-matter.ts';
 import { useStageName } from '../use-stage-name.ts';

@@ -2,7 +2,7 @@
 
 import { GRAVITY_MS2 } from '../../model/units.ts';
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
 

@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import { type ListedEdge, listEdges } from '../facts/edge-list.ts';
 import { listWalls } from '../facts/site-list.ts';
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
 import { WallFacts } from './WallFacts.tsx';

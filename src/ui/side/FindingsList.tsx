@@ -4,7 +4,7 @@ import { useMemo, useState } from 'react';
 import type { Finding, Severity } from '../../model/finding.ts';
 import { type FindingGroup, groupByRule } from '../facts/finding-groups.ts';
 import { IssueList } from '../parts/IssueList.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 

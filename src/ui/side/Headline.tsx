@@ -2,7 +2,7 @@
 
 import type { BayVerdict } from '../facts/bay-verdict.ts';
 import { type Headline as HeadlineFacts, headlineOf } from '../facts/headline.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 /** The headline in words, without what is added below it. */

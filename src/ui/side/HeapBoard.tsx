@@ -5,7 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import { missingBasis } from '../facts/basis.ts';
 import { type HeapEntry, heapBoard, heapMaterials, heapStage } from '../facts/heap-board.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ColumnsTable } from './ColumnsTable.tsx';

@@ -7,7 +7,7 @@ import type { HeapEntry } from '../facts/heap-board.ts';
 import { boxOf, innerPoint } from '../facts/place.ts';
 import { fittingLetters, LINE_EM, type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { OVER_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
 

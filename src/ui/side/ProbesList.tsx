@@ -2,7 +2,7 @@
 
 import type { ReportProbe } from '../../model/report.ts';
 import { judge } from '../facts/utilisation.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
 

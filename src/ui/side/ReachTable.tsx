@@ -1,7 +1,7 @@
 /** Reach per stage: how much has to be brought, and how much of it can't be reached; a row shows the map of that stage. */
 
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 export function ReachTable() {

@@ -1,7 +1,7 @@
 /** Index tabs of the sheets: an upright register along the edge of the panel, or rows above it on a phone. */
 
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 export const SHEETS = [

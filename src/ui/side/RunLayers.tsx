@@ -5,7 +5,7 @@ import type { ReportTraffic } from '../../model/report.ts';
 import type { PoseGround, RunPose, RunView } from '../../model/run.ts';
 import { type LayerRow, layerRows, mostUsedWheel, wheelName } from '../facts/run-facts.ts';
 import { judge } from '../facts/utilisation.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 interface Props {

@@ -5,7 +5,7 @@ import type { RunView } from '../../model/run.ts';
 import type { WheelStand } from '../../model/wheel-input.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
 
 const STANDS = ['wheels', 'support'] as const satisfies readonly WheelStand['on'][];

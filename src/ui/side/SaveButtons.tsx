@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { ExportKind, ExportLanguage } from '../../model/engine.ts';
 import { saveFile } from '../save-file.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 interface Choice {

@@ -3,7 +3,7 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { CorePanel } from '../log/CorePanel.tsx';
 import { StageRail } from '../stage/StageRail.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import type { Layout } from '../use-media.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { BaysTable } from './BaysTable.tsx';

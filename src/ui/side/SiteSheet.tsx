@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import { listAreas, listLanes } from '../facts/site-list.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
 import { AreaFacts } from './AreaFacts.tsx';

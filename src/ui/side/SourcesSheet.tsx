@@ -3,7 +3,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { SourceUse } from '../../model/source.ts';
 import { type ListedSource, listSources, usedEntries } from '../facts/source-list.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 export function SourcesSheet() {

@@ -3,7 +3,7 @@
 import type { ReportTakeOff } from '../../model/report.ts';
 import { takeOffSum } from '../facts/take-off.ts';
 import { numberText, tonnesText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 const orNothing = (value: number | null | undefined, decimals: number) =>

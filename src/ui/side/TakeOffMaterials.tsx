@@ -3,7 +3,7 @@
 import type { ReportTakeOff } from '../../model/report.ts';
 import { takeOffSum } from '../facts/take-off.ts';
 import { tonnesText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 export function TakeOffMaterials({ rows }: { readonly rows: readonly ReportTakeOff[] }) {

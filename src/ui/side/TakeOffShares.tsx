@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import type { Report } from '../../model/report.ts';
 import { type Grouping, type ShareGroup, shareGroups } from '../facts/take-off.ts';
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 type By = Exclude<Grouping, 'material'>;

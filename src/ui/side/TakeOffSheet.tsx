@@ -4,7 +4,7 @@ import { useRef, useState } from 'react';
 import type { Report } from '../../model/report.ts';
 import { GROUPINGS, type Grouping } from '../facts/take-off.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 import { SaveButtons } from './SaveButtons.tsx';
 import { TakeOffFull } from './TakeOffFull.tsx';

@@ -3,7 +3,7 @@
 import type { ReportWallCase } from '../../model/report.ts';
 import { inMiddleThird, type ListedWall, middleOf } from '../facts/site-list.ts';
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
 

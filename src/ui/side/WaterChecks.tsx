@@ -5,7 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { ReportCoefficient, ReportWater } from '../../model/report-water.ts';
 import { listDrains, listUplifts } from '../facts/water-list.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
 const AROUND_M = 10;

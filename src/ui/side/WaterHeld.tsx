@@ -5,7 +5,7 @@ import type { Report } from '../../model/report.ts';
 import { storageAt } from '../facts/water-list.ts';
 import { FactTable } from '../parts/FactTable.tsx';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
 const STEP = 10;

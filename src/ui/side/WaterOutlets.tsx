@@ -5,7 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import { judge } from '../facts/utilisation.ts';
 import { type ListedOutlet, type ListedOverflow, listOutlets, listOverflows } from '../facts/water-list.ts';
 import { numberText } from '../format.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
 

@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { listPonds } from '../facts/water-list.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { BlockedFacts } from './BlockedFacts.tsx';

@@ -5,7 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { RunView } from '../../model/run.ts';
 import { type ListedRun, listRuns, placeOnPath } from '../facts/run-facts.ts';
 import { judge } from '../facts/utilisation.ts';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
 import { RunBays } from './RunBays.tsx';
 import { RunLayers } from './RunLayers.tsx';

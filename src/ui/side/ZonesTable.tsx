@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import type { ReportZone, Spread } from '../../model/report.ts';
 import { numberText } from '../format.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
 

@@ -7,7 +7,7 @@ import { gardenWorst, type StageWorst, stageWorst } from '../facts/stage-worst.t
 import { judge, utilisationClass } from '../facts/utilisation.ts';
 import { classFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 export function worstText({ utilisation, bay, confirmed, unconfirmed }: StageWorst): string {

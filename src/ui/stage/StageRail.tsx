@@ -2,7 +2,7 @@
 
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { StageBands } from './StageBands.tsx';
 import { StageLine, StageSheet } from './StageSheet.tsx';

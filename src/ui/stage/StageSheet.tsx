@@ -7,7 +7,7 @@ import { gardenWorst, stageWorst } from '../facts/stage-worst.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
-import { en as t } from '../text/en.ts';
+import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { worstText } from './StageBands.tsx';
 

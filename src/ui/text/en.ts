@@ -24,6 +24,7 @@ import {
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
 import { help } from './en-help.ts';
+import { sceneTexts } from './en-scenes.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import { siteTexts } from './en-site.ts';
 import { water } from './en-water.ts';
@@ -51,6 +52,8 @@ import {
 export const en = {
   app: {
     name: 'Loamdeck',
+    /** Of the browser's window. */
+    title: (scene: string) => `${scene} – Loamdeck`,
     statement: 'Compares entered loads with entered limits. Not a structural check.',
     statementShort: 'Not a structural check.',
     statementFull: 'Compares entered loads with entered limits. Not a structural check. The structural engineer and local rules decide.',
@@ -59,32 +62,7 @@ export const en = {
     edited: 'thicknesses changed since the file was opened, not saved',
     skip: 'Skip to the tables',
   },
-  scenes: {
-    button: 'Scenes',
-    title: 'Open a scene',
-    demos: 'Invented demo scenes',
-    openFile: 'Open a file…',
-    dropHint: 'Or drop a *.scene.json file anywhere on this page. It stays on this device.',
-    veil: 'Drop one scene file to open it',
-    folder: 'That is a folder. Drop the one *.scene.json file inside it.',
-    several: (count: number) => `${count} files came at once. Drop one scene file at a time.`,
-    noFile: 'What was dropped is not a file. Save it as a *.scene.json file and drop that.',
-    tooLarge: (name: string, sizeMB: number, limitMB: number) =>
-      `${name} has ${numberText(sizeMB, 1)} MB; a scene file may have ${limitMB} MB. Check that it is a scene, not a drawing or a model.`,
-    unreadable: (name: string) => `${name} could not be read from the disk. Check that it still exists and may be opened.`,
-    notText: (name: string) => `${name} is not a text file in UTF-8. Save it as UTF-8 text, or choose the *.scene.json file.`,
-    demoFailed: (name: string) => `The demo scene “${name}” could not be loaded. Check the connection and try again.`,
-  },
-  refusal: {
-    title: (fileName: string) => `${fileName} was not opened`,
-    titleEdit: 'That change was not made',
-    stays: 'The scene opened before stays as it was.',
-    issues: (count: number) => many(count, 'thing to mend', 'things to mend'),
-    close: 'Close',
-    warnings: (count: number) => many(count, 'remark on the file', 'remarks on the file'),
-    copy: 'Copy the list',
-    copied: 'Copied',
-  },
+  ...sceneTexts,
   number: {
     refused: (read: Exclude<NumberRead, { ok: true }>) => {
       if (read.why === 'empty') return 'Type a number.';

@@ -3,7 +3,7 @@
 import type { BayVerdict } from '../facts/bay-verdict.ts';
 import { type UnderFacts, underFacts } from '../facts/under.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { walk as t } from '../text/en-walk.ts';
+import { walk as t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
 function verdictText({ verdict, permittedKNm2, utilisation }: UnderFacts): string {

@@ -2,7 +2,7 @@
 
 import { type Drive, STANDING } from '../../store/walk.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
-import { walk as t } from '../text/en-walk.ts';
+import { walk as t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
 const BUTTONS: readonly { readonly name: Exclude<keyof typeof t.pad, 'title'>; readonly icon: IconName; readonly drive: Partial<Drive> }[] =

@@ -4,7 +4,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { bayVerdicts } from '../facts/bay-verdict.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { walk as t } from '../text/en-walk.ts';
+import { walk as t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { UnderPanel } from './UnderPanel.tsx';
 import { useWalkKeys } from './use-walk-keys.ts';

@@ -2,7 +2,7 @@
 
 import type { BayStatus, BayVerdict } from '../facts/bay-verdict.ts';
 import { headlineOf } from '../facts/headline.ts';
-import { walk as t } from '../text/en-walk.ts';
+import { walk as t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 export function WalkSafety({ verdicts }: { readonly verdicts: readonly BayVerdict[] }) {

@@ -8,6 +8,7 @@ import type { ViewStore } from '../../store/view-store.ts';
 import { STANDING } from '../../store/walk.ts';
 import { cellAt } from '../facts/place.ts';
 import { walkViews } from '../facts/walk-views.ts';
+import { useTexts } from '../language.ts';
 import { useStores, useView } from '../use-stores.ts';
 
 /** All stages together take no longer than this [ms]. */
@@ -40,7 +41,8 @@ export interface WalkViews {
 
 export function useWalkViews(snapshot: Snapshot): WalkViews {
   const { view: store } = useStores();
-  const views = useMemo(() => walkViews(snapshot), [snapshot]);
+  const words = useTexts().walk.made;
+  const views = useMemo(() => walkViews(snapshot, words), [snapshot, words]);
   return useMemo(() => {
     const go = (at: number) => {
       const index = Math.min(views.length - 1, Math.max(0, at));
