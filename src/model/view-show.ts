@@ -11,7 +11,7 @@ export interface ViewShow {
   readonly map: MapKind | null;
   /** Place of the cut across the deck, 0 … 1, looked at from the side of the eye; null for none. */
   readonly cut: number | null;
-  /** The layers under the target are lifted out. */
+  /** The layers under the target are lifted out; the picture is then framed round them, seen from the side of the eye. */
   readonly lift: boolean;
   /** As a drawing: without people, plants, sun and shadow. */
   readonly plain: boolean;

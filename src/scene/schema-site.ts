@@ -1,6 +1,7 @@
 /** Schema of traffic, stages, access points and views. */
 
 import { z } from 'zod';
+import { SHOW_KEYS } from '../model/view-show.ts';
 import { roleSchema } from './schema-build-up.ts';
 import {
   choice,
@@ -89,6 +90,10 @@ export const accessPointSchema = z
   })
   .describe('Access for material');
 
+const SHOW_TEXT = `What the view shows. ${Object.entries(SHOW_KEYS)
+  .map(([key, holds]) => `${key}: ${holds}`)
+  .join('; ')}`;
+
 export const viewSchema = z
   .strictObject({
     id: idSchema,
@@ -98,7 +103,7 @@ export const viewSchema = z
     says: text('What to see there').exactOptional(),
     show: z
       .record(z.string(), z.union([z.string(), z.number(), z.boolean()]).describe('Setting: a text, a number, true or false'))
-      .describe('What the view shows')
+      .describe(SHOW_TEXT)
       .exactOptional(),
   })
   .describe('Saved view');

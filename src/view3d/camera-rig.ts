@@ -160,7 +160,13 @@ export class CameraRig {
       void controls.fitToBox(bodyBox(body), flies, paddings(x, z));
     } else if ('eye' in standing) {
       const [eye, target] = [standing.eye, standing.target];
-      void controls.setLookAt(...eye, ...target, flies);
+      const look = [target[0] - eye[0], target[1] - eye[1], target[2] - eye[2]] as const;
+      const awayM = Math.hypot(...look);
+      if (flies) {
+        this.turn(Math.atan2(look[0], look[1]) / RAD, -Math.asin(look[2] / awayM) / RAD, true);
+        void controls.moveTo(...target, true);
+        void controls.dollyTo(awayM, true);
+      } else void controls.setLookAt(...eye, ...target, false);
     } else {
       // All floors above a place, however far they are apart.
       const radiusM = Math.max(NEAREST_M, standing.sizeM / 2, body.halfHeightM);

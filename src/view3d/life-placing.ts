@@ -118,7 +118,7 @@ function halton(index: number, base: number): number {
 
 /** Plants per square metre, before the whole is thinned out to what can be drawn quickly. */
 const DENSITY: Readonly<Partial<Record<Ground, number>>> = { bed: 3.4, shrubs: 0.95, mound: 1.6, meadow: 5 };
-const MOST_PLANTS = 2600;
+const MOST_PLANTS = 1800;
 
 interface Plant {
   readonly ground: Ground;

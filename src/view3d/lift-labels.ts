@@ -51,11 +51,12 @@ export class LiftLabels {
       const at = new Vector3(column.at[0], column.at[1], (layer.bottomM + layer.topM) / 2).addScaledVector(right, reach).project(camera);
       const x = ((at.x + 1) / 2) * size.width;
       const y = ((1 - at.y) / 2) * size.height;
+      // Before its height is read: a narrow label has more lines.
+      element.style.maxWidth = `${Math.max(60, endPx - x - LEADER_PX - EDGE_PX)}px`;
       const height = element.offsetHeight;
       const top = Math.max(free, y - height / 2);
       const seen = at.z < 1 && x > 0 && x < endPx - 90 && top + height < size.height;
       element.style.visibility = seen ? 'visible' : 'hidden';
-      element.style.maxWidth = `${Math.max(60, endPx - x - LEADER_PX - EDGE_PX)}px`;
       element.style.transform = `translate(${Math.round(x + LEADER_PX)}px, ${Math.round(top)}px)`;
       if (seen) free = top + height + 2;
     }

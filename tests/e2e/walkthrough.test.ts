@@ -1,0 +1,153 @@
+/** The walkthrough in a real browser: nothing to edit, keys and clicker, still pictures, no idle frames, facts of the report. */
+
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { untilIdle, untilReady } from './app-state.ts';
+import { type OpenedPage, openPage } from './open-page.ts';
+
+let browser: Browser;
+let opened: OpenedPage;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+  opened = await openPage(browser, `${inject('base')}?scene=courtyard&show=walk`, { reducedMotion: true });
+  await untilReady(opened.page);
+  await opened.page.waitForFunction(() => window.__loamdeck.view().walk !== null);
+  await untilIdle(opened.page);
+});
+afterAll(async () => {
+  await opened?.close();
+  await browser?.close();
+});
+
+const walk = () => opened.page.evaluate(() => window.__loamdeck.view().walk!);
+const frames = () => opened.page.evaluate(() => window.__loamdeck.probe.frames);
+const camera = () => opened.page.evaluate(() => [...window.__loamdeck.probe.source!.cameraPosition()]);
+
+/** Eye of a saved view of the scene, local [m]. */
+const eyeOf = (index: number) =>
+  opened.page.evaluate((at) => {
+    const { scene, originM, datumM } = window.__loamdeck.scene().snapshot!;
+    const [x, y, z] = scene.views![at]!.eye;
+    return [x - originM[0], y - originM[1], z - datumM];
+  }, index);
+
+async function expectEye(index: number): Promise<void> {
+  const [at, wanted] = [await camera(), await eyeOf(index)];
+  // The arrays on the screen hold 32-bit floats
+  for (const axis of [0, 1, 2]) expect(at[axis]).toBeCloseTo(wanted[axis]!, 3);
+}
+
+describe('the walkthrough', () => {
+  it('has nothing to edit, and says what it is', async () => {
+    const { page } = opened;
+    expect(await page.locator('select, textarea, [contenteditable], input:not([type=range])').count()).toBe(0);
+    // The one slider is the time of day.
+    expect(await page.locator('input').count()).toBe(1);
+    expect(await page.getByRole('tab').count()).toBe(0);
+    expect(await page.getByText('Compares entered loads with entered limits. Not a structural check.').isVisible()).toBe(true);
+  });
+
+  it('names the bays that the engineer’s list names', async () => {
+    const said = await opened.page.getByTestId('walk-safety').textContent();
+    // The scene is made so: heap over D3 and mound on E3 too heavy, B4 without a date.
+    expect(said).toContain('More than permitted: bay D3 and bay E3.');
+    expect(said).toContain('Permitted load not confirmed: bay B4.');
+    expect(said).toContain('17 bays of 20');
+    await opened.screenshot('walk-street');
+  });
+
+  it('steps with a clicker and jumps with digits, each at once where motion is unwanted', async () => {
+    const { page } = opened;
+    await expectEye(0);
+    for (const [key, at] of [
+      ['PageDown', 1],
+      ['ArrowRight', 2],
+      ['PageUp', 1],
+      ['ArrowLeft', 0],
+      ['4', 3],
+    ] as const) {
+      const before = await frames();
+      await page.keyboard.press(key);
+      await page.waitForFunction((wanted) => window.__loamdeck.view().walk!.at === wanted, at);
+      await page.waitForFunction((count) => window.__loamdeck.probe.frames > count, before);
+      await expectEye(at);
+    }
+  });
+
+  it('draws nothing while it stands still', async () => {
+    await untilIdle(opened.page);
+    const before = await frames();
+    await opened.page.waitForTimeout(800);
+    expect(await frames()).toBe(before);
+  });
+
+  it('lifts the layers at a tap and tells the very figures of the core log', async () => {
+    const { page } = opened;
+    await page.keyboard.press('1');
+    await untilIdle(page);
+    await page.mouse.click(560, 320);
+    await page.waitForFunction(() => window.__loamdeck.scene().coreLog !== null && window.__loamdeck.view().walk!.lifted);
+    await untilIdle(page);
+    await opened.screenshot('walk-under');
+    const log = await page.evaluate(() => {
+      const { patchKNm2, permittedKNm2, utilisation, layers } = window.__loamdeck.scene().coreLog!;
+      return {
+        patchKNm2,
+        permittedKNm2,
+        utilisation,
+        shown: layers.filter((one) => one.zone === layers[0]!.zone && one.thicknessMm > 0).length,
+      };
+    });
+    const says = (await page.getByTestId('under').textContent())!;
+    expect(says).toContain(`${log.patchKNm2!.toFixed(2)}\u202FkN/m²`);
+    expect(says).toContain(`${log.permittedKNm2!.toFixed(2)}\u202FkN/m²`);
+    expect(says).toContain(`${(100 * log.utilisation!).toFixed(1)}\u202F%`);
+    expect(await page.locator('.lift-label').count()).toBe(log.shown);
+    await page.keyboard.press('Escape');
+    expect((await walk()).lifted).toBe(false);
+  });
+
+  it('walks with keys at eye height and stops at the edge of the deck', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Walk here' }).click();
+    await untilIdle(page);
+    const before = await camera();
+    for (let press = 0; press < 3; press++) await page.keyboard.press('w');
+    await untilIdle(page);
+    const after = await camera();
+    expect(Math.hypot(after[0]! - before[0]!, after[1]! - before[1]!)).toBeGreaterThan(0.5);
+    await opened.screenshot('walk-foot');
+    // 80 steps of 0.75 m are 60 m: more than the deck is wide anywhere (45 m × 38 m), so some edge or wall must stop one.
+    for (let press = 0; press < 80; press++) await page.keyboard.press('ArrowUp');
+    await untilIdle(page);
+    const [x, y] = await camera();
+    expect(x! > 0 && x! < 45 && y! > 0 && y! < 38).toBe(true);
+    const still = await frames();
+    await page.waitForTimeout(500);
+    expect(await frames()).toBe(still);
+    await page.keyboard.press('Escape');
+    expect((await walk()).onFoot).toBe(false);
+  });
+
+  it('shows the bare deck and the finished garden in turn', async () => {
+    const { page } = opened;
+    const shownLayers = () =>
+      page.evaluate(() => window.__loamdeck.probe.source!.parts().filter((part) => part.shown && part.layer >= 0).length);
+    await untilIdle(page);
+    expect(await shownLayers()).toBeGreaterThan(0);
+    await page.getByRole('button', { name: 'Show the bare deck' }).click();
+    await untilIdle(page);
+    expect(await shownLayers()).toBe(0);
+    await page.getByRole('button', { name: 'Show the finished garden' }).click();
+    await untilIdle(page);
+    expect(await shownLayers()).toBeGreaterThan(0);
+  });
+
+  it('leaves with Escape, back to the work with its tables', async () => {
+    const { page } = opened;
+    await page.keyboard.press('Escape');
+    await page.getByRole('tab', { name: 'Bays' }).waitFor();
+    expect(await page.evaluate(() => window.__loamdeck.view().walk)).toBeNull();
+    expect(opened.problems).toEqual([]);
+  });
+});
