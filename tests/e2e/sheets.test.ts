@@ -177,7 +177,7 @@ describe('the register', () => {
       names.push((await page.getByRole('tab', { selected: true }).textContent()) ?? '');
     }
     // This scene has probes; without any there is no sheet for them.
-    const sheets = ['Findings', 'Zones', 'Cells', 'Heaps', 'Edges', 'Site', 'Wheels', 'Take-off', 'Probes', 'Sources', 'Bays'];
+    const sheets = ['Findings', 'Zones', 'Cells', 'Heaps', 'Edges', 'Site', 'Wheels', 'Water', 'Take-off', 'Probes', 'Sources', 'Bays'];
     expect(names.map((name) => name.replace(/\d+$/, ''))).toEqual(sheets);
     expect(await page.getByRole('tablist').first().getAttribute('aria-orientation')).toBe('vertical');
   });

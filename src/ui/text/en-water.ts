@@ -90,11 +90,11 @@ export const water = {
   bay: 'Bay',
   waterLoad: 'Water, kN/m²',
   waterLoadText: (loadKNm2: number) => numberText(loadKNm2, 2),
-  useWith: 'Used',
+  useWith: 'Used, dry / with water',
   /** Without and with the water. */
   usedWith: (before: number | null, after: number | null) => {
     if (after === null) return '–';
-    return before === null ? percentText(after) : `${percentText(before)} → ${percentText(after)}`;
+    return before === null ? percentText(after) : `${percentText(before)} / ${percentText(after)}`;
   },
   wetStatus: (status: WetStatus) => STATUS[status],
   bayPick: (id: string) => `Go to bay ${id}`,
