@@ -5,7 +5,10 @@ import type { DrawnKind } from '../model/drawn-file.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { EXPORT_TABLES, type ExportTableId } from '../project/export-tables.ts';
+import { CHANGE_USAGE, type ChangeCall, readChangeCall } from './diff-call.ts';
+import { DIFF_HELP } from './diff-run.ts';
 import { IMPORT_HELP, IMPORT_USAGE, type ImportCall, readImportCall } from './import-call.ts';
+import { LIGHTEN_HELP } from './lighten-run.ts';
 
 export type Call =
   | { readonly command: 'help' }
@@ -13,6 +16,7 @@ export type Call =
   | { readonly command: 'export'; readonly file: string; readonly language: ExportLanguage; readonly to: ExportTo }
   | { readonly command: 'sources'; readonly file: string | undefined }
   | ImportCall
+  | ChangeCall
   | { readonly command: 'refused'; readonly why: string };
 
 /** One table as CSV on standard output, all of them in a workbook, or a drawing or model in a file. */
@@ -35,7 +39,7 @@ export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
      npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
      npm run --silent export -- FILE --glb OUT
      npm run --silent sources -- [FILE]
-${IMPORT_USAGE}
+${CHANGE_USAGE}${IMPORT_USAGE}
 check: loads, depths, levels, findings
   FILE           a scene file (*.scene.json)
   --json         the report as JSON, and nothing else, on standard output
@@ -54,7 +58,7 @@ export: a table as CSV on standard output
   --date D       date in the title block, today's where left out
   --glb OUT      the finished garden as a model: metres, Y up, one node per layer and zone
 sources: where every number of catalogue and rules comes from, and with a FILE what in it rests on each
-${IMPORT_HELP}
+${DIFF_HELP}${LIGHTEN_HELP}${IMPORT_HELP}
 Exit code 0: no stop finding; 1: at least one; 2: the file can't be read or is not valid.
 Compares entered loads with entered limits. Not a structural check.
 `;
@@ -94,8 +98,9 @@ export function readCall(args: readonly string[]): Call {
   const [command, ...rest] = args;
   if (command === undefined || command === '--help' || command === '-h') return { command: 'help' };
   if (command === 'import') return importCall(rest);
+  if (command === 'diff' || command === 'lighten') return orRefused(readChangeCall(command, rest));
   if (!Object.hasOwn(FLAGS_OF, command)) {
-    return refused(`There is no command "${command}"; there are: ${[...Object.keys(FLAGS_OF), 'import'].join(', ')}.`);
+    return refused(`There is no command "${command}"; there are: ${[...Object.keys(FLAGS_OF), 'import', 'diff', 'lighten'].join(', ')}.`);
   }
   let parsed: ReturnType<typeof parse>;
   try {
@@ -115,7 +120,10 @@ export function readCall(args: readonly string[]): Call {
 }
 
 function importCall(args: readonly string[]): Call {
-  const call = readImportCall(args);
+  return orRefused(readImportCall(args));
+}
+
+function orRefused(call: ImportCall | ChangeCall | string | null): Call {
   if (call === null) return { command: 'help' };
   return typeof call === 'string' ? refused(call) : call;
 }

@@ -10,8 +10,10 @@ import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
 import { type Call, type DrawnTo, readCall, USAGE } from './call.ts';
+import { runDiff } from './diff-run.ts';
 import type { ImportCall } from './import-call.ts';
 import { runImport } from './import-run.ts';
+import { runLighten } from './lighten-run.ts';
 import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
 
@@ -48,6 +50,12 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
       return withProject(call.file, readFile, undefined, (project) => exported(call, project, today));
     case 'import':
       return imported(call, readFile);
+    case 'diff':
+      return withProject(call.before, readFile, undefined, (before) =>
+        withProject(call.after, readFile, undefined, (after) => runDiff(before, after, call.json)),
+      );
+    case 'lighten':
+      return withProject(call.file, readFile, undefined, (project) => runLighten(call, project));
     case 'sources':
       if (call.file === undefined) return { out: sourceLines(null), err: '', code: 0 };
       return withProject(call.file, readFile, undefined, ({ scene }) => ({ out: sourceLines(scene), code: 0 }));

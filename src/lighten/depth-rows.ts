@@ -9,7 +9,7 @@ export interface DepthRow {
   readonly fixed: number;
   readonly perStep: readonly number[];
   /** Given up together, to see what stands in the way. */
-  readonly family: LightenHindrance;
+  readonly family: LightenHindrance | 'always';
 }
 
 /** Rounding of sums of millimetres [mm]. */
@@ -22,11 +22,12 @@ export function depthRows(recipe: Recipe, ground: Ground, site: Site, present: R
   const perOthers = recipe.steps.map(stepMm);
   const leastMm = ground.leastRoomM * 1000 - others;
   const mostMm = ground.greatestRoomM * 1000 - others;
-  const room: DepthRow[] = [{ fixed: leastMm - recipe.restMm.min + ROUNDING_MM, perStep: perOthers.map((mm) => -mm), family: 'room' }];
+  const room: DepthRow[] = [
+    { fixed: leastMm + ROUNDING_MM, perStep: perOthers.map((mm) => -mm), family: 'always' },
+    { fixed: leastMm - recipe.restMm.min + ROUNDING_MM, perStep: perOthers.map((mm) => -mm), family: 'room' },
+  ];
   if (Number.isFinite(recipe.restMm.max)) {
-    // In cells cut by the edge, beyond the range already: the finish there is what it is.
-    const most = Math.max(recipe.restMm.max, ground.fixedTop ? 0 : mostMm);
-    room.push({ fixed: most - mostMm + ROUNDING_MM, perStep: perOthers, family: 'room' });
+    room.push({ fixed: recipe.restMm.max - mostMm + ROUNDING_MM, perStep: perOthers, family: 'room' });
   }
   return [
     ...room,

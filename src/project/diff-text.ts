@@ -1,0 +1,122 @@
+/** Words of a comparison of two scenes. Whole sentences, one per kind of change, so that other languages can follow. */
+
+import type { ChangedItem, ChangeGroup, ReportChange, SceneChange } from '../model/scene-change.ts';
+
+/** A change with its values as text. */
+export interface ChangeWords {
+  readonly item: string;
+  readonly id: string;
+  readonly what: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+export interface DiffText {
+  readonly groups: Readonly<Record<ChangeGroup, string>>;
+  readonly items: Readonly<Record<ChangedItem, string>>;
+  readonly none: string;
+  readonly notGiven: string;
+  readonly same: string;
+  readonly added: (words: ChangeWords) => string;
+  readonly removed: (words: ChangeWords) => string;
+  readonly renamed: (words: ChangeWords) => string;
+  readonly moved: (words: ChangeWords) => string;
+  readonly changed: (words: ChangeWords) => string;
+  readonly reordered: (words: ChangeWords) => string;
+  readonly area: (addedM2: string, removedM2: string) => string;
+  readonly weight: (before: string, after: string) => string;
+  readonly bay: (id: string, finished: readonly [string, string], worstStage: readonly [string, string]) => string;
+  readonly zone: (id: string, depths: readonly [string, string], loads: readonly [string, string]) => string;
+  readonly results: string;
+}
+
+/** English. */
+export const DIFF_EN: DiffText = {
+  groups: {
+    'load plan': 'Load plan',
+    geometry: 'Shapes and levels',
+    'build-ups': 'Build-ups',
+    materials: 'Materials',
+    stages: 'Stages',
+    objects: 'Objects',
+    water: 'Water',
+    traffic: 'Vehicles and lanes',
+    other: 'Other',
+  },
+  items: {
+    scene: 'scene',
+    deck: 'deck',
+    bay: 'bay',
+    column: 'column',
+    outlet: 'outlet',
+    edge: 'edge',
+    material: 'material',
+    vehicle: 'vehicle',
+    'build-up': 'build-up',
+    zone: 'zone',
+    object: 'object',
+    lane: 'lane',
+    'set-up area': 'set-up area',
+    stage: 'stage',
+    'access point': 'access point',
+    view: 'view',
+    probe: 'probe',
+  },
+  none: 'The two scenes say the same.',
+  notGiven: 'not given',
+  same: 'No bay or zone comes out otherwise.',
+  added: ({ item, id }) => `${item} ${id} is new`,
+  removed: ({ item, id }) => `${item} ${id} is gone`,
+  renamed: ({ item, before, after }) => `${item} ${before} is now called ${after}`,
+  moved: ({ item, id, what }) => `${item}${id && ` ${id}`}: ${what} moved`,
+  changed: ({ item, id, what, before, after }) => `${item}${id && ` ${id}`}: ${what} ${before} → ${after}`,
+  reordered: ({ item, before, after }) => `order of every ${item}: ${before} → ${after}`,
+  area: (addedM2, removedM2) => `${addedM2} m² more, ${removedM2} m² less`,
+  weight: (before, after) => `Weight saturated ${before} → ${after} kN`,
+  bay: (id, [before, after], [worst, newWorst]) => `bay ${id}: finished ${before} → ${after}, worst stage ${worst} → ${newWorst}`,
+  zone: (id, [depth, newDepth], [load, newLoad]) =>
+    `zone ${id}: mean depth ${depth} → ${newDepth} mm, greatest load ${load} → ${newLoad} kN/m²`,
+  results: 'What comes out',
+};
+
+/** One change as a line. */
+export function changeLine(change: SceneChange, text: DiffText): string {
+  const value = (of: unknown) => valueText(of, change.unit, text);
+  const { before, after, what, id } = change;
+  const says = text[change.kind]({ item: text.items[change.item], id, what, before: value(before), after: value(after) });
+  const { area } = change;
+  return area ? `${says} (${text.area(area.addedM2.toFixed(2), area.removedM2.toFixed(2))})` : says;
+}
+
+function valueText(value: unknown, unit: string, text: DiffText): string {
+  if (value === null || value === undefined) return text.notGiven;
+  if (typeof value === 'object' && !Array.isArray(value) && 'min' in value && 'max' in value) {
+    const { min, max, nominal } = value as { min: number; max: number; nominal?: number };
+    return `${min}–${max}${nominal === undefined ? '' : ` (${nominal})`} ${unit}`.trimEnd();
+  }
+  if (Array.isArray(value) && value.every((one) => typeof one === 'string')) return value.join(', ') || '–';
+  const plain = typeof value === 'string' ? value : JSON.stringify(value);
+  return unit && typeof value === 'number' ? `${plain} ${unit}` : plain;
+}
+
+/** All changes by group, then what comes out otherwise. */
+export function diffLines(changes: readonly SceneChange[], report: ReportChange, text: DiffText): string[] {
+  const groups = [...new Set(changes.map(({ group }) => group))];
+  const told = groups.flatMap((group) => [
+    text.groups[group],
+    ...changes.filter((change) => change.group === group).map((change) => `  ${changeLine(change, text)}`),
+    '',
+  ]);
+  const percent = (value: number | null) => (value === null ? '-' : `${(100 * value).toFixed(1)} %`);
+  const number = (value: number | null, digits: number) => (value === null ? '-' : value.toFixed(digits));
+  const bays = report.bays.map(({ id, utilisation, worstStageUtilisation: worst }) =>
+    text.bay(id, [percent(utilisation.before), percent(utilisation.after)], [percent(worst.before), percent(worst.after)]),
+  );
+  const zones = report.zones.map(({ id, meanDepthMm: depth, greatestKNm2: load }) =>
+    text.zone(id, [number(depth.before, 0), number(depth.after, 0)], [number(load.before, 2), number(load.after, 2)]),
+  );
+  const { before, after } = report.saturatedKN;
+  const results = [text.weight(number(before, 1), number(after, 1)), ...bays, ...zones].map((line) => `  ${line}`);
+  const come = bays.length + zones.length > 0 ? [text.results, ...results] : [text.same];
+  return [...(changes.length === 0 ? [text.none, ''] : told), ...come];
+}
