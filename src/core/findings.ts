@@ -219,7 +219,7 @@ function orderFacts(on: Evaluation): FindingFact[] {
     const left = zone.buildUp.layers.filter((_, i) => plan.layerStages[z][i] < 0).map((layer) => layer.name);
     if (zone.buildUp.vegetationKNm2 > 0 && plan.vegetationStages[z] < 0) left.push('its vegetation');
     if (left.length === 0) return;
-    const facts = { layers: left.join(', ') };
+    const facts = { layers: left.join('\n') };
     found.push({ rule: 'stage.left', severity: 'check', where: { zone: zone.id }, value: left.length, limit: 0, unit: '-', facts });
   });
   input.objects.forEach((object, o) => {

@@ -125,7 +125,7 @@ function blockedFacts({ lane }: LaneResult, make: Make): FindingFact[] {
   const [x, y] = centroidM(inIt[0].rings[0]);
   const fact = { rule: 'traffic.width', severity: 'check', value: inIt.length, limit: 0, unit: '-' } as const;
   return [
-    make(fact, { why: 'blocked', place: { x, y }, source: DRAWING, facts: { names: inIt.map(({ name }) => name).join(', '), widthM } }),
+    make(fact, { why: 'blocked', place: { x, y }, source: DRAWING, facts: { names: inIt.map(({ name }) => name).join('\n'), widthM } }),
   ];
 }
 

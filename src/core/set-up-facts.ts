@@ -183,12 +183,12 @@ function roomFacts({ rule, standing, strip, runOut, facing: lies, areaM2, onDeck
     const severity = why === 'beyond' ? 'note' : 'check';
     found.push(make({ rule: 'traffic.setup', severity, value, limit, unit }, { why, source, facts }));
   };
-  if (standing.length > 0) add('standing', 'the scene file', [standing.length, 0, '-'], { names: standing.join(', ') });
+  if (standing.length > 0) add('standing', 'the scene file', [standing.length, 0, '-'], { names: standing.join('\n') });
   if (strip && strip.names.length > 0) {
-    add('strip', strip.limit, [strip.names.length, 0, '-'], { names: strip.names.join(', '), stripM: strip.limit.value });
+    add('strip', strip.limit, [strip.names.length, 0, '-'], { names: strip.names.join('\n'), stripM: strip.limit.value });
   }
   if (rule?.runOutM && runOut.length > 0) {
-    add('runOut', rule.runOutM, [runOut.length, 0, '-'], { names: runOut.join(', '), runOutM: rule.runOutM.value });
+    add('runOut', rule.runOutM, [runOut.length, 0, '-'], { names: runOut.join('\n'), runOutM: rule.runOutM.value });
   }
   if (rule && lies) {
     const { wallLeastM, wallMostM, wallAcrossM } = rule;

@@ -1,140 +1,66 @@
-/** Findings in words: what, where, why it matters, what to do; and the source of each limit. English. */
+/** Findings in words: what, where, why it matters, what to do; and the source of each limit. */
 
 import type { Finding, FindingFact, Rule } from '../model/finding.ts';
+import type { Language } from '../model/language.ts';
 import type { SceneFile } from '../model/scene-file.ts';
-import { EDGE_TEXT } from './finding-text-edges.ts';
-import { ROUTE_TEXT } from './finding-text-routes.ts';
-import { BUILD_UP_TEXT } from './finding-text-rules.ts';
-import { siteWords } from './finding-text-site.ts';
-import { WALL_TEXT } from './finding-text-walls.ts';
-import { WATER_TEXT } from './finding-text-water.ts';
-import { WHEEL_TEXT } from './finding-text-wheels.ts';
 import { isConfirmed } from './resolve-scene.ts';
-import { number, PRACTICE, type RuleText } from './rule-text.ts';
+import { FINDINGS_DE } from './words/de-findings.ts';
+import { FINDINGS_EN } from './words/en-findings.ts';
+import { type Names, namesOf } from './words/names.ts';
+import { namesIn, type RuleWords, type Words } from './words/rule-words.ts';
+import { SHARED_WORDS } from './words/shared-words.ts';
 
-const DRAWING = 'the scene file';
+const WORDS: Readonly<Record<Language, RuleWords>> = { en: FINDINGS_EN, de: FINDINGS_DE };
 
 /** A fact in words. */
-export function wordFinding(fact: FindingFact, scene: SceneFile): Finding {
-  const text = RULES[fact.rule];
-  if (!text) throw new RangeError(`wordFinding: no words for rule ${fact.rule}`);
+export function wordFinding(fact: FindingFact, scene: SceneFile, language: Language = 'en', names = namesOf(scene, language)): Finding {
   const { rule, severity, where, value, limit, unit } = fact;
-  return { rule, severity, where, says: text.says(fact, scene), value, limit, unit, source: text.source(fact, scene) };
+  const words = WORDS[language][rule] as Words | undefined;
+  if (!words) throw new RangeError(`wordFinding: no words for rule ${rule}`);
+  const says = words(withNames(fact, names), scene);
+  return { rule, severity, where, says, value, limit, unit, source: sourceOf(fact, scene, names) };
 }
 
-const percent = (fact: FindingFact) => `${number((100 * fact.value) / fact.limit, 1)} %`;
-const kNm2 = (value: number) => `${number(value)} kN/m²`;
-const areaM2 = (value: number) => (value < 0.01 ? `${number(value * 1e4, 1)} cm²` : `${number(value)} m²`);
-const over = (fact: FindingFact) => (fact.severity === 'stop' ? `over by ${kNm2(fact.value - fact.limit)}` : 'near the limit');
+/** Facts that are names of the catalogue, or several of them. */
+const NAMES = ['layer', 'layers', 'below', 'above', 'vehicle', 'countedAs', 'form', 'rule', 'country', 'names', 'table'];
 
-function bayBasis(bayId: string | undefined, scene: SceneFile): string {
-  const bay = scene.deck.bays.find((entry) => entry.id === bayId);
-  if (!bay?.basis || !isConfirmed(bay)) return 'permitted load not confirmed: basis incomplete';
+function withNames(fact: FindingFact, names: Names): FindingFact {
+  if (names.language === 'en') return fact;
+  const facts = Object.entries(fact.facts).map(([key, value]): [string, string | number] => {
+    if (typeof value !== 'string' || !NAMES.includes(key)) return [key, value];
+    return [key, namesIn(value).map(names.name).join('\n')];
+  });
+  return { ...fact, facts: Object.fromEntries(facts) };
+}
+
+/** Rules whose limit is what the load plan permits. */
+const PERMITTED: readonly Rule[] = ['load.permanent', 'load.imposed', 'load.total', 'load.stage'];
+
+/** Rules that look at the drawing alone. */
+const DRAWN: readonly Rule[] = [
+  'depth.short',
+  'depth.over',
+  'level.outside',
+  'zone.gap',
+  'zone.overlap',
+  'zone.outside',
+  'bay.gap',
+  'bay.overlap',
+];
+
+function sourceOf({ rule, where, facts }: FindingFact, scene: SceneFile, names: Names): string {
+  const words = SHARED_WORDS[names.language];
+  if (PERMITTED.includes(rule)) return bayBasis(where.bay, scene, names.language, true);
+  if (rule === 'traffic.bay') return bayBasis(where.bay, scene, names.language, false);
+  if (DRAWN.includes(rule)) return words.sceneFile;
+  return facts.source === undefined ? words.practice : names.source(String(facts.source));
+}
+
+/** Where the permitted load of a bay comes from. */
+export function bayBasis(id: string | undefined, scene: SceneFile, language: Language, withAuthor: boolean): string {
+  const words = SHARED_WORDS[language];
+  const bay = scene.deck.bays.find((entry) => entry.id === id);
+  if (!bay?.basis || !isConfirmed(bay)) return words.notConfirmed;
   const { document, revision, date, by } = bay.basis;
-  return `${document}, revision ${revision}, ${date}${by ? `, ${by}` : ''}`;
-}
-
-const bayLoad: RuleText['source'] = (fact, scene) => bayBasis(fact.where.bay, scene);
-
-const RULES: Partial<Record<Rule, RuleText>> = {
-  'load.permanent': {
-    says: (f) =>
-      siteWords(f) ??
-      `Bay ${f.where.bay}: the finished garden, saturated, brings ${kNm2(f.value)} on its worst patch of 1 m × 1 m, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Use a lighter or thinner build-up there, or ask the structural engineer.`,
-    source: bayLoad,
-  },
-  'load.imposed': {
-    says: (f) =>
-      `Bay ${f.where.bay}: a zone on it is meant to carry ${kNm2(f.value)} imposed load, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Change the use or ask the structural engineer.`,
-    source: bayLoad,
-  },
-  'load.total': {
-    says: (f) =>
-      siteWords(f) ??
-      `Bay ${f.where.bay}: permanent and imposed load together reach ${kNm2(f.value)} on the worst patch of 1 m × 1 m, permitted in all are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Lighten the build-up or the use, or ask the structural engineer.`,
-    source: bayLoad,
-  },
-  'load.stage': {
-    says: (f) =>
-      `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst patch of 1 m × 1 m while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
-    source: bayLoad,
-  },
-  'load.basis': {
-    says: (f, scene) => {
-      const basis = scene.deck.bays.find((bay) => bay.id === f.where.bay)?.basis ?? {};
-      const missing = (['document', 'revision', 'date'] as const).filter((key) => !basis[key]?.trim());
-      return `Bay ${f.where.bay}: the permitted load is not confirmed, as its ${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} missing. Ask the structural engineer for the load plan; until then this bay never counts as within its limit.`;
-    },
-    source: () => PRACTICE,
-  },
-  'depth.short': {
-    says: (f) =>
-      `Zone ${f.where.zone}: no room for the build-up on ${areaM2(f.value)}: the finished level comes out up to ${number(Number(f.facts.mostMm), 0)} mm too high. Take a thinner build-up there or raise the finished level.`,
-    source: () => DRAWING,
-  },
-  'depth.over': {
-    says: (f) =>
-      `Zone ${f.where.zone}: the build-up does not reach the finished level on ${areaM2(f.value)}: up to ${number(Number(f.facts.mostMm), 0)} mm are missing. Allow a thicker make-up layer or lower the finished level.`,
-    source: () => DRAWING,
-  },
-  'level.outside': {
-    says: (f) =>
-      f.where.zone
-        ? `Zone ${f.where.zone}: ${areaM2(f.value)} of ${areaM2(Number(f.facts.zoneM2))} lie outside its finish levels; the level of the nearest finish spot or edge between spots is used there. Give levels for the missing part.`
-        : `${areaM2(f.value)} of ${areaM2(Number(f.facts.deckM2))} deck lie outside the surveyed levels; the level of the nearest surveyed edge is used there. Survey the missing part.`,
-    source: () => DRAWING,
-  },
-  'zone.gap': {
-    says: (f) =>
-      `${f.facts.count === 1 ? 'One gap' : `${f.facts.count} gaps`} between zones, ${areaM2(f.value)} in all${f.facts.count === 1 ? '' : `, the largest ${areaM2(Number(f.facts.largestM2))}`}: no build-up lies there and its load counts as nothing. Close the gap or say what lies there.`,
-    source: () => DRAWING,
-  },
-  'zone.overlap': {
-    says: (f) =>
-      `Zones ${f.where.zone} and ${f.facts.other} overlap by ${areaM2(f.value)}; both build-ups are counted there. Draw one common edge.`,
-    source: () => DRAWING,
-  },
-  'zone.outside': {
-    says: (f) => {
-      if (f.where.object) {
-        return `${f.where.object}${f.where.stage ? ` in stage ${f.where.stage}` : ''} stands ${areaM2(f.value)} beyond the deck or over an opening; ${number(Number(f.facts.weightKN))} kN of it are not counted on the deck. Move it or draw what carries it.`;
-      }
-      return `Zone ${f.where.zone} lies ${areaM2(f.value)} beyond the deck or over an opening; that part is left out. Cut the zone at the edge.`;
-    },
-    source: () => DRAWING,
-  },
-  'bay.gap': {
-    says: (f) =>
-      f.facts.beyond
-        ? `Bay ${f.where.bay} has no deck at all, so nothing is judged with it. Check its outline against the deck's.`
-        : `${areaM2(f.value)} of deck belong to no bay (${f.facts.count === 1 ? 'one place' : `${f.facts.count} places`}): nothing is known of what they carry, and nothing there is judged. Complete the load plan.`,
-    source: () => DRAWING,
-  },
-  'bay.overlap': {
-    says: (f) =>
-      `Bays ${f.where.bay} and ${f.facts.other} overlap by ${areaM2(f.value)}; each is judged with that part, the maps show the weaker one. Draw one common edge.`,
-    source: () => DRAWING,
-  },
-  'stage.order': {
-    says: (f) =>
-      `Zone ${f.where.zone}, stage ${f.where.stage}: ${f.facts.layer} is laid before ${f.facts.below}, which belongs beneath it. Change the order of the stages.`,
-    source: () => PRACTICE,
-  },
-  'stage.left': {
-    says: (f) =>
-      f.where.object
-        ? `${f.where.object} is placed in no stage, so its weight is missing from every stage. Add it to the stage that brings it.`
-        : `Zone ${f.where.zone}: no stage places ${f.facts.layers}, so the weight is missing from every stage. Add the role to a stage.`,
-    source: () => PRACTICE,
-  },
-  ...BUILD_UP_TEXT,
-  ...EDGE_TEXT,
-  ...WHEEL_TEXT,
-  ...WALL_TEXT,
-  ...WATER_TEXT,
-  ...ROUTE_TEXT,
-};
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+  return `${words.basis(`${document}`, `${revision}`, `${date}`)}${withAuthor && by ? `, ${by}` : ''}`;
 }

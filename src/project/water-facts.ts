@@ -144,10 +144,7 @@ function upliftFacts({ scene, on, study }: WaterFound): FindingFact[] {
   return [...floating, ...open];
 }
 
-const MOST_NAMED = 4;
-
 /** One for all: the missing overflow is one fault. */
 function unknownUplift(zones: readonly string[], source: string): FindingFact {
-  const named = zones.length > MOST_NAMED ? `${zones.length} zones` : `${zones.length === 1 ? 'zone' : 'zones'} ${zones.join(', ')}`;
-  return fact(['float.uplift', 'check'], { zone: zones[0] }, [zones.length, 0, '-'], { why: 'unknown', named, source });
+  return fact(['float.uplift', 'check'], { zone: zones[0] }, [zones.length, 0, '-'], { why: 'unknown', zones: zones.join('\n'), source });
 }

@@ -288,7 +288,7 @@ describe('stages', () => {
   it('stage.left: layers that no stage places, and objects', () => {
     const stages = [stage('S1', [place(['protection'])])];
     expect(told(stages, 'stage.left')).toEqual([
-      expect.objectContaining({ severity: 'check', where: { zone: 'Z' }, value: 2, facts: { layers: 'slip, substrate' } }),
+      expect.objectContaining({ severity: 'check', where: { zone: 'Z' }, value: 2, facts: { layers: 'slip\nsubstrate' } }),
     ]);
     const all = [stage('S1', [place(['protection', 'slip', 'substrate'])])];
     expect(told(all, 'stage.left')).toEqual([]);

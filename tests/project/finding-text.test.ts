@@ -43,7 +43,7 @@ const FACTS: readonly FindingFact[] = [
     unit: '-',
     facts: { layer: 'Soil', below: 'Sheet' },
   }),
-  fact('stage.left', { where: { zone: 'Z1' }, value: 2, limit: 0, unit: '-', facts: { layers: 'Sheet, Soil' } }),
+  fact('stage.left', { where: { zone: 'Z1' }, value: 2, limit: 0, unit: '-', facts: { layers: 'Sheet\nSoil' } }),
   fact('stage.left', { where: { object: 'T1' }, value: 1, limit: 0, unit: '-' }),
 ];
 

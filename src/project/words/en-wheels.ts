@@ -1,14 +1,12 @@
 /** Wheels in words: pressure on layers, vehicles in bays; what is found, why it matters, who decides. */
 
-import type { FindingFact, Rule } from '../model/finding.ts';
-import { number, type RuleText } from './rule-text.ts';
+import type { FindingFact, Rule } from '../../model/finding.ts';
+import { byWhy, number, type WhyWords, type Words } from './rule-words.ts';
 
 const kPa = (value: number | string) => `${number(Number(value), 0)} kPa`;
 const kNm2 = (value: number) => `${number(value)} kN/m²`;
 const percent = ({ value, limit }: FindingFact) => (limit > 0 ? ` (${number((100 * value) / limit, 0)} %)` : '');
 const when = ({ where }: FindingFact) => (where.stage ? `, stage ${where.stage}` : '');
-const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
-
 /** By how the pressure comes about. */
 const TOGETHER: Readonly<Record<string, string>> = {
   'one wheel': '',
@@ -17,8 +15,8 @@ const TOGETHER: Readonly<Record<string, string>> = {
 };
 
 /** By `facts.why`. */
-const STRESS_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
-  spread: (fact) => {
+export const STRESS_EN = {
+  spread: (fact: FindingFact) => {
     const { where, value, limit, severity, facts } = fact;
     const mend = where.stage
       ? 'Take a lighter machine, lay boards or plates, or place more before it drives there'
@@ -27,11 +25,11 @@ const STRESS_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
     const found = `${pressing(fact)} presses ${kPa(value)} on ${facts.layer}${TOGETHER[String(facts.governs)]}: ${parts(fact)}; it bears ${kPa(limit)}${percent(fact)}.`;
     return `${found} An elastic half-space would give ${kPa(facts.elasticKPa)} from the wheels. ${look}; the structural engineer decides.`;
   },
-  elastic: (fact) =>
+  elastic: (fact: FindingFact) =>
     `${pressing(fact)} presses ${kPa(sumKPa(fact))} on ${fact.facts.layer} if wheels spread with depth as entered, and that is borne (${kPa(fact.limit)}). By the second opinion, an elastic half-space, it is ${kPa(fact.value)}${percent(fact)}: ${elasticParts(fact)}. Under thin cover the elastic peak is the higher one; layers on a stiff slab are no half-space, so neither is exact. Ask for a proof of the bearing, or take more thickness above it; the structural engineer decides.`,
-  begins: (fact) =>
+  begins: (fact: FindingFact) =>
     `${pressing(fact)} would press ${kPa(fact.value)} on ${fact.facts.layer}${TOGETHER[String(fact.facts.governs)]} as the stage begins, before what it lays lies on top: ${parts(fact)}; it bears ${kPa(fact.limit)}${percent(fact)}. Let it drive only on what is laid, tipping ahead of itself, or on boards or plates; the structural engineer decides.`,
-};
+} satisfies WhyWords;
 
 const pressing = (fact: FindingFact) => `Zone ${fact.where.zone}${when(fact)}: ${fact.facts.vehicle} (${fact.facts.run})`;
 const sumKPa = ({ facts }: FindingFact) => Number(facts.wheelsKPa) + Number(facts.aboveKPa);
@@ -45,16 +43,16 @@ function partsOf({ facts }: FindingFact, pressedKPa: number): string {
 }
 
 /** By `facts.why`. */
-const BAY_WORDS: Readonly<Record<string, (fact: FindingFact) => string>> = {
-  'not permitted': (f) =>
+export const BAY_EN = {
+  'not permitted': (f: FindingFact) =>
     `Bay ${f.where.bay}${when(f)}: ${f.facts.vehicle} (${f.facts.run}) is not among the vehicles that the load plan permits there. Keep it off, or have the structural engineer permit it.`,
-  'not said': (f) =>
+  'not said': (f: FindingFact) =>
     `Bay ${f.where.bay}${when(f)}: the load plan does not say which vehicles may enter; ${f.facts.vehicle} (${f.facts.run}) does. Ask the structural engineer, for a fire appliance the fire authority too.`,
-  load: (f) =>
+  load: (f: FindingFact) =>
     `Bay ${f.where.bay}${when(f)}: ${number(Number(f.facts.standingKN), 1)} kN of ${f.facts.vehicle} (${f.facts.run}) stand on it at once, ${kNm2(f.value)} over its area; ${kNm2(f.limit)} are permitted${percent(f)}. Take a lighter vehicle or another way; the structural engineer must check wheels and supports in any case.`,
-};
+} satisfies WhyWords;
 
-export const WHEEL_TEXT: Partial<Record<Rule, RuleText>> = {
-  'stress.layer': { says: (fact) => STRESS_WORDS[String(fact.facts.why)](fact), source: ownSource },
-  'traffic.bay': { says: (fact) => BAY_WORDS[String(fact.facts.why)](fact), source: ownSource },
-};
+export const WHEELS_EN = {
+  'stress.layer': byWhy(STRESS_EN),
+  'traffic.bay': byWhy(BAY_EN),
+} satisfies Partial<Record<Rule, Words>>;

@@ -1,15 +1,13 @@
 /** Edges, strips and falls in words: what is found, why it matters, what to do. */
 
-import type { FindingFact, Rule } from '../model/finding.ts';
-import { number, type RuleText } from './rule-text.ts';
+import type { FindingFact, Rule } from '../../model/finding.ts';
+import { number, type Words } from './rule-words.ts';
 
 const mm = (value: number) => `${number(value, 0)} mm`;
 /** Rounded to the unsafe side, so that 49.6 of 50 mm never reads as 50. */
 const lessMm = (value: number) => mm(Math.floor(value + 1e-6));
 const moreMm = (value: number) => mm(Math.ceil(value - 1e-6));
 const areaM2 = (value: number) => `${number(value)} m²`;
-const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
-
 function upstandWords({ where, value, limit, facts }: FindingFact): string {
   const name = facts.kind === 'threshold' ? `Sill ${facts.edge}` : `Upstand ${facts.edge}`;
   const height =
@@ -52,8 +50,8 @@ function fallWords({ where, value, limit, severity, facts }: FindingFact): strin
   return `The membrane falls ${falls} on ${area}, less than ${number(limit)} %. Water stands there, and sagging of the slab takes the rest of the fall. Have falls made before anything is laid, or add an outlet and drainage that copes with standing water.`;
 }
 
-export const EDGE_TEXT: Partial<Record<Rule, RuleText>> = {
-  'edge.upstand': { says: upstandWords, source: ownSource },
-  'edge.strip': { says: stripWords, source: ownSource },
-  'level.fall': { says: fallWords, source: ownSource },
-};
+export const EDGES_EN = {
+  'edge.upstand': upstandWords,
+  'edge.strip': stripWords,
+  'level.fall': fallWords,
+} satisfies Partial<Record<Rule, Words>>;

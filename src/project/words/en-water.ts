@@ -1,10 +1,8 @@
 /** Water in words: outlets, overflows, ponds, drainage and uplift; what is found, why it matters, what to do, who decides. */
 
-import { slotLengthMm } from '../core/water/runoff.ts';
-import type { FindingFact, Rule } from '../model/finding.ts';
-import { number, type RuleText } from './rule-text.ts';
-
-type Word = (fact: FindingFact) => string;
+import { slotLengthMm } from '../../core/water/runoff.ts';
+import type { FindingFact, Rule } from '../../model/finding.ts';
+import { byWhy, namesIn, number, type WhyWords, type Words } from './rule-words.ts';
 
 const DECIDES = 'The drainage engineer and the local code decide.';
 const lps = (value: number | string) => `${number(Number(value), 2)} l/s`;
@@ -20,63 +18,65 @@ const about = (value: number | string) => number(Number(value), 2);
 /** Head over a slot that is named as an example [mm]. */
 const SLOT_HEAD_MM = 40;
 
-const OUTLET: Readonly<Record<string, Word>> = {
-  'off deck': ({ where }) => `Outlet ${where.object} is drawn off the deck, so no water is counted to it. Draw it where it stands.`,
-  'no capacity': ({ where, value, facts }) => {
+export const OUTLET_EN = {
+  'off deck': ({ where }: FindingFact) =>
+    `Outlet ${where.object} is drawn off the deck, so no water is counted to it. Draw it where it stands.`,
+  'no capacity': ({ where, value, facts }: FindingFact) => {
     const drains = facts.rain
       ? `${lps(value)} in the design rain (${areaM2(facts.areaM2)}, mean coefficient ${about(facts.c)})`
       : `${areaM2(facts.areaM2)} of deck`;
     return `Outlet ${where.object} drains ${drains}, and the file does not say what it can take. Enter its capacity as built in, strainer and head included. ${DECIDES}`;
   },
-  capacity: (f) =>
+  capacity: (f: FindingFact) =>
     `Outlet ${f.where.object} gets ${lps(f.value)} in the design rain off ${areaM2(f.facts.areaM2)} (mean coefficient ${about(f.facts.c)}); it takes ${lps(f.limit)} (${percent(f)}). ${f.severity === 'stop' ? 'Water backs up in the drainage. Add an outlet, or choose a larger one.' : 'Little is left: leaves and a little more rain take it.'} ${DECIDES}`,
-  'no way out': ({ value, facts }) =>
+  'no way out': ({ value, facts }: FindingFact) =>
     facts.any
       ? `${areaM2(value)} of the deck drain to no outlet: water finds no way out of there. Add an outlet, or falls that lead to one. ${DECIDES}`
       : `No outlet is drawn: the water of ${areaM2(value)} of deck has no way out. Draw outlets and overflows as they are. ${DECIDES}`,
-  'no row': ({ where, facts }) =>
+  'no row': ({ where, facts }: FindingFact) =>
     `Zone ${where.zone}: no row of the table of run-off coefficients fits (${facts.table}), so all of its rain is counted (C = 1.0). Give the build-up a "runoff" of its own, with its source, to count less.`,
-};
+} satisfies WhyWords;
 
-const OVERFLOW: Readonly<Record<string, Word>> = {
-  'off deck': ({ where }) => `Overflow ${where.object} is drawn off the deck, so it is not counted. Draw it at the edge of the deck.`,
-  'no invert': ({ where }) =>
+export const OVERFLOW_EN = {
+  'off deck': ({ where }: FindingFact) =>
+    `Overflow ${where.object} is drawn off the deck, so it is not counted. Draw it at the edge of the deck.`,
+  'no invert': ({ where }: FindingFact) =>
     `Overflow ${where.object} has no level at which it begins to run, so it is not counted. Enter "invertM", on the datum of the deck's levels.`,
-  'below deck': ({ where, facts }) =>
+  'below deck': ({ where, facts }: FindingFact) =>
     `Overflow ${where.object} begins to run at ${about(facts.invertM)} m, below the membrane there: it runs in any rain, as an outlet does. Check its level; it stands on the datum of the deck's levels.`,
-  'no capacity': ({ where, value, facts }) =>
+  'no capacity': ({ where, value, facts }: FindingFact) =>
     `Overflow ${where.object} ${facts.rain ? `must carry ${lps(value)}` : 'must relieve'} off ${areaM2(facts.areaM2)}, and the file does not say what it can take. Enter its capacity at the head that the upstands allow. ${DECIDES}`,
-  capacity: (f) => {
+  capacity: (f: FindingFact) => {
     const slotM = slotLengthMm(Math.max(0, f.value - f.limit), SLOT_HEAD_MM) / 1000;
     const found = `Overflow ${f.where.object} must carry ${lps(f.value)} off ${areaM2(f.facts.areaM2)} in the extreme rain, less what the outlets take in the design rain; it takes ${lps(f.limit)} (${percent(f)}).`;
     if (f.severity !== 'stop') return `${found} Little is left. ${DECIDES}`;
     return `${found} Water rises above its level and loads the deck. Make it larger or add one: for the rest a slot of about ${number(Math.ceil(100 * slotM) / 100)} m at ${SLOT_HEAD_MM} mm of water (weir formula from memory). ${DECIDES}`;
   },
-  'over finish': ({ where, value, facts }) =>
+  'over finish': ({ where, value, facts }: FindingFact) =>
     `Before overflow ${facts.overflow} runs, water stands up to ${mm(value)} deep on the finish${where.zone ? ` of zone ${where.zone}` : ''}, on ${areaM2(facts.areaM2)} in all. Set the overflow lower, or accept it there in writing: people slip, soil floats off. ${DECIDES}`,
-  none: ({ where }) =>
+  none: ({ where }: FindingFact) =>
     `No overflow relieves outlet ${where.object}: with the outlets blocked its water finds no other way off the deck. Add an overflow at this low place, with free outfall. ${DECIDES}`,
-  'over edge': ({ where, value, facts }) =>
+  'over edge': ({ where, value, facts }: FindingFact) =>
     facts.kind === 'threshold'
       ? `With the outlets blocked, the water of outlet ${where.object} rises ${mm(value)} and runs over sill ${facts.edge} into the building before any overflow runs. Add an overflow there, lower than the sill. ${DECIDES}`
       : `With the outlets blocked, the water of outlet ${where.object} rises ${mm(value)} and runs over upstand ${facts.edge} before any overflow runs: behind the membrane it does damage. Add an overflow there, lower than the upstand. ${DECIDES}`,
-};
+} satisfies WhyWords;
 
-const POND: Readonly<Record<string, Word>> = {
-  pond: ({ where, value, limit, facts }) =>
+export const POND_EN = {
+  pond: ({ where, value, limit, facts }: FindingFact) =>
     `Water stays up to ${mm(value)} deep${where.zone ? ` in zone ${where.zone}` : ''}, on ${areaM2(facts.areaM2)} (${litres(facts.litres)} in the pores and above): the deck has no fall to an outlet there, ${mm(limit)} are let pass. Roots drown, a base freezes. Have falls made, or set an outlet at the lowest point. ${DECIDES}`,
-  unbounded: ({ facts }) =>
+  unbounded: ({ facts }: FindingFact) =>
     `With outlet ${facts.outlet} blocked, water rises without end: no other outlet, no overflow and no edge of known height lets it out, so its load can't be told. Add an overflow, and draw the edges. The structural engineer must know how high water can stand.`,
-  blocked: ({ where, value, facts }) =>
+  blocked: ({ where, value, facts }: FindingFact) =>
     `With outlet ${facts.outlet} blocked, water stands up to ${mm(facts.depthMm)} deep before it runs off${facts.into === '' ? '' : ` at ${facts.into}`}. Bay ${where.bay} then uses ${number(value, 1)} % of what is permitted, the saturated garden and ${kNm2(facts.waterKNm2)} of water on the mean${Number(facts.count) > 1 ? `; over are ${facts.bays}` : ''}. Set an overflow lower, or build lighter. The structural engineer decides whether the case counts.`,
-};
+} satisfies WhyWords;
 
-const FLOW: Readonly<Record<string, Word>> = {
-  element: (f) =>
+export const FLOW_EN = {
+  element: (f: FindingFact) =>
     `Zone ${f.where.zone}: in the design rain ${lsm(f.value)} run in ${f.facts.layer} at the end of the longest way; it carries ${lsm(f.limit)} (${percent(f)}), as given for its fall. Water backs up into what lies above. Take an element that carries more, or shorten the way by another outlet. ${DECIDES}`,
-  fill: ({ where, value, limit, facts }) =>
+  fill: ({ where, value, limit, facts }: FindingFact) =>
     `Zone ${where.zone}: in the design rain water stands ${mm(value)} high in ${facts.layer} (by the second formula ${mm(facts.secondMm)}), which is ${number(limit, 0)} mm thick: ${lsm(facts.flowLsm)} come, running full it carries ${lsm(facts.capacityLsm)}. Water backs up into what lies above. Lay it thicker or coarser, use an element, or shorten the way by another outlet. ${DECIDES}`,
-};
+} satisfies WhyWords;
 
 function upliftWords({ where, value, facts }: FindingFact): string {
   const when = where.stage ? `, stage ${where.stage}, while not all lies on it` : '';
@@ -88,17 +88,24 @@ function upliftWords({ where, value, facts }: FindingFact): string {
   return `Zone ${where.zone}${when}: ${facts.layer} (${counted}) floats when water stands ${water}: ${kNm2(facts.upliftKNm2)} lift, ${kNm2(facts.holdingKNm2)} dry hold, with the factors ${number(Math.floor(100 * value + 1e-6) / 100)} instead of 1; ${kNm2(facts.ballastKNm2)} are missing. ${mend} The structural engineer and the geotechnical code decide.`;
 }
 
-const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
-const by = (words: Readonly<Record<string, Word>>): RuleText => ({ says: (f) => words[String(f.facts.why)](f), source: ownSource });
+const MOST_NAMED = 4;
 
-export const WATER_TEXT: Partial<Record<Rule, RuleText>> = {
-  'water.outlet': by(OUTLET),
-  'water.overflow': by(OVERFLOW),
-  'water.pond': by(POND),
-  'water.flow': by(FLOW),
-  'float.uplift': by({
-    floats: upliftWords,
-    unknown: ({ facts }) =>
-      `Whether the light layers of ${facts.named} can float is not known: no overflow and no edge says how high water can stand there. Draw the overflows with their levels, or give the level under "flotation". ${DECIDES}`,
-  }),
-};
+function namedZones(text: string | number): string {
+  const zones = namesIn(text);
+  if (zones.length > MOST_NAMED) return `${zones.length} zones`;
+  return zones.length === 1 ? `zone ${zones[0]}` : `zones ${zones.join(', ')}`;
+}
+
+export const UPLIFT_EN = {
+  floats: upliftWords,
+  unknown: ({ facts }: FindingFact) =>
+    `Whether the light layers of ${namedZones(facts.zones)} can float is not known: no overflow and no edge says how high water can stand there. Draw the overflows with their levels, or give the level under "flotation". ${DECIDES}`,
+} satisfies WhyWords;
+
+export const WATER_EN = {
+  'water.outlet': byWhy(OUTLET_EN),
+  'water.overflow': byWhy(OVERFLOW_EN),
+  'water.pond': byWhy(POND_EN),
+  'water.flow': byWhy(FLOW_EN),
+  'float.uplift': byWhy(UPLIFT_EN),
+} satisfies Partial<Record<Rule, Words>>;

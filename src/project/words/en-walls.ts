@@ -1,7 +1,7 @@
 /** Retaining edges in words: what is found, why it matters, what to do. */
 
-import type { FindingFact, Rule } from '../model/finding.ts';
-import { number, type RuleText } from './rule-text.ts';
+import type { FindingFact, Rule } from '../../model/finding.ts';
+import { byWhy, number, type WhyWords, type Words } from './rule-words.ts';
 
 /** Rounded to the unsafe side, so that 1.497 never reads as 1.50. */
 const less = (value: number) => number(Math.floor(100 * value + 1e-6) / 100);
@@ -18,20 +18,18 @@ function slidingWords({ where, value, limit, facts }: FindingFact): string {
 }
 
 /** By `facts.why`. */
-const BEARING: Readonly<Record<string, (fact: FindingFact) => string>> = {
-  unknown: ({ where, value, facts }) =>
+export const BEARING_EN = {
+  unknown: ({ where, value, facts }: FindingFact) =>
     `Retaining edge ${where.object}: up to ${kPa(value)} press under its base, ${facts.layers === 0 ? 'and no layer is drawn between it and the membrane' : 'and what it stands on has no permitted pressure'}. The structural engineer and the data sheets say whether that can be borne.`,
-  pressure: ({ where, value, limit, severity, facts }) =>
+  pressure: ({ where, value, limit, severity, facts }: FindingFact) =>
     `Retaining edge ${where.object}: up to ${kPa(value)} press under its base, ${facts.layer} below it bears ${number(limit, 1)} kPa${severity === 'stop' ? '' : ' (near the limit)'}. Make the base slab wider, or have it stand on a layer that bears more. ${ENGINEER}`,
-  tension: ({ where, value, limit, facts }) =>
+  tension: ({ where, value, limit, facts }: FindingFact) =>
     `Retaining edge ${where.object}: the resultant lies ${more(value)} m from the middle of its base, more than a sixth of the width (${less(limit)} m): the base opens and presses on ${less(Number(facts.contactM))} m of ${number(Number(facts.baseM))} m. Make the base slab wider. ${ENGINEER}`,
-  soil: ({ where, value, limit, facts }) =>
+  soil: ({ where, value, limit, facts }: FindingFact) =>
     `Retaining edge ${where.object}: ${where.zone ? `the build-up of zone ${where.zone} behind it is ${less(value)} m deep` : 'no build-up lies behind it'}, while it retains ${number(limit)} m. The soil on its base slab is counted with the zone, so up to ${more(Number(facts.missingKNm2))} kN/m² are missing from the loads of the deck. Draw the soil as it will lie, or turn the wall to the other side.`,
-};
+} satisfies WhyWords;
 
-const ownSource: RuleText['source'] = ({ facts }) => String(facts.source);
-
-export const WALL_TEXT: Partial<Record<Rule, RuleText>> = {
-  'wall.sliding': { says: slidingWords, source: ownSource },
-  'wall.bearing': { says: (fact) => BEARING[String(fact.facts.why)](fact), source: ownSource },
-};
+export const WALLS_EN = {
+  'wall.sliding': slidingWords,
+  'wall.bearing': byWhy(BEARING_EN),
+} satisfies Partial<Record<Rule, Words>>;
