@@ -2,6 +2,7 @@
 
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { Issue } from './issue.ts';
+import type { LightenAnswer, LightenOptions } from './lighten.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
 import type { Report } from './report.ts';
@@ -86,5 +87,7 @@ export interface Engine {
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
   /** Along a line in coordinates of the file, at a stage or, where that is null, in the finished garden. */
   section(line: readonly PointM[], stage: number | null): Promise<SectionDrawing>;
+  /** How zones too heavy for their bays could be built lighter; each answer holds a whole scene to open. */
+  lighten(options: LightenOptions): Promise<LightenAnswer>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
 }

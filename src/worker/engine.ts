@@ -63,6 +63,8 @@ export function createEngine(): Engine {
     sources: async () => session.sources(),
     exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
     section: async (line, stage) => drawSection(drawnSource(), line, stage),
+    // Its solver is only loaded when it is asked for.
+    lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.opened(), options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }

@@ -29,6 +29,9 @@ export function emptyEngine(): Engine {
     section: async () => {
       throw new Error('no section was to be asked for');
     },
+    lighten: async () => {
+      throw new Error('nothing was to be lightened');
+    },
     exportDrawn: async () => {
       throw new Error('no drawing was to be asked for');
     },
@@ -69,6 +72,7 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     sources: ask('sources'),
     exportFile: ask('exportFile'),
     section: ask('section'),
+    lighten: ask('lighten'),
     exportDrawn: ask('exportDrawn'),
   };
   return { engine, calls, named: (name) => calls.filter((call) => call.name === name) };
