@@ -2,6 +2,7 @@
 
 import type { Language } from '../../model/language.ts';
 import { formatIn } from '../format.ts';
+import { de } from './de.ts';
 import { en } from './en.ts';
 import { walk as enWalk } from './en-walk.ts';
 
@@ -17,7 +18,7 @@ export type Worded<T> = T extends (...given: infer Given) => infer Said
 const EN = { ...en, walk: enWalk } as const;
 export type Texts = Worded<typeof EN>;
 
-const TABLES: Readonly<Record<Language, Texts>> = { en: EN, de: EN };
+const TABLES: Readonly<Record<Language, Texts>> = { en: EN, de };
 
 export const textsOf = (language: Language): Texts => TABLES[language];
 
