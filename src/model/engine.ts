@@ -2,6 +2,8 @@
 
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { Issue } from './issue.ts';
+import type { ExportTableId } from './export-table.ts';
+import type { HistoryView } from './history.ts';
 import type { LightenAnswer, LightenOptions } from './lighten.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
@@ -34,6 +36,8 @@ export interface Snapshot {
   /** Names of all materials of the report by their ids. */
   readonly materialNames: ReadonlyMap<string, string>;
   /** Time the evaluation took in the worker [ms]. */
+  /** Steps back and forth, and whether anything is unsaved. */
+  readonly history: HistoryView;
   readonly evaluatedMs: number;
 }
 
@@ -72,8 +76,10 @@ export interface ExportedFile {
 
 export interface Engine {
   open(text: string): Promise<OpenAnswer>;
-  /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. */
-  setThickness(buildUp: string, layer: number, thicknessMm: number): Promise<OpenAnswer>;
+  /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. Edits of one gesture are one step of undo. */
+  setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
+  /** One step back or forth; null where there is none. */
+  travel(way: 'undo' | 'redo'): Promise<OpenAnswer | null>;
   /** `outlet`: the one that is blocked, for the map of that. */
   map(kind: MapKind, stage: number | null, outlet?: string | null): Promise<CellMap>;
   /** Water with one outlet closed; null where the scene has no such outlet. */

@@ -7,6 +7,7 @@ import { runPose } from '../core/run-pose.ts';
 import { type MappedWater, waterMap } from '../core/water-map.ts';
 import { wheelMap } from '../core/wheel-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
+import type { HistoryView, SceneEdit } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import { type CellMap, type CoreLog, isWaterMap, type MapKind } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
@@ -17,6 +18,7 @@ import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
+import { History } from './history.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { deckRims } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
@@ -29,10 +31,17 @@ export type SessionAnswer =
   | { readonly project: Project; readonly issues: readonly Issue[] }
   | { readonly project: null; readonly issues: readonly Issue[] };
 
+/** A scene that was shown, with what it was warned of. */
+interface State {
+  readonly scene: SceneFile;
+  readonly issues: readonly Issue[];
+}
+
 export class Session {
   private project: Project | null = null;
   /** What the file was warned of besides its build-ups, which edits change. */
   private otherWarnings: readonly Issue[] = [];
+  private states: History<State> | null = null;
 
   /** Reads a scene file; where it can't be used, the scene open before stays. */
   open(text: string): SessionAnswer {
@@ -40,12 +49,16 @@ export class Session {
     if (reading.project) {
       this.project = reading.project;
       this.otherWarnings = reading.issues.filter((issue) => !isOfBuildUps(issue));
+      this.states = new History({ scene: reading.project.scene, issues: reading.issues });
     }
     return reading;
   }
 
-  /** Sets one layer's thickness (of a make-up layer: its nominal) [mm]; refused with the same checks as a file. */
-  setThickness(buildUp: string, layer: number, thicknessMm: number): SessionAnswer {
+  /**
+   * Sets one layer's thickness (of a make-up layer: its nominal) [mm]; refused with the same checks as a file.
+   * Edits of one gesture are one step of undo.
+   */
+  setThickness(buildUp: string, layer: number, thicknessMm: number, gesture: number | null = null): SessionAnswer {
     const project = this.opened();
     const scene = withThickness(project.scene, buildUp, layer, thicknessMm);
     // The build-ups alone are read again: the rest was checked when the file was opened and has not changed.
@@ -54,8 +67,31 @@ export class Session {
     const reading = parseScene(JSON.stringify(changed), KNOWN_IDS);
     const issues = reading.issues.filter(isOfBuildUps).map(withoutLine);
     if (!reading.scene) return { project: null, issues };
-    this.project = evaluateProject(scene, { cellM: project.resolved.input.cellM, previous: project });
-    return { project: this.project, issues: [...issues, ...this.otherWarnings] };
+    const states = this.known();
+    const state = { scene, issues: [...issues, ...this.otherWarnings] };
+    states.push(thicknessEdit(project, { buildUp, layer, thicknessMm }), state, gesture);
+    return this.show(states.present);
+  }
+
+  /** One step back or forth, to the very scene that was there; without one nothing changes. */
+  travel(way: 'undo' | 'redo'): SessionAnswer {
+    const states = this.known();
+    return this.show(states.go(way) ?? states.present);
+  }
+
+  history(): HistoryView {
+    return this.known().view();
+  }
+
+  private known(): History<State> {
+    if (!this.states) throw new RangeError('Session: no scene is open');
+    return this.states;
+  }
+
+  private show({ scene, issues }: State): SessionAnswer {
+    const previous = this.opened();
+    this.project = evaluateProject(scene, { cellM: previous.resolved.input.cellM, previous });
+    return { project: this.project, issues };
   }
 
   /** `outlet` is the one that is blocked, for the map of that. */
@@ -119,6 +155,15 @@ function isOfBuildUps(issue: Issue): boolean {
 /** The text an edit is read from is not the user's file: its lines mean nothing to them. */
 function withoutLine({ line: _, ...issue }: Issue): Issue {
   return issue;
+}
+
+/** Thickness of a layer as the build-up has it now, and as it will be. */
+function thicknessEdit(project: Project, to: { buildUp: string; layer: number; thicknessMm: number }): SceneEdit {
+  const layer = project.scene.buildups.find(({ id }) => id === to.buildUp)?.layers[to.layer];
+  if (layer === undefined) throw new RangeError(`setThickness: no layer ${to.layer} in a build-up "${to.buildUp}"`);
+  const given = typeof layer.thicknessMm === 'object' ? layer.thicknessMm.nominal : layer.thicknessMm;
+  const fromMm = given ?? mmFromMetres(layerThickness(layer, project.resolved.materialOf(layer.material)).thicknessM);
+  return { kind: 'thickness', buildUp: to.buildUp, layer: to.layer, fromMm, toMm: to.thicknessMm };
 }
 
 function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile {

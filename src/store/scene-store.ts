@@ -1,13 +1,18 @@
 /** The open scene and everything calculated from it, kept in step with the worker: answers that come late are dropped. */
 
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Engine, ExportedFile, ExportKind, ExportLanguage, OpenAnswer, Snapshot } from '../model/engine.ts';
+import type { DerivationAsk, Term } from '../model/derivation.ts';
+import type { DrawnKind, DrawnOptions } from '../model/drawn-file.ts';
+import type { Engine, ExportedFile, ExportKind, ExportLanguage, HandoverOptions, OpenAnswer, Snapshot } from '../model/engine.ts';
+import { type HistoryView, NO_HISTORY, type SceneEdit } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
+import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import type { SectionView } from './section-view.ts';
 import type { ChosenRun, ViewStore } from './view-store.ts';
 
 export interface SceneState {
@@ -15,8 +20,10 @@ export interface SceneState {
   /** Name of the open file or demo scene. */
   readonly fileName: string;
   readonly snapshot: Snapshot | null;
-  /** Thicknesses were changed since the file was opened. */
-  readonly edited: boolean;
+  /** What undo and redo would do, and whether the scene is other than last opened or saved. */
+  readonly history: HistoryView;
+  /** What was just undone or done again; null once anything else is done. */
+  readonly travelled: Travelled | null;
   /** Warnings of the open scene. */
   readonly warnings: readonly Issue[];
   /** Why the last file did not open; the scene opened before stays. */
@@ -29,18 +36,42 @@ export interface SceneState {
   readonly poses: readonly RunPose[];
   /** Water with the chosen outlet blocked. */
   readonly rise: BlockedOutlet | null;
+  /** The section chosen in the view store, once drawn. */
+  readonly section: DrawnSection | null;
+}
+
+export interface Travelled {
+  readonly way: 'undo' | 'redo';
+  readonly edit: SceneEdit;
+}
+
+/** A section as numbers and as its sheet. */
+export interface DrawnSection {
+  readonly of: SectionView;
+  readonly drawing: SectionDrawing;
+  readonly svg: string;
 }
 
 export interface SceneActions {
   openText(fileName: string, text: string): Promise<void>;
-  setThickness(buildUp: string, layer: number, thicknessMm: number): void;
+  /** Edits of one gesture, as `newGesture` gives it, are one step of undo. */
+  setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): void;
+  newGesture(): number;
+  travel(way: 'undo' | 'redo'): void;
   dismissRefusal(): void;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
   sources(): Promise<readonly SourceUse[]>;
+  /** How a number of the report comes about; null where the scene has no such number. */
+  derive(ask: DerivationAsk): Promise<Term | null>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
+  exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
+  exportHandover(options: HandoverOptions): Promise<ExportedFile>;
 }
 
 export type SceneStore = StoreApi<SceneState & SceneActions>;
+
+/** Of what is asked for by stage, map and picked cell: nothing yet. */
+const NOTHING_ASKED = { cellMap: null, coreLog: null, poses: [], rise: null, section: null } as const;
 
 /**
  * A scene store that follows the view store: whenever stage, map or picked cell change, it asks the engine anew.
@@ -53,13 +84,11 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     status: 'empty',
     fileName: '',
     snapshot: null,
-    edited: false,
+    history: NO_HISTORY,
+    travelled: null,
     warnings: [],
     refused: null,
-    cellMap: null,
-    coreLog: null,
-    poses: [],
-    rise: null,
+    ...NOTHING_ASKED,
     async openText(fileName, text) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
@@ -74,34 +103,53 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         status: 'ready',
         fileName,
         snapshot: answer.snapshot,
-        edited: false,
+        history: answer.snapshot.history,
+        travelled: null,
         warnings: answer.warnings,
         refused: null,
-        cellMap: null,
-        coreLog: null,
-        poses: [],
-        rise: null,
+        ...NOTHING_ASKED,
       });
-      await Promise.all([refreshMap(), refreshLog(), refreshPoses()]);
+      await Promise.all([refresh.refreshMap(), refresh.refreshLog(), refresh.refreshPoses()]);
     },
-    setThickness: (buildUp, layer, thicknessMm) =>
-      edits.push(`${buildUp} ${layer}`, () => answered(engine.setThickness(buildUp, layer, thicknessMm))),
+    setThickness: (buildUp, layer, thicknessMm, gesture) =>
+      edits.push(`${buildUp} ${layer} ${gesture}`, async () => ({
+        answer: await answered(engine.setThickness(buildUp, layer, thicknessMm, gesture)),
+        travelled: null,
+      })),
+    newGesture: () => ++gestures,
+    // Each press of undo is a step of its own, after the edits that still wait.
+    travel: (way) =>
+      edits.push(`travel ${++gestures}`, async () => {
+        const edit = store.getState().history[way];
+        const answer = edit && (await answered(engine.travel(way)));
+        return answer && { answer, travelled: { way, edit } };
+      }),
     dismissRefusal: () => set({ refused: null }),
-    sources: () => engine.sources(),
-    exportFile: (kind, language) => engine.exportFile(kind, language),
+    ...handedThrough(engine),
   }));
 
-  const { refreshMap, refreshLog, refreshPoses, refreshRise } = refreshers(engine, view, store);
-  const edits = latestOfEach<OpenAnswer>(async (answer) => {
+  const refresh = refreshers(engine, view, store);
+  let gestures = 0;
+  const edits = latestOfEach<Edited | null>(async (edited) => {
+    if (edited === null) return;
+    const { answer, travelled } = edited;
     if (!answer.ok) {
       store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
       return;
     }
-    store.setState({ snapshot: answer.snapshot, edited: true, warnings: answer.warnings });
-    await Promise.all([refreshMap(), refreshLog(), refreshPoses(), refreshRise()]);
+    const { snapshot, warnings } = answer;
+    store.setState({ snapshot, history: snapshot.history, travelled, warnings });
+    await Promise.all(Object.values(refresh).map((again) => again()));
   });
+  followView(view, store, refresh);
+  return store;
+}
 
+/** Asks anew for what follows stage, map, picked cell, section and chosen vehicle. */
+function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<typeof refreshers>): void {
+  const { refreshMap, refreshLog, refreshPoses, refreshRise, refreshSection } = refresh;
   view.subscribe((now, before) => {
+    if (now.cell !== before.cell || now.stage !== before.stage) store.setState({ travelled: null });
     const blocks = now.blocked !== before.blocked;
     if (blocks) void refreshRise();
     if (now.map === 'blocked' && now.blocked === null) {
@@ -109,10 +157,15 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
       return;
     }
     if (now.map !== before.map || now.stage !== before.stage || (blocks && now.map === 'blocked')) void refreshMap();
+    if (now.section !== before.section || now.language !== before.language || now.stage !== before.stage) void refreshSection();
     if (now.run !== before.run || now.stage !== before.stage) void refreshPoses();
     if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
   });
-  return store;
+}
+
+interface Edited {
+  readonly answer: OpenAnswer;
+  readonly travelled: Travelled | null;
 }
 
 /** What follows stage, map, picked cell and chosen vehicle. */
@@ -151,7 +204,23 @@ function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
     },
     (rise) => store.setState({ rise }),
   );
-  return { refreshMap, refreshLog, refreshPoses, refreshRise };
+  return { refreshMap, refreshLog, refreshPoses, refreshRise, refreshSection: sectionRefresher(engine, view, store) };
+}
+
+function sectionRefresher(engine: Engine, view: ViewStore, store: SceneStore): () => Promise<void> {
+  return newestOnly(
+    async () => {
+      const { section, stage, language } = view.getState();
+      if (section === null || store.getState().snapshot === null) return null;
+      const { line, scale, heights } = section;
+      const [drawing, file] = await Promise.all([
+        engine.section(line, stage),
+        engine.exportDrawn('section svg', { line, scale, exaggeration: heights, stage, language }),
+      ]);
+      return { of: section, drawing, svg: new TextDecoder().decode(file.bytes) };
+    },
+    (section) => store.setState({ section }),
+  );
 }
 
 /** The outlet that lets water stand deepest when it is blocked: without end, where nothing lets it out. */
@@ -190,7 +259,7 @@ function wantedRuns(snapshot: Snapshot | null, { run, stage }: { run: ChosenRun 
 }
 
 /** A fault of the program itself is told like any other, so that nothing waits for ever. */
-async function answered(work: Promise<OpenAnswer>): Promise<OpenAnswer> {
+async function answered<Answer extends OpenAnswer | null>(work: Promise<Answer>): Promise<Answer | OpenAnswer> {
   try {
     return await work;
   } catch (error) {
@@ -226,5 +295,18 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): { push(kind: strin
     drop() {
       waiting.clear();
     },
+  };
+}
+
+type HandedThrough = Pick<SceneActions, 'sources' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
+
+/** What only the engine knows, and no state keeps. */
+function handedThrough(engine: Engine): HandedThrough {
+  return {
+    sources: () => engine.sources(),
+    derive: (ask) => engine.derive(ask),
+    exportFile: (kind, language) => engine.exportFile(kind, language),
+    exportDrawn: (kind, options) => engine.exportDrawn(kind, options),
+    exportHandover: (options) => engine.exportHandover(options),
   };
 }

@@ -45,7 +45,7 @@ export function createEngine(): Engine {
     const drawn = buildPicture(on, memory);
     memory = drawn.memory;
     source = sourceOn(project, on, drawn.picture, datumM);
-    return { ok: true, snapshot: { ...snapshotOf(project, drawn.picture, evaluatedMs), datumM }, warnings: issues };
+    return { ok: true, snapshot: { ...snapshotOf(project, drawn.picture, evaluatedMs), datumM, history: session.history() }, warnings: issues };
   };
 
   const drawnSource = (): SectionSource => {
@@ -55,7 +55,9 @@ export function createEngine(): Engine {
 
   return {
     open: async (text) => answer(() => session.open(text)),
-    setThickness: async (buildUp, layer, thicknessMm) => answer(() => session.setThickness(buildUp, layer, thicknessMm)),
+    setThickness: async (buildUp, layer, thicknessMm, gesture) =>
+      answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
+    travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),
     map: async (kind, stage, outlet) => session.map(kind, stage, outlet),
     blockedOutlet: async (outlet) => session.blockedOutlet(outlet),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
@@ -69,7 +71,7 @@ export function createEngine(): Engine {
   };
 }
 
-function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs: number): Omit<Snapshot, 'datumM'> {
+function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs: number): Omit<Snapshot, 'datumM' | 'history'> {
   const { evaluation } = project;
   return {
     scene: project.scene,

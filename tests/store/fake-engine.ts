@@ -1,6 +1,7 @@
 /** An engine whose answers come when the test says. */
 
 import type { Engine, OpenAnswer, Snapshot } from '../../src/model/engine.ts';
+import { type HistoryView, NO_HISTORY } from '../../src/model/history.ts';
 import type { Issue } from '../../src/model/issue.ts';
 
 export const ISSUE: Issue = { code: 'TEST', level: 'error', path: 'zones[0]', got: 'this', expected: 'that', mend: 'Do so.' };
@@ -8,14 +9,15 @@ export const ISSUE: Issue = { code: 'TEST', level: 'error', path: 'zones[0]', go
 export const refusal: OpenAnswer = { ok: false, issues: [ISSUE] };
 
 /** Answers with a snapshot that can be told apart by its scene's name. */
-export function opened(name: string, warnings: readonly Issue[] = []): OpenAnswer {
-  return { ok: true, snapshot: { scene: { name } } as Snapshot, warnings };
+export function opened(name: string, warnings: readonly Issue[] = [], history: HistoryView = NO_HISTORY): OpenAnswer {
+  return { ok: true, snapshot: { scene: { name }, history } as Snapshot, warnings };
 }
 
 export function emptyEngine(): Engine {
   return {
     open: async () => refusal,
     setThickness: async () => refusal,
+    travel: async () => null,
     map: async () => {
       throw new Error('no map was to be asked for');
     },
@@ -23,6 +25,7 @@ export function emptyEngine(): Engine {
     coreLog: async () => null,
     runAt: async () => null,
     sources: async () => [],
+    derive: async () => null,
     exportFile: async () => {
       throw new Error('no file was to be asked for');
     },
@@ -34,6 +37,9 @@ export function emptyEngine(): Engine {
     },
     exportDrawn: async () => {
       throw new Error('no drawing was to be asked for');
+    },
+    exportHandover: async () => {
+      throw new Error('no handover was to be asked for');
     },
   };
 }
@@ -65,15 +71,18 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
   const engine: Engine = {
     open: ask('open'),
     setThickness: ask('setThickness'),
+    travel: ask('travel'),
     map: ask('map'),
     blockedOutlet: ask('blockedOutlet'),
     coreLog: ask('coreLog'),
     runAt: ask('runAt'),
     sources: ask('sources'),
+    derive: ask('derive'),
     exportFile: ask('exportFile'),
     section: ask('section'),
     lighten: ask('lighten'),
     exportDrawn: ask('exportDrawn'),
+    exportHandover: ask('exportHandover'),
   };
   return { engine, calls, named: (name) => calls.filter((call) => call.name === name) };
 }

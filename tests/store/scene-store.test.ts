@@ -1,6 +1,7 @@
 /** The open scene in step with an engine that answers when it likes. */
 
 import { describe, expect, it } from 'vitest';
+import type { SceneEdit } from '../../src/model/history.ts';
 import type { CellMap, CoreLog } from '../../src/model/maps.ts';
 import { createSceneStore } from '../../src/store/scene-store.ts';
 import { createViewStore } from '../../src/store/view-store.ts';
@@ -127,8 +128,8 @@ describe('editing a thickness', () => {
     const { act, hand, look, name, now } = await withScene();
     look.showMap('load');
     await hand.named('map')[0].answer(map('load'));
-    act.setThickness('lawn', 2, 250);
-    expect(hand.named('setThickness')[0].args).toEqual(['lawn', 2, 250]);
+    act.setThickness('lawn', 2, 250, 1);
+    expect(hand.named('setThickness')[0].args).toEqual(['lawn', 2, 250, 1]);
     await hand.named('setThickness')[0].answer(opened('A with 250', [ISSUE]));
     expect([name(), now().warnings]).toEqual(['A with 250', [ISSUE]]);
     expect(hand.named('map')).toHaveLength(2);
@@ -136,47 +137,86 @@ describe('editing a thickness', () => {
 
   it('runs one at a time and, of those that wait, only the latest', async () => {
     const { act, hand, name } = await withScene();
-    for (const thicknessMm of [210, 220, 230, 240]) act.setThickness('lawn', 2, thicknessMm);
+    for (const thicknessMm of [210, 220, 230, 240]) act.setThickness('lawn', 2, thicknessMm, 1);
     expect(hand.named('setThickness').map((call) => call.args[2])).toEqual([210]);
     await hand.named('setThickness')[0].answer(opened('210'));
     expect(hand.named('setThickness').map((call) => call.args[2])).toEqual([210, 240]);
     await hand.named('setThickness')[1].answer(opened('240'));
     expect(name()).toBe('240');
-    act.setThickness('lawn', 2, 250);
+    act.setThickness('lawn', 2, 250, 1);
     expect(hand.named('setThickness')).toHaveLength(3);
   });
 
   it('refused keeps the scene and says why', async () => {
     const { act, hand, name, now } = await withScene();
-    act.setThickness('lawn', 2, -1);
+    act.setThickness('lawn', 2, -1, 1);
     await hand.named('setThickness')[0].answer(refusal);
     expect([name(), now().refused]).toEqual(['A', { fileName: 'a.scene.json', issues: [ISSUE], ofEdit: true }]);
-    act.setThickness('lawn', 2, 200);
+    act.setThickness('lawn', 2, 200, 1);
     expect(hand.named('setThickness')).toHaveLength(2);
   });
 
   it('of one layer does not swallow that of another made meanwhile', async () => {
     const { act, hand } = await withScene();
-    act.setThickness('lawn', 2, 11);
-    act.setThickness('lawn', 2, 33);
-    act.setThickness('lawn', 4, 222);
+    act.setThickness('lawn', 2, 11, 1);
+    act.setThickness('lawn', 2, 33, 1);
+    act.setThickness('lawn', 4, 222, 1);
     for (let k = 0; k < 3; k++) await hand.named('setThickness')[k].answer(opened(`edit ${k}`));
     expect(hand.named('setThickness').map((call) => call.args.slice(1))).toEqual([
-      [2, 11],
-      [2, 33],
-      [4, 222],
+      [2, 11, 1],
+      [2, 33, 1],
+      [4, 222, 1],
     ]);
   });
 
   it('that still waits is not made in a scene opened meanwhile', async () => {
     const { act, hand, name } = await withScene();
-    act.setThickness('lawn', 2, 210);
-    act.setThickness('lawn', 2, 220);
+    act.setThickness('lawn', 2, 210, 1);
+    act.setThickness('lawn', 2, 220, 1);
     void act.openText('b.scene.json', '');
     // The worker answers in the order it was asked.
     await hand.named('setThickness')[0].answer(opened('A with 210'));
     await hand.named('open')[0].answer(opened('B'));
     expect(hand.named('setThickness').map((call) => call.args[2])).toEqual([210]);
     expect(name()).toBe('B');
+  });
+});
+
+describe('undo and redo', () => {
+  const EDIT: SceneEdit = { kind: 'thickness', buildUp: 'lawn', layer: 2, fromMm: 200, toMm: 250 };
+  const after = opened('A with 250', [], { undo: EDIT, redo: null, changed: true });
+  const back = opened('A', [], { undo: null, redo: EDIT, changed: false });
+
+  it('say what was undone until something else is done, and whether anything is unsaved', async () => {
+    const { act, hand, look, now } = await withScene();
+    act.setThickness('lawn', 2, 250, act.newGesture());
+    await hand.named('setThickness')[0].answer(after);
+    expect([now().history.changed, now().travelled]).toEqual([true, null]);
+    act.travel('undo');
+    await hand.named('travel')[0].answer(back);
+    expect([now().history.changed, now().travelled]).toEqual([false, { way: 'undo', edit: EDIT }]);
+    look.pickCell(3);
+    expect(now().travelled).toBeNull();
+  });
+
+  it('ask for nothing where there is no step', async () => {
+    const { act, hand } = await withScene();
+    act.travel('undo');
+    act.travel('redo');
+    await Promise.resolve();
+    expect(hand.named('travel')).toHaveLength(0);
+  });
+
+  it('come after the edits that wait, and a later edit of the layer comes after them', async () => {
+    const { act, hand } = await withScene();
+    act.setThickness('lawn', 2, 210, 1);
+    act.setThickness('lawn', 2, 220, 1);
+    act.travel('undo');
+    act.setThickness('lawn', 2, 230, 2);
+    await hand.named('setThickness')[0].answer(after);
+    await hand.named('setThickness')[1].answer(after);
+    await hand.named('travel')[0].answer(back);
+    const order = hand.calls.filter(({ name }) => name === 'setThickness' || name === 'travel').map(({ args }) => args.at(-2) ?? args[0]);
+    expect(order).toEqual([210, 220, 'undo', 230]);
   });
 });

@@ -1,10 +1,13 @@
 /** Says in words, for people who do not see the picture, what was just opened, picked or stepped to. */
 
 import { useMemo } from 'react';
+import type { Snapshot } from '../../model/engine.ts';
 import type { CoreLog } from '../../model/maps.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
+import type { Travelled } from '../../store/scene-store.ts';
 import { missingBasis } from '../facts/basis.ts';
 import { bayVerdicts } from '../facts/bay-verdict.ts';
+import { editNames } from '../facts/edit-names.ts';
 import { headlineOf } from '../facts/headline.ts';
 import { judge } from '../facts/utilisation.ts';
 import { headlineText } from '../side/Headline.tsx';
@@ -22,9 +25,16 @@ export function placeSentence(log: CoreLog, stage: string, basis?: SceneBasis): 
   return missing.length > 0 ? says : t.live.withBasis(says, t.basis.short(basis, missing));
 }
 
+/** What undo or redo just did. */
+export function travelledSentence(snapshot: Pick<Snapshot, 'buildUps'>, { way, edit }: Travelled): string {
+  const { layer, buildUp } = editNames(snapshot, edit);
+  return way === 'undo' ? t.file.undone(layer, buildUp, edit.fromMm) : t.file.redone(layer, buildUp, edit.toMm);
+}
+
 export function LiveSummary() {
   const snapshot = useScene((state) => state.snapshot);
   const log = useScene((state) => state.coreLog);
+  const travelled = useScene((state) => state.travelled);
   const stage = useView((state) => state.stage);
   const headline = useMemo(() => snapshot && headlineOf(bayVerdicts(snapshot.report, snapshot.scene)), [snapshot]);
   const opened = snapshot && headline ? t.live.opened(snapshot.scene.name, headlineText(headline)) : '';
@@ -32,7 +42,8 @@ export function LiveSummary() {
   const stageName = stage === null ? '' : (snapshot?.stages[stage]?.name ?? '');
   const stepped = stage === null ? '' : t.legend.stage(stage + 1, stageName);
   const basis = snapshot?.scene.deck.bays.find(({ id }) => id === log?.bay)?.basis;
-  const says = log === null ? stepped || opened : placeSentence(log, stageText, basis);
+  const placed = log === null ? stepped || opened : placeSentence(log, stageText, basis);
+  const says = snapshot && travelled ? travelledSentence(snapshot, travelled) : placed;
   return (
     <p className="unseen" role="status" aria-live="polite" data-testid="live">
       {says}

@@ -1,9 +1,11 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
+import { UndoButtons } from '../file/UndoButtons.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { t, walk } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';
+import { LanguageChoice } from './LanguageChoice.tsx';
 import { ScenesMenu } from './ScenesMenu.tsx';
 
 export interface Demo {
@@ -19,7 +21,7 @@ interface Props {
 
 export function TopStrip({ demos, opening }: Props) {
   const name = useScene((state) => state.snapshot?.scene.name);
-  const edited = useScene((state) => state.edited);
+  const changed = useScene((state) => state.history.changed);
   const working = useScene((state) => state.status === 'working');
   const startWalk = useView((state) => state.startWalk);
   return (
@@ -33,9 +35,10 @@ export function TopStrip({ demos, opening }: Props) {
         {t.app.name}
       </h1>
       <ScenesMenu demos={demos} opening={opening} />
+      <UndoButtons />
       <p className="scene-name">
         {working ? t.app.working : (name ?? t.app.noScene)}
-        {edited && !working && <span className="small"> {t.app.edited}</span>}
+        {changed && !working && <span className="small"> {t.file.changed}</span>}
       </p>
       {name !== undefined && (
         <button type="button" className="button" onClick={startWalk}>
@@ -43,6 +46,7 @@ export function TopStrip({ demos, opening }: Props) {
           {walk.enter}
         </button>
       )}
+      <LanguageChoice />
       <p className="statement">
         <span className="statement-full">{t.app.statementFull}</span>
         <span className="statement-long">{t.app.statement}</span>

@@ -8,6 +8,7 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
+import { useGesture } from './use-gesture.ts';
 
 /** The buttons go to the next full step. */
 const STEP_MM = 10;
@@ -35,9 +36,10 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
   const refused = useScene((state) => state.refused);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a refusal puts the row back though the thickness has not changed
   useEffect(() => setShownMm(thicknessMm), [thicknessMm, refused]);
+  const gesture = useGesture();
   const set = (valueMm: number) => {
     setShownMm(valueMm);
-    setThickness(buildUp, index, valueMm);
+    setThickness(buildUp, index, valueMm, gesture.now());
   };
   // Buttons and slider stop at the ends of the range; what is typed beyond them is refused by the field with a sentence.
   const step = (valueMm: number) => set(Math.min(maxMm, Math.max(minMm, valueMm)));
@@ -69,6 +71,7 @@ export function ThicknessRow({ buildUp, index, layer }: Props) {
           max={sliderMm}
           step="1"
           value={shownMm}
+          {...gesture.handlers}
           onChange={(event) => step(Number(event.target.value))}
         />
         <button

@@ -3,6 +3,8 @@
 const PATHS = {
   plus: 'M8 3v10M3 8h10',
   minus: 'M3 8h10',
+  undo: 'M3 6.5h6.5a3.5 3.5 0 0 1 0 7H6M6 3L2.5 6.5 6 10',
+  redo: 'M13 6.5H6.5a3.5 3.5 0 0 0 0 7H10M10 3l3.5 3.5L10 10',
   close: 'M4 4l8 8M12 4l-8 8',
   play: 'M5 3.5v9l7.5-4.5z',
   pause: 'M5.5 3.5v9M10.5 3.5v9',

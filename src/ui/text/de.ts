@@ -13,6 +13,7 @@ import {
   thicknessText,
   wholePercent,
 } from '../format.ts';
+import { file } from './de-file.ts';
 import { help } from './de-help.ts';
 import { sceneTexts } from './de-scenes.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './de-sheets.ts';
@@ -51,7 +52,6 @@ export const de: Texts = {
       'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis. Es entscheiden der Tragwerksplaner und die örtlichen Vorschriften.',
     noScene: 'Keine Szene geöffnet',
     working: 'Es wird gerechnet…',
-    edited: 'Dicken seit dem Öffnen geändert, nicht gespeichert',
     skip: 'Zu den Tabellen springen',
   },
   ...sceneTexts,
@@ -354,6 +354,7 @@ export const de: Texts = {
   help,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',
+  file,
     says: 'Eine Szene mit einer begrünten Decke öffnen: ihre Lagen in 3D, die Last jeder Zelle gegen die zulässige Last ihres Feldes, in der fertigen Anlage und in jedem Bauzustand.',
     working: 'Die Szene wird geöffnet…',
   },

@@ -23,6 +23,7 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
+import { file } from './en-file.ts';
 import { help } from './en-help.ts';
 import { sceneTexts } from './en-scenes.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
@@ -59,7 +60,6 @@ export const en = {
     statementFull: 'Compares entered loads with entered limits. Not a structural check. The structural engineer and local rules decide.',
     noScene: 'No scene open',
     working: 'Calculating…',
-    edited: 'thicknesses changed since the file was opened, not saved',
     skip: 'Skip to the tables',
   },
   ...sceneTexts,
@@ -362,6 +362,7 @@ export const en = {
   help,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
+  file,
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',
     working: 'Opening the scene…',
   },
