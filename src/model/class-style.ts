@@ -16,18 +16,18 @@ export interface NamedStyle {
 const INK_LINE = '#1E2A2E';
 
 const REACH_STYLE: Readonly<Record<ReachClass, NamedStyle>> = {
-  driven: { fill: '#BFD3A8', line: INK_LINE, hatch: 'none' },
+  driven: { fill: '#A9C492', line: INK_LINE, hatch: 'none' },
   lifted: { fill: '#A8C4D4', line: INK_LINE, hatch: 'falling' },
   unreached: { fill: '#D9744A', line: INK_LINE, hatch: 'crossed' },
   idle: { fill: '#EDE8DC', line: INK_LINE, hatch: 'none' },
 };
 
-/** Alike in lightness, apart in hue; of those that follow each other none is next in hue. */
-const CYCLE = ['#9CC0CF', '#E3C878', '#BBA6CC', '#A9C492', '#DFA88C'] as const;
+/** Apart in hue and in lightness, so that any two are told apart in grey too; not in the order of lightness, for they have none. */
+const CYCLE = ['#9CC0CF', '#F3E6AE', '#8B5F8C', '#7C9A5E'] as const;
 
 /**
- * Styles of all classes of a map, in the order of its names. Colours come round after five, then with the next hatch:
- * twenty classes look different, and beyond that their labels tell them apart.
+ * Styles of all classes of a map, in the order of its names. Colours come round after four, then with the next hatch:
+ * sixteen classes look different, and beyond that their labels tell them apart.
  * @param map - kind and names
  * @returns one style per class
  */

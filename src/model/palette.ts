@@ -70,8 +70,8 @@ export function drawnAs(role: Role, loose: boolean): PartKind {
 
 /** Fixed classes of utilisation: upper limits, the last open [-]. */
 export const UTILISATION_LIMITS = [0.5, 0.8, 1.0, 1.2] as const;
-/** One colour more than limits; the last two are also hatched. */
-export const UTILISATION_COLOURS = ['#E4ECEE', '#A8C4D4', '#E0B13C', '#CC5F2B', '#86173A'] as const;
+/** One colour more than limits, each darker than the one before, also in grey; the last two are also hatched. */
+export const UTILISATION_COLOURS = ['#EEF3F4', '#A8C4D4', '#C8912C', '#C4521F', '#74102F'] as const;
 
 export const PAPER = '#F5F1E8';
 export const INK = '#1E2A2E';

@@ -6,9 +6,10 @@ import { UTILISATION_COLOURS } from './palette.ts';
 
 /**
  * Seven flat steps for quantities, light = little, dark = much: interpolateCividis of d3-scale-chromatic 3.1.1 at
- * t = 13/14, 11/14 … 1/14. Written out because this folder imports no package; a test compares them with the package.
+ * t = 1, 0.8, 0.64, 0.49, 0.35, 0.19, 0: so placed that neighbours stay apart to every eye, and in grey.
+ * Written out because this folder imports no package; a test compares them with the package.
  */
-export const QUANTITY_COLOURS = ['#F1D851', '#C6B76C', '#9E9878', '#7F7C75', '#5D616E', '#30476E', '#032D66'] as const;
+export const QUANTITY_COLOURS = ['#FDEA45', '#CABA6A', '#9D9778', '#7D7A74', '#5C5F6E', '#27426E', '#002051'] as const;
 
 type Scale = Pick<CellMap, 'classLimits' | 'min' | 'max'>;
 

