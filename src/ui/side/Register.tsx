@@ -6,6 +6,7 @@ import { useScene } from '../use-stores.ts';
 
 export const SHEETS = [
   'core',
+  'stage',
   'bays',
   'findings',
   'zones',
@@ -18,7 +19,6 @@ export const SHEETS = [
   'takeoff',
   'probes',
   'sources',
-  'stage',
 ] as const;
 export type Sheet = (typeof SHEETS)[number];
 

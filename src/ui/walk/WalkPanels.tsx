@@ -141,7 +141,7 @@ function WalkTools({ snapshot, views }: { readonly snapshot: Snapshot; readonly 
               type="button"
               className="walk-view"
               title={name}
-              aria-label={name}
+              aria-label={`${index + 1}: ${name}`}
               aria-current={index === walk.at ? 'true' : undefined}
               onClick={() => views.go(index)}
             >
