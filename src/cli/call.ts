@@ -3,8 +3,8 @@
 import { parseArgs } from 'node:util';
 import type { DrawnKind } from '../model/drawn-file.ts';
 import type { ExportLanguage } from '../model/engine.ts';
+import { EXPORT_TABLES, type ExportTableId } from '../model/export-table.ts';
 import type { PointM } from '../model/scene-file.ts';
-import { EXPORT_TABLES, type ExportTableId } from '../project/export-tables.ts';
 import { CHANGE_USAGE, type ChangeCall, readChangeCall } from './diff-call.ts';
 import { DIFF_HELP } from './diff-run.ts';
 import { IMPORT_HELP, IMPORT_USAGE, type ImportCall, readImportCall } from './import-call.ts';
@@ -20,7 +20,13 @@ export type Call =
   | { readonly command: 'refused'; readonly why: string };
 
 /** One table as CSV on standard output, all of them in a workbook, or a drawing or model in a file. */
-export type ExportTo = { readonly table: ExportTableId } | { readonly workbook: string } | DrawnTo;
+export type ExportTo = { readonly table: ExportTableId } | { readonly workbook: string } | HandoverTo | DrawnTo;
+
+export interface HandoverTo {
+  readonly handover: string;
+  readonly line?: readonly PointM[];
+  readonly date?: string;
+}
 
 export interface DrawnTo {
   readonly drawn: DrawnKind;
@@ -38,6 +44,7 @@ export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
      npm run --silent export -- FILE --section X,Y,X,Y (--svg OUT | --dxf OUT) [--scale N] [--heights N] [--stage ID]
      npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
      npm run --silent export -- FILE --glb OUT
+     npm run --silent export -- FILE --html OUT [--language en|de] [--section X,Y,X,Y]
      npm run --silent sources -- [FILE]
 ${CHANGE_USAGE}${IMPORT_USAGE}
 check: loads, depths, levels, findings
@@ -56,6 +63,7 @@ export: a table as CSV on standard output
   --heights N    draws the heights of a section N times as large (SVG only)
   --stage ID     section at the end of a stage instead of the finished garden
   --date D       date in the title block, today's where left out
+  --html OUT     handover: everything known of the scene in one page that opens without a server
   --glb OUT      the finished garden as a model: metres, Y up, one node per layer and zone
 sources: where every number of catalogue and rules comes from, and with a FILE what in it rests on each
 ${DIFF_HELP}${LIGHTEN_HELP}${IMPORT_HELP}
@@ -74,6 +82,7 @@ const FLAGS = {
   svg: { type: 'string' },
   dxf: { type: 'string' },
   glb: { type: 'string' },
+  html: { type: 'string' },
   scale: { type: 'string' },
   heights: { type: 'string' },
   stage: { type: 'string' },
@@ -85,7 +94,7 @@ type Flag = keyof typeof FLAGS;
 
 const FLAGS_OF: Readonly<Record<string, readonly Flag[]>> = {
   check: ['json', 'cell'],
-  export: ['table', 'xlsx', 'language', 'section', 'plan', 'svg', 'dxf', 'glb', 'scale', 'heights', 'stage', 'date'],
+  export: ['table', 'xlsx', 'language', 'section', 'plan', 'svg', 'dxf', 'glb', 'html', 'scale', 'heights', 'stage', 'date'],
   sources: [],
 };
 
@@ -152,11 +161,12 @@ function checkCall(file: string, { json = false, cell }: Values): Call {
 function exportCall(file: string, values: Values): Call {
   const { table, xlsx, language = 'en' } = values;
   if (language !== 'en' && language !== 'de') return refused(`--language takes en or de, found "${language}".`);
-  const outputs = (['table', 'xlsx', 'svg', 'dxf', 'glb'] as const).filter((flag) => values[flag] !== undefined);
+  const outputs = (['table', 'xlsx', 'svg', 'dxf', 'glb', 'html'] as const).filter((flag) => values[flag] !== undefined);
   if (outputs.length > 1) return refused(`--${outputs.join(' and --')} exclude each other: each makes a file or a table of its own.`);
   const isDrawn = outputs.some((flag) => flag === 'svg' || flag === 'dxf' || flag === 'glb');
   const stray = DRAWN_FLAGS.find((flag) => values[flag] !== undefined);
   if (isDrawn) return drawnCall(file, language, values);
+  if (values.html !== undefined) return handoverCall(file, language, values);
   if (stray !== undefined) return refused(`--${stray} belongs to a drawing: say --svg OUT or --dxf OUT too.`);
   if (xlsx !== undefined) return { command: 'export', file, language, to: { workbook: xlsx } };
   const known = EXPORT_TABLES.find((id) => id === (table ?? EXPORT_TABLES[0]));
@@ -165,6 +175,18 @@ function exportCall(file: string, values: Values): Call {
 }
 
 const DRAWN_FLAGS = ['section', 'plan', 'scale', 'heights', 'stage', 'date'] as const;
+
+function handoverCall(file: string, language: ExportLanguage, values: Values): Call {
+  const { html = '', section, date } = values;
+  const stray = (['plan', 'scale', 'heights', 'stage'] as const).find((flag) => values[flag] !== undefined);
+  if (stray !== undefined) return refused(`--${stray} belongs to a drawing; --html writes the plan at its own scale.`);
+  const line = section === undefined ? undefined : lineOf(section);
+  if (line === null) return refused(lineRefused(section));
+  return { command: 'export', file, language, to: { handover: html, ...given({ line, date }) } };
+}
+
+const lineRefused = (found: string | undefined) =>
+  `--section takes x,y of two points or more, in metres with decimal points; found "${found}".`;
 
 function drawnCall(file: string, language: ExportLanguage, values: Values): Call {
   const { glb, svg, dxf, section, plan, stage, date } = values;
@@ -176,7 +198,7 @@ function drawnCall(file: string, language: ExportLanguage, values: Values): Call
   if (section === undefined && plan === undefined)
     return refused('--svg and --dxf draw a section or a plan: say --section X,Y,X,Y or --plan.');
   const line = section === undefined ? undefined : lineOf(section);
-  if (line === null) return refused(`--section takes x,y of two points or more, in metres with decimal points; found "${section}".`);
+  if (line === null) return refused(lineRefused(section));
   const stray = (['heights', 'stage'] as const).find((flag) => plan === true && values[flag] !== undefined);
   if (stray !== undefined) return refused(`--${stray} belongs to a section; a plan has none.`);
   const scale = aboveZero(values.scale);

@@ -2,6 +2,7 @@
 
 import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
+import { exportHandover } from '../export/handover.ts';
 import { sectionSource } from '../export/picture-source.ts';
 import { readSceneText } from '../import/read-scene-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
@@ -9,7 +10,7 @@ import { issueLine } from '../model/issue.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
-import { type Call, type DrawnTo, readCall, USAGE } from './call.ts';
+import { type Call, type DrawnTo, type HandoverTo, readCall, USAGE } from './call.ts';
 import { runDiff } from './diff-run.ts';
 import type { ImportCall } from './import-call.ts';
 import { runImport } from './import-run.ts';
@@ -102,9 +103,20 @@ function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }:
 /** What is exported says by itself which bays are over: the exit code only tells whether there is a table. */
 function exported({ to, language }: Extract<Call, { command: 'export' }>, project: Project, today: string | undefined): Done {
   if ('drawn' in to) return drawn({ ...(today === undefined ? {} : { date: today }), ...to }, language, project);
+  if ('handover' in to) return handover({ date: today ?? '', ...to }, language, project);
   if ('table' in to) return { out: csvText(exportTable(to.table, project.scene, project.report, language), language), code: 0 };
   const bytes = exportFile('take-off xlsx', project, language).then((file) => file.bytes);
   return { out: '', code: 0, file: { name: to.workbook, bytes } };
+}
+
+function handover(
+  { handover: name, date, line }: HandoverTo & { readonly date: string },
+  language: ExportLanguage,
+  project: Project,
+): Done {
+  const options = { language, date, pictures: [], ...(line === undefined ? {} : { line }) };
+  const bytes = exportHandover({ project, source: sectionSource(project) }, options).then((file) => file.bytes);
+  return { out: '', code: 0, file: { name, bytes } };
 }
 
 function drawn({ drawn: kind, out, stage, ...options }: DrawnTo, language: ExportLanguage, project: Project): Done {

@@ -1,6 +1,7 @@
 /** What the app asks of the worker that owns the calculation, and what it gets back: plain data only. */
 
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
+import type { ExportTableId } from './export-table.ts';
 import type { Issue } from './issue.ts';
 import type { ExportTableId } from './export-table.ts';
 import type { HistoryView } from './history.ts';
@@ -63,14 +64,29 @@ export type OpenAnswer =
   | { readonly ok: true; readonly snapshot: Snapshot; readonly warnings: readonly Issue[] }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
-export const EXPORT_KINDS = ['take-off csv', 'take-off xlsx'] as const;
-export type ExportKind = (typeof EXPORT_KINDS)[number];
+/** A table as CSV, all of them as a workbook, the scene as it stands, the report. */
+export type ExportKind = `${ExportTableId} csv` | 'take-off xlsx' | 'scene json' | 'report json';
 export type ExportLanguage = 'en' | 'de';
 
 /** A file to be saved. */
 export interface ExportedFile {
   readonly name: string;
   readonly mediaType: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+/** What goes into the handover besides the scene and its report. */
+export interface HandoverOptions {
+  readonly language: ExportLanguage;
+  readonly date: string;
+  readonly pictures: readonly HandoverPicture[];
+  /** Line of a section that goes into it. */
+  readonly line?: readonly PointM[];
+}
+
+export interface HandoverPicture {
+  readonly caption: string;
+  /** PNG. */
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
@@ -95,5 +111,7 @@ export interface Engine {
   section(line: readonly PointM[], stage: number | null): Promise<SectionDrawing>;
   /** How zones too heavy for their bays could be built lighter; each answer holds a whole scene to open. */
   lighten(options: LightenOptions): Promise<LightenAnswer>;
+  /** All that is known of the scene in one page that opens without a server. */
+  exportHandover(options: HandoverOptions): Promise<ExportedFile>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
 }

@@ -1,25 +1,12 @@
 /** Tables of a report to be saved: headings in English or German, cells as text or as numbers with their decimals. */
 
 import type { ExportLanguage } from '../model/engine.ts';
+import type { ExportTableId } from '../model/export-table.ts';
 import type { Report, ReportBay, ReportTakeOff, TakeOffShare } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
 import { EXPORT_WORDS } from './export-words.ts';
 import { type MaterialOf, materialLookup } from './materials.ts';
-
-export const EXPORT_TABLES = [
-  'take-off',
-  'take-off by zone',
-  'take-off by stage',
-  'bays',
-  'heaps',
-  'columns',
-  'edges',
-  'run-off',
-  'outlets',
-  'blocked outlets',
-] as const;
-export type ExportTableId = (typeof EXPORT_TABLES)[number];
 
 export type Cell = string | number | null;
 

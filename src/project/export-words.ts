@@ -1,7 +1,7 @@
 /** Words of the tables that are saved, in English and German. */
 
 import type { ExportLanguage } from '../model/engine.ts';
-import type { ExportTableId } from './export-tables.ts';
+import type { ExportTableId } from '../model/export-table.ts';
 
 interface TableWords {
   readonly title: string;

@@ -4,7 +4,10 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Language } from '../model/language.ts';
 import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
+import type { PointM } from '../model/scene-file.ts';
+import type { TakePicture } from '../model/view-picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import { SECTION_START, type SectionView } from './section-view.ts';
 import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
 
 export type MapPlace = 'top' | 'slab';
@@ -72,6 +75,10 @@ export interface ViewState {
   readonly blocked: string | null;
   /** Depth at which the rising water is held; null for as deep as it gets [mm]. */
   readonly heldMm: number | null;
+  /** Section shown beside the model. */
+  readonly section: SectionView | null;
+  /** Points of the line being drawn, coordinates of the file [m]; null while none is drawn. */
+  readonly sectionPoints: readonly PointM[] | null;
   readonly camera: CameraWish;
   readonly stillMotion: boolean;
   readonly theme: Theme;
@@ -80,6 +87,8 @@ export interface ViewState {
   readonly walk: Walk | null;
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
+  /** Draws what is seen into a picture of any size; null without a 3D view. */
+  readonly takePicture: TakePicture | null;
 }
 
 export interface ViewActions {
@@ -108,6 +117,12 @@ export interface ViewActions {
   /** Blocks one outlet, all others working; or none. */
   blockOutlet(outlet: string | null): void;
   holdWater(depthMm: number | null): void;
+  /** Shows another section, or changes how it is drawn. */
+  showSection(section: Pick<SectionView, 'line'> & Partial<SectionView>): void;
+  closeSection(): void;
+  /** The points of a line being drawn; null ends drawing without a section. */
+  drawSection(points: readonly PointM[] | null): void;
+  setTakePicture(takePicture: TakePicture | null): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setTheme(theme: Theme): void;
@@ -145,6 +160,8 @@ const START = {
   driving: false,
   blocked: null,
   heldMm: null,
+  section: null,
+  sectionPoints: null,
   walk: null,
 } as const satisfies Partial<ViewState>;
 
@@ -169,6 +186,7 @@ export function createViewStore(language: Language = 'en'): ViewStore {
     theme: 'paper',
     language,
     canvas: 'starting',
+    takePicture: null,
     showStage: (stage) => set({ stage }),
     // One step before the first stage is the bare deck's first stage, one after the last is the finished garden.
     stepStage: (step, stageCount) => {
@@ -202,6 +220,8 @@ export function createViewStore(language: Language = 'en'): ViewStore {
     // Without a blocked outlet its map has nothing to show.
     blockOutlet: (blocked) => set({ blocked, heldMm: null, ...(blocked === null && get().map === 'blocked' ? { map: 'ponding' } : {}) }),
     holdWater: (heldMm) => set({ heldMm }),
+    ...sectionActions(set, get),
+    setTakePicture: (takePicture) => set({ takePicture }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     setStillMotion: (stillMotion) => set({ stillMotion }),
     setTheme: (theme) => set({ theme }),
@@ -223,4 +243,14 @@ export function createViewStore(language: Language = 'en'): ViewStore {
     setCanvas: (canvas) => set({ canvas }),
     reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
   }));
+}
+
+type SectionActions = Pick<ViewActions, 'showSection' | 'closeSection' | 'drawSection'>;
+
+function sectionActions(set: (change: Partial<ViewState>) => void, get: () => ViewState): SectionActions {
+  return {
+    showSection: (section) => set({ section: { ofCut: false, ...SECTION_START, ...get().section, ...section }, sectionPoints: null }),
+    closeSection: () => set({ section: null, sectionPoints: null }),
+    drawSection: (sectionPoints) => set({ sectionPoints }),
+  };
 }

@@ -12,7 +12,9 @@ import { DeckPicker } from './deck-picker.ts';
 import type { FieldLabel, FieldLabels } from './field-labels.ts';
 import { type KeyPress, keyAction } from './key-action.ts';
 import { RunOverlay } from './run-overlay.ts';
+import { SectionOverlay } from './section-overlay.ts';
 import { SiteOverlay } from './site-overlay.ts';
+import { takePicture } from './take-picture.ts';
 import { type Tap, watchLooks, watchTaps } from './tap-watch.ts';
 import { WalkScene } from './walk-scene.ts';
 import { WaterOverlay } from './water-overlay.ts';
@@ -41,6 +43,7 @@ export class DeckDirector {
   readonly model = new DeckModel();
   readonly follower = new DeckFollower(this.model);
   readonly site = new SiteOverlay(this.model);
+  readonly sections = new SectionOverlay(this.model);
   readonly runs = new RunOverlay(this.model);
   readonly water = new WaterOverlay(this.model);
   readonly walk: WalkScene;
@@ -80,8 +83,10 @@ export class DeckDirector {
       watchLooks(domElement, (rightPx, downPx) => this.look(rightPx, downPx)),
       onEitherChange(this.scene, this.view, () => this.changed()),
     ];
+    this.view.getState().setTakePicture((widthPx, heightPx) => takePicture(this, easel, widthPx, heightPx));
     this.changed();
     return () => {
+      this.view.getState().setTakePicture(null);
       for (const stop of stops) stop();
       this.easel = null;
       this.rig = null;
@@ -98,6 +103,7 @@ export class DeckDirector {
     const view = this.view.getState();
     this.follower.follow(scene, view);
     this.site.follow(scene, view, this.follower.states);
+    this.sections.follow(scene, view, this.follower.states);
     this.runs.follow(scene, view, this.follower.states);
     this.water.follow(scene, view);
     this.walk.roomOf = scene.snapshot;
@@ -150,7 +156,11 @@ export class DeckDirector {
     if (place === null) return;
     const cell = cellAt(snapshot.grid, place);
     if (cell === null) return;
-    const { walk, stillMotion } = this.view.getState();
+    const { walk, stillMotion, sectionPoints, drawSection } = this.view.getState();
+    if (sectionPoints !== null) {
+      drawSection([...sectionPoints, onFile(place, snapshot.originM)]);
+      return;
+    }
     if (walk?.onFoot === true) {
       this.walk.foot.goTo(place, !stillMotion);
       easel.invalidate();
@@ -214,10 +224,16 @@ export class DeckDirector {
 
   dispose(): void {
     this.site.dispose();
+    this.sections.dispose();
     this.runs.dispose();
     this.water.dispose();
     this.walk.dispose();
     this.model.dispose();
     this.picker.dispose();
   }
+}
+
+/** A place on the model in coordinates of the file, to the centimetre [m]. */
+function onFile([x, y]: readonly [number, number], [originX, originY]: readonly [number, number]): readonly [number, number] {
+  return [Math.round((x + originX) * 100) / 100, Math.round((y + originY) * 100) / 100];
 }

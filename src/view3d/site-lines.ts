@@ -145,7 +145,8 @@ function circle([x, y]: Point, radiusM: number): Piece[] {
 }
 
 /** Pieces laid on the surface, each part of them with what lies below it; nothing beyond the deck. */
-function draped(given: readonly Piece[], surface: SurfaceAt): EdgeLines {
+/** Pieces laid on the uppermost surface drawn. */
+export function draped(given: readonly Piece[], surface: SurfaceAt): EdgeLines {
   const positions: number[] = [];
   const parts: number[] = [];
   const lay = ([ax, ay, bx, by]: Piece): void => {

@@ -3,6 +3,7 @@
 import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
+import { exportHandover } from '../export/handover.ts';
 import { datumOf, pictureInput, sourceOn } from '../export/picture-source.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import { drawSection } from '../mesh/section-drawing.ts';
@@ -67,6 +68,7 @@ export function createEngine(): Engine {
     section: async (line, stage) => drawSection(drawnSource(), line, stage),
     // Its solver is only loaded when it is asked for.
     lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.opened(), options),
+    exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }

@@ -1,7 +1,8 @@
 /** Tables of a small scene: every number of the report in its column, by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { EXPORT_TABLES, type ExportTableId, exportTable } from '../../src/project/export-tables.ts';
+import { EXPORT_TABLES, type ExportTableId } from '../../src/model/export-table.ts';
+import { exportTable } from '../../src/project/export-tables.ts';
 import { EXPORT_WORDS } from '../../src/project/export-words.ts';
 import { bay, MATERIALS, read, rect, sceneOf } from '../helpers/scene-builder.ts';
 

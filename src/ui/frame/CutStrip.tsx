@@ -2,6 +2,7 @@
 
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
+import { useSection } from '../section/use-section.ts';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
@@ -12,6 +13,7 @@ export function CutStrip() {
   const { on, lookDeg, position } = useView((state) => state.cut);
   const setCut = useView((state) => state.setCut);
   const moveCamera = useView((state) => state.moveCamera);
+  const { showOfCut } = useSection();
   // From elsewhere the cut face may look away.
   const look = (deg: number) => {
     setCut({ lookDeg: deg });
@@ -58,6 +60,9 @@ export function CutStrip() {
           onCommit={(value) => place(value / 100)}
         />
       </div>
+      <button type="button" className="button" title={t.section.ofCutTitle} onClick={showOfCut}>
+        {t.section.ofCut}
+      </button>
     </section>
   );
 }

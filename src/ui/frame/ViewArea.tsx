@@ -1,6 +1,7 @@
 /** The model, free of anything over it, with its map bar, cut, tools and legend around it; or the choice of scenes, or the plan. */
 
 import type { ReactNode } from 'react';
+import { SectionPanel } from '../section/SectionPanel.tsx';
 import { t } from '../text/text.ts';
 import type { Layout } from '../use-media.ts';
 import type { Opening } from '../use-open-scene.ts';
@@ -33,14 +34,17 @@ export function ViewArea({ layout, bare, canvas, demos, opening }: Props) {
         <>
           {!bare && <MapBar layout={layout} />}
           {!bare && !flat && <CutStrip />}
-          <div className="view-canvas">
-            {flat ? <PlanFallback /> : canvas}
-            {state === 'starting' && <p className="view-note">{t.tools.starting}</p>}
-            {state === 'lost' && (
-              <p className="view-note" role="alert">
-                {t.tools.lost}
-              </p>
-            )}
+          <div className="view-shared">
+            <div className="view-canvas">
+              {flat ? <PlanFallback /> : canvas}
+              {state === 'starting' && <p className="view-note">{t.tools.starting}</p>}
+              {state === 'lost' && (
+                <p className="view-note" role="alert">
+                  {t.tools.lost}
+                </p>
+              )}
+            </div>
+            {!bare && <SectionPanel />}
           </div>
           {!bare && <ViewTools flat={flat} explode={layout !== 'phone'} />}
           {!bare && layout === 'phone' && !flat && <ExplodeTool lying />}

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Icon, type IconName } from '../parts/Icon.tsx';
+import { useSection } from '../section/use-section.ts';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ExplodeTool } from './ExplodeTool.tsx';
@@ -53,6 +54,7 @@ export function ViewTools({ flat, explode }: Props) {
           {explode && <ExplodeTool lying={false} />}
         </>
       )}
+      <SectionTool />
       <div className="tool-group sheet">
         <button type="button" className="tool-button" onClick={() => setHelp(true)}>
           <Icon name="keys" />
@@ -61,6 +63,20 @@ export function ViewTools({ flat, explode }: Props) {
       </div>
       {help && <KeysHelp onClose={() => setHelp(false)} />}
     </section>
+  );
+}
+
+/** Also without 3D: its line is tapped on a plan of its own. */
+function SectionTool() {
+  const shown = useView((state) => state.section !== null || state.sectionPoints !== null);
+  const { draw, close } = useSection();
+  return (
+    <div className="tool-group sheet">
+      <button type="button" className="tool-button" aria-pressed={shown} title={t.section.toolTitle} onClick={shown ? close : draw}>
+        <Icon name="section" />
+        {t.section.tool}
+      </button>
+    </div>
   );
 }
 

@@ -1,13 +1,14 @@
 /** Saves the take-off as a file on this device. */
 
 import { useState } from 'react';
-import type { ExportKind, ExportLanguage } from '../../model/engine.ts';
+import type { ExportLanguage } from '../../model/engine.ts';
 import { saveFile } from '../save-file.ts';
+import type { TakeOffKind } from '../text/en-sheets.ts';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
 interface Choice {
-  readonly kind: ExportKind;
+  readonly kind: TakeOffKind;
   readonly language: ExportLanguage;
 }
 

@@ -16,6 +16,7 @@ import {
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
 import { sceneTexts } from './de-scenes.ts';
+import { section } from './de-section.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './de-sheets.ts';
 import { siteTexts } from './de-site.ts';
 import { walk } from './de-walk.ts';
@@ -53,6 +54,7 @@ export const de: Texts = {
     noScene: 'Keine Szene geöffnet',
     working: 'Es wird gerechnet…',
     skip: 'Zu den Tabellen springen',
+    language: 'Sprache',
   },
   ...sceneTexts,
   number: {
@@ -352,9 +354,9 @@ export const de: Texts = {
     garden: 'fertige Anlage',
   },
   help,
+  file,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',
-  file,
     says: 'Eine Szene mit einer begrünten Decke öffnen: ihre Lagen in 3D, die Last jeder Zelle gegen die zulässige Last ihres Feldes, in der fertigen Anlage und in jedem Bauzustand.',
     working: 'Die Szene wird geöffnet…',
   },
@@ -366,6 +368,7 @@ export const de: Texts = {
   takeoff,
   probes,
   sources,
+  section,
   ...siteTexts,
   part: (kind) => PARTS[kind],
   walk,

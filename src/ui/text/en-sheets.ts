@@ -66,7 +66,9 @@ export const edges = {
 
 const GROUPING: Readonly<Record<Grouping, string>> = { material: 'Material', zone: 'Zone', stage: 'Stage' };
 
-const SAVE: Readonly<Record<ExportKind, (language: ExportLanguage) => string>> = {
+export type TakeOffKind = Extract<ExportKind, 'take-off csv' | 'take-off xlsx'>;
+
+const SAVE: Readonly<Record<TakeOffKind, (language: ExportLanguage) => string>> = {
   'take-off csv': (language) => (language === 'de' ? 'CSV (German)' : 'CSV (English)'),
   'take-off xlsx': (language) => (language === 'de' ? 'Workbook (German)' : 'Workbook (English)'),
 };
@@ -81,7 +83,7 @@ export const takeoff = {
   by: 'By',
   grouping: GROUPING,
   large: 'Large table',
-  save: (kind: ExportKind, language: ExportLanguage) => SAVE[kind](language),
+  save: (kind: TakeOffKind, language: ExportLanguage) => SAVE[kind](language),
   saved: (name: string) => `${name} was handed to the browser to be saved.`,
   notSaved: (why: string) => `The file could not be made (${why}). This is a fault of Loamdeck; the table itself is complete.`,
   material: 'Material',

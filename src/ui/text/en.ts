@@ -26,6 +26,7 @@ import type { NumberRead } from '../parse-number.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
 import { sceneTexts } from './en-scenes.ts';
+import { section } from './en-section.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import { siteTexts } from './en-site.ts';
 import { water } from './en-water.ts';
@@ -61,6 +62,7 @@ export const en = {
     noScene: 'No scene open',
     working: 'Calculating…',
     skip: 'Skip to the tables',
+    language: 'Language',
   },
   ...sceneTexts,
   number: {
@@ -360,9 +362,9 @@ export const en = {
     garden: 'finished garden',
   },
   help,
+  file,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
-  file,
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',
     working: 'Opening the scene…',
   },
@@ -374,6 +376,7 @@ export const en = {
   takeoff,
   probes,
   sources,
+  section,
   ...siteTexts,
   part: (kind: PartKind) => PARTS[kind],
 } as const;

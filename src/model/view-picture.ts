@@ -1,0 +1,11 @@
+/** A picture of the 3D view, drawn for itself and not taken from the screen. */
+
+export interface ViewPicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Red, green, blue, alpha per pixel, the upper row first. */
+  readonly rgba: Uint8ClampedArray<ArrayBuffer>;
+}
+
+/** Null while nothing can be drawn. */
+export type TakePicture = (widthPx: number, heightPx: number) => ViewPicture | null;
