@@ -22,7 +22,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
     <div className="map-legend">
       <p>
         <strong>{t.map.quantity(kind)}</strong> · {kind === 'blocked' && blocked !== null && `${t.water.chosen(blocked)}. `}
-        {stage}. {t.map.basis(kind)}.{map?.names ? null : <PermittedBases />}
+        {stage}. {t.map.basis(kind)}.{judgesBays(kind) && <PermittedBases />}
       </p>
       {map === null ? <p>{t.legend.waiting}</p> : map.names ? <NamedScale map={map} /> : <Scale map={map} />}
       <p>
@@ -32,7 +32,12 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   );
 }
 
-/** Who says what the bays may carry: their labels in the model name it on every map. */
+/** Whether a map tells of loads that bays must carry. */
+function judgesBays(kind: MapKind): boolean {
+  return kind === 'load' || kind === 'utilisation' || kind === 'worst-stage';
+}
+
+/** Who says what the bays may carry. */
 function PermittedBases() {
   const bays = useScene((state) => state.snapshot?.scene.deck.bays);
   const bases = useMemo(() => distinctBases(bays?.map(({ basis }) => basis) ?? []), [bays]);

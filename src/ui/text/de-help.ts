@@ -8,10 +8,14 @@ export const help: Texts['help'] = {
   model: 'Im Modell',
   rail: 'In den Bauzuständen',
   tables: 'In den Tabellen',
+  walk: 'Im Rundgang',
   still: 'Keine bewegten Bilder',
   stillAdd: 'Die Ansicht springt, statt zu fliegen; Lagen wechseln sofort. Folgt der Einstellung des Geräts, bis hier gewählt wird.',
   keys: {
     model: [
+      ['Ziehen, ein Finger', 'Modell drehen'],
+      ['Umschalt + Ziehen, rechte Taste, zwei Finger', 'Modell verschieben'],
+      ['Mausrad, zwei Finger spreizen', 'näher, weiter weg'],
       ['Pfeiltasten', 'Modell drehen'],
       ['Umschalt + Pfeiltasten', 'Modell verschieben'],
       ['+ und −', 'näher, weiter weg'],
@@ -27,6 +31,13 @@ export const help: Texts['help'] = {
       ['Tabulator', 'nächstes Bedienfeld'],
       ['Pfeiltasten', 'im Register: nächstes Blatt'],
       ['Eingabe', 'zu Feld, Befund, Zone oder Zelle gehen'],
+    ],
+    walk: [
+      ['Pfeil links, rechts, Bildtasten, Klicker', 'vorige, nächste Ansicht'],
+      ['1 bis 9', 'diese Ansicht'],
+      ['Klicken oder tippen', 'was unter dieser Stelle liegt'],
+      ['W, A, S, D, Pfeiltasten', 'beim Gehen: wohin man geht und blickt'],
+      ['Escape', 'einen Schritt zurück, dann aus dem Rundgang'],
     ],
   },
 };

@@ -93,7 +93,7 @@ export const water: Texts['water'] = {
   useWith: 'Ausnutzung',
   usedWith: (before, after) => {
     if (after === null) return '–';
-    return before === null ? percentText(after) : `${percentText(before)} → ${percentText(after)}`;
+    return before === null ? percentText(after) : `${percentText(before)} / ${percentText(after)}`;
   },
   wetStatus: (status) => STATUS[status],
   bayPick: (id) => `Zu Feld ${id} gehen`,

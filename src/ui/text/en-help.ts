@@ -6,10 +6,14 @@ export const help = {
   model: 'On the model',
   rail: 'On the stages',
   tables: 'In the tables',
+  walk: 'In the walkthrough',
   still: 'No moving pictures',
   stillAdd: 'The camera jumps instead of flying, layers change at once. Follows the setting of your device until you choose here.',
   keys: {
     model: [
+      ['Drag, one finger', 'turn the model'],
+      ['Shift + drag, right button, two fingers', 'move it'],
+      ['Wheel, pinch', 'nearer, farther'],
       ['Arrow keys', 'turn the model'],
       ['Shift + arrow keys', 'move it'],
       ['+ and −', 'nearer, farther'],
@@ -26,5 +30,12 @@ export const help = {
       ['Arrow keys', 'on the register: next sheet'],
       ['Enter', 'go to the bay, finding, zone or cell'],
     ],
-  } as Readonly<Record<'model' | 'rail' | 'tables', readonly (readonly [string, string])[]>>,
+    walk: [
+      ['Left, right arrow, page keys, clicker', 'previous, next view'],
+      ['1 to 9', 'that view'],
+      ['Click or tap', 'what lies under that place'],
+      ['W, A, S, D, arrow keys', 'while walking: where to go and look'],
+      ['Escape', 'one step back, then out of the walkthrough'],
+    ],
+  } as Readonly<Record<'model' | 'rail' | 'tables' | 'walk', readonly (readonly [string, string])[]>>,
 } as const;
