@@ -171,10 +171,10 @@ export const de: Texts = {
   },
   tools: {
     title: 'Ansicht',
-    explode: 'Auffächern',
+    explode: 'Fächern',
     explodeField: 'Aufgefächert um',
-    cut: 'Schnitt',
-    cutPlace: 'Lage des Schnitts',
+    cut: 'Anschnitt',
+    cutPlace: 'Lage des Anschnitts',
     cutLook: 'Blick',
     looks: { 0: 'nach +y', 90: 'nach +x', 180: 'nach −y', 270: 'nach −x' },
     home: 'Gesamt',
