@@ -7,6 +7,7 @@ import type { ExportedFile } from '../model/engine.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { fileName } from './file-name.ts';
+import { spokenSource } from './picture-source.ts';
 import { planSheet } from './plan-sheet.ts';
 import { sectionSheet } from './section-sheet.ts';
 import type { Sheet } from './sheet.ts';
@@ -26,10 +27,11 @@ const NAME = 'A–A';
  */
 export async function exportDrawn(
   kind: DrawnKind,
-  { project, source }: { readonly project: Project; readonly source: SectionSource },
+  { project, source: english }: { readonly project: Project; readonly source: SectionSource },
   options: DrawnOptions,
 ): Promise<ExportedFile> {
   const { scene } = project;
+  const source = spokenSource(english, options.language);
   switch (kind) {
     case 'model glb': {
       const { modelGlb } = await import('./model-glb.ts');

@@ -4,9 +4,11 @@ import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { buildPicture } from '../mesh/build-picture.ts';
 import type { PictureInput } from '../mesh/picture-input.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
+import type { Language } from '../model/language.ts';
 import type { Picture } from '../model/picture.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
+import { derivedStageName, namesOf } from '../project/words/names.ts';
 
 /** Level that becomes height 0: whole metres towards 0, so that levels near 0 stay as they are [m]. */
 export function datumOf({ evaluation }: Project): number {
@@ -38,6 +40,33 @@ export function pictureInput({ evaluation, scene }: Project, datumM: number, low
 /** What sections and models are made from, with a picture that is there already. */
 export function sourceOn(project: Project, { input, furniture }: PictureInput, picture: Picture, datumM: number): SectionSource {
   return { scene: project.scene, input, furniture, picture, datumM, stages: project.evaluation.plan.stages };
+}
+
+const spoken = new WeakMap<SectionSource, SectionSource>();
+
+/** The same with names of materials and derived stages in a language; what was named once is kept. */
+export function spokenSource(source: SectionSource, language: Language): SectionSource {
+  if (language === 'en') return source;
+  const told = spoken.get(source) ?? inGerman(source);
+  spoken.set(source, told);
+  return told;
+}
+
+function inGerman(source: SectionSource): SectionSource {
+  const { scene, input, picture, stages } = source;
+  const { name } = namesOf(scene, 'de');
+  const zones = input.zones.map((zone) => {
+    const layers = zone.buildUp.layers.map((layer) => ({ ...layer, name: name(layer.name) }));
+    return { ...zone, buildUp: { ...zone.buildUp, layers } };
+  });
+  const parts = picture.parts.map((part) => (part.layer < 0 ? part : { ...part, name: name(part.name) }));
+  const isDerived = input.stages === null;
+  return {
+    ...source,
+    input: { ...input, zones },
+    picture: { ...picture, parts },
+    stages: isDerived ? stages.map((stage) => ({ ...stage, name: derivedStageName(stage.name, 'de') })) : stages,
+  };
 }
 
 /** The same with a picture of its own. */

@@ -1,10 +1,11 @@
 /** What the app asks of the worker that owns the calculation, and what it gets back: plain data only. */
 
+import type { DerivationAsk, Term } from './derivation.ts';
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { ExportTableId } from './export-table.ts';
-import type { Issue } from './issue.ts';
-import type { ExportTableId } from './export-table.ts';
 import type { HistoryView } from './history.ts';
+import type { Issue } from './issue.ts';
+import type { Language } from './language.ts';
 import type { LightenAnswer, LightenOptions } from './lighten.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
@@ -36,9 +37,9 @@ export interface Snapshot {
   readonly runs: readonly RunView[];
   /** Names of all materials of the report by their ids. */
   readonly materialNames: ReadonlyMap<string, string>;
-  /** Time the evaluation took in the worker [ms]. */
   /** Steps back and forth, and whether anything is unsaved. */
   readonly history: HistoryView;
+  /** Time the evaluation took in the worker [ms]. */
   readonly evaluatedMs: number;
 }
 
@@ -56,6 +57,12 @@ export interface BuildUpView {
     readonly rangeMm: { readonly min: number; readonly max: number } | null;
     /** Thickness can be set (granular layers and slabs; sheets have their own). */
     readonly adjustable: boolean;
+    /** Of granular layers and slabs [kg/m³]; null for sheets and elements. */
+    readonly density: { readonly dry: number; readonly saturated: number } | null;
+    /** Of sheets and elements [kg/m²]; null for granular layers and slabs. */
+    readonly areal: { readonly dry: number; readonly saturated: number } | null;
+    /** Which way up an element lies; null where that does not matter. */
+    readonly orientation: 'retention' | 'drained' | null;
     readonly source: string;
   }[];
 }
@@ -66,13 +73,19 @@ export type OpenAnswer =
 
 /** A table as CSV, all of them as a workbook, the scene as it stands, the report. */
 export type ExportKind = `${ExportTableId} csv` | 'take-off xlsx' | 'scene json' | 'report json';
-export type ExportLanguage = 'en' | 'de';
+export type ExportLanguage = Language;
 
 /** A file to be saved. */
 export interface ExportedFile {
   readonly name: string;
   readonly mediaType: string;
   readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
+export interface SceneText {
+  /** A name for the file, after the scene. */
+  readonly name: string;
+  readonly text: string;
 }
 
 /** What goes into the handover besides the scene and its report. */
@@ -90,10 +103,19 @@ export interface HandoverPicture {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
+/** All of a snapshot that has words in it. */
+export type Spoken = Pick<Snapshot, 'report' | 'stages' | 'buildUps' | 'runs' | 'materialNames'>;
+
 export interface Engine {
+  /** Language of every answer from now on; the words of the open scene in it, null where none is open. Nothing is evaluated anew. */
+  speak(language: Language): Promise<Spoken | null>;
   open(text: string): Promise<OpenAnswer>;
   /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. Edits of one gesture are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
+  /** The scene as a file: the text that was opened, with what was changed. */
+  sceneText(): Promise<SceneText>;
+  /** What `sceneText` last gave lies in a file now. */
+  markSaved(): Promise<HistoryView>;
   /** One step back or forth; null where there is none. */
   travel(way: 'undo' | 'redo'): Promise<OpenAnswer | null>;
   /** `outlet`: the one that is blocked, for the map of that. */
@@ -106,12 +128,14 @@ export interface Engine {
   runAt(run: string, stand: WheelStand): Promise<RunPose | null>;
   /** Every number of the catalogue and the rules with its source. */
   sources(): Promise<readonly SourceUse[]>;
+  /** How a number comes about; null where the scene has no such number. */
+  derive(ask: DerivationAsk): Promise<Term | null>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
   /** Along a line in coordinates of the file, at a stage or, where that is null, in the finished garden. */
   section(line: readonly PointM[], stage: number | null): Promise<SectionDrawing>;
-  /** How zones too heavy for their bays could be built lighter; each answer holds a whole scene to open. */
-  lighten(options: LightenOptions): Promise<LightenAnswer>;
   /** All that is known of the scene in one page that opens without a server. */
   exportHandover(options: HandoverOptions): Promise<ExportedFile>;
+  /** How zones too heavy for their bays could be built lighter; each answer holds a whole scene to open. */
+  lighten(options: LightenOptions): Promise<LightenAnswer>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
 }

@@ -2,12 +2,14 @@
 
 import { evaluate } from '../core/evaluate.ts';
 import type { Evaluation } from '../core/evaluation.ts';
+import type { FindingFact } from '../model/finding.ts';
 import type { Issue } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import type { Report } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { KNOWN_IDS } from './materials.ts';
-import { makeReport } from './report.ts';
+import { reportWithFacts } from './report.ts';
 import { DEFAULT_CELL_M, type ResolvedScene, resolveScene } from './resolve-scene.ts';
 
 export interface Project {
@@ -15,6 +17,10 @@ export interface Project {
   readonly resolved: ResolvedScene;
   readonly evaluation: Evaluation;
   readonly report: Report;
+  /** What the findings of the report are worded from, in their order. */
+  readonly facts: readonly FindingFact[];
+  /** Of the report and of names. */
+  readonly language: Language;
 }
 
 export type ProjectReading =
@@ -44,7 +50,7 @@ export function readProject(text: string, cellM?: number): ProjectReading {
 export function evaluateProject(scene: SceneFile, options: { cellM?: number | undefined; previous?: Project | undefined } = {}): Project {
   const resolved = resolveScene(scene, { cellM: options.cellM, previous: options.previous?.resolved });
   const evaluation = evaluate(resolved.input, options.previous?.evaluation);
-  return { scene, resolved, evaluation, report: makeReport(scene, evaluation) };
+  return { scene, resolved, evaluation, ...reportWithFacts(scene, evaluation), language: 'en' };
 }
 
 /** Most cells that are evaluated; beyond, memory of a phone or tablet would not do. */

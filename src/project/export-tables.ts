@@ -6,7 +6,8 @@ import type { Report, ReportBay, ReportTakeOff, TakeOffShare } from '../model/re
 import type { SceneFile } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
 import { EXPORT_WORDS } from './export-words.ts';
-import { type MaterialOf, materialLookup } from './materials.ts';
+import { materialLookup } from './materials.ts';
+import { type Names, namesOf } from './words/names.ts';
 
 export type Cell = string | number | null;
 
@@ -40,12 +41,13 @@ const DECIMALS: Readonly<Record<ExportTableId, readonly (number | null)[]>> = {
 /** One table of a scene's report; rows are empty where the report has no such part. */
 export function exportTable(id: ExportTableId, scene: SceneFile, report: Report, language: ExportLanguage): ExportTable {
   const words = EXPORT_WORDS[language];
+  const names = namesOf(scene, language);
   const { title, heads } = words.tables[id];
   return {
     id,
     title,
     columns: heads.map((head, c) => ({ head, decimals: DECIMALS[id][c] })),
-    rows: ROWS[id](report, { scene, language, materialOf: materialLookup(scene) }),
+    rows: ROWS[id](report, { scene, language, nameOf: nameLookup(scene, names), names }),
     note: `${scene.name}. ${words.tables[id].note}`,
   };
 }
@@ -53,7 +55,13 @@ export function exportTable(id: ExportTableId, scene: SceneFile, report: Report,
 interface Context {
   readonly scene: SceneFile;
   readonly language: ExportLanguage;
-  readonly materialOf: MaterialOf;
+  readonly names: Names;
+  readonly nameOf: (material: string) => string;
+}
+
+function nameLookup(scene: SceneFile, names: Names): Context['nameOf'] {
+  const materialOf = materialLookup(scene);
+  return (id) => names.name(materialOf(id).name);
 }
 
 const ROWS: Readonly<Record<ExportTableId, (report: Report, on: Context) => Cell[][]>> = {
@@ -64,14 +72,14 @@ const ROWS: Readonly<Record<ExportTableId, (report: Report, on: Context) => Cell
   heaps: (report, on) =>
     report.bays.flatMap(({ id, heapM, confirmed }) =>
       (heapM ?? []).map((heap): Cell[] => {
-        const name = on.materialOf(heap.material).name;
+        const name = on.nameOf(heap.material);
         return [id, heap.stage, heap.material, name, heap.heightM, heap.overKNm2, yesNo(confirmed, on)];
       }),
     ),
   columns: (report) => (report.columns ?? []).map((c) => [c.id, c.shareM2, c.permanentKN, c.permanentKN / GRAVITY_MS2]),
-  'run-off': ({ water, zones }) =>
+  'run-off': ({ water, zones }, { names }) =>
     (water?.zones ?? []).map(({ id, heldM3, freeLm2, peak, designLps, annual, yearlyM3, drain }, z): Cell[] => {
-      const row = ({ row: name, source }: typeof peak) => name ?? source;
+      const row = ({ row: name, source }: typeof peak) => (name === null ? names.source(source) : names.name(name));
       const flow = [drain?.flowLsm ?? null, drain?.capacityLsm ?? null];
       return [id, zones[z].areaM2, heldM3, freeLm2, peak.c, row(peak), designLps, annual.c, row(annual), yearlyM3, ...flow];
     }),
@@ -91,12 +99,12 @@ const ROWS: Readonly<Record<ExportTableId, (report: Report, on: Context) => Cell
   edges: (report) => (report.edges ?? []).map((e) => [e.id, e.leastUpstandMm, e.requiredMm, e.at?.[0] ?? null, e.at?.[1] ?? null]),
 };
 
-function takeOffRow(row: ReportTakeOff, { scene, language, materialOf }: Context): Cell[] {
+function takeOffRow(row: ReportTakeOff, { scene, language, nameOf }: Context): Cell[] {
   const { loose, by } = EXPORT_WORDS[language];
   const unit = row.orderM3 === undefined ? 'm²' : row.orderM3 > row.placedM3 ? loose : 'm³';
   return [
     row.material,
-    materialOf(row.material).name,
+    nameOf(row.material),
     row.areaM2,
     row.placedM3,
     row.orderM3 ?? row.orderM2 ?? null,
@@ -111,9 +119,9 @@ function takeOffRow(row: ReportTakeOff, { scene, language, materialOf }: Context
   ];
 }
 
-function shareRows(report: Report, { materialOf }: Context, sharesOf: (row: ReportTakeOff) => readonly TakeOffShare[]): Cell[][] {
+function shareRows(report: Report, { nameOf }: Context, sharesOf: (row: ReportTakeOff) => readonly TakeOffShare[]): Cell[][] {
   return (report.takeoff ?? []).flatMap((row) =>
-    sharesOf(row).map(({ id, areaM2, placedM3 }): Cell[] => [id, row.material, materialOf(row.material).name, areaM2, placedM3]),
+    sharesOf(row).map(({ id, areaM2, placedM3 }): Cell[] => [id, row.material, nameOf(row.material), areaM2, placedM3]),
   );
 }
 

@@ -5,7 +5,7 @@ import { findFacts } from '../core/findings.ts';
 import { cellCentreM } from '../core/geometry/grid.ts';
 import { boundsOf } from '../core/geometry/ring.ts';
 import { stageLimitKNm2 } from '../core/judge.ts';
-import type { Finding, FindingFact, Severity } from '../model/finding.ts';
+import type { FindingFact, Severity } from '../model/finding.ts';
 import type { Report, ReportBay, ReportZone, Spread } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnReport } from './column-shares.ts';
@@ -26,8 +26,19 @@ import { tolerancePart } from './tolerance.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'check', 'note'];
 
+/** A report with what its findings are worded from, in the same order. */
+export interface WordedReport {
+  readonly report: Report;
+  readonly facts: readonly FindingFact[];
+}
+
 /** Report of a scene. */
 export function makeReport(scene: SceneFile, on: Evaluation): Report {
+  return reportWithFacts(scene, on).report;
+}
+
+/** Report of a scene in English, and the facts it was worded from. */
+export function reportWithFacts(scene: SceneFile, on: Evaluation): WordedReport {
   const { prepared, totals } = on;
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
@@ -39,7 +50,19 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   const traffic = trafficPart(scene, on, materialOf);
   const setUp = setUpPart(scene, on, materialOf);
   const water = waterPart(scene, on, materialOf);
-  return {
+  const facts = bySeverity([
+    ...findFacts(on),
+    ...tolerance.facts,
+    ...probes.facts,
+    ...buildUpFacts(scene, on, materialOf),
+    ...edges.facts,
+    ...water.facts,
+    ...traffic.facts,
+    ...walls.facts,
+    ...routes.facts,
+    ...setUp.facts,
+  ]);
+  const report: Report = {
     format: 'loamdeck-report',
     version: 1,
     scene: scene.name,
@@ -67,28 +90,14 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
     takeoff: takeOffReport(on, materialOf),
     ...probes.report,
     notChecked: notChecked(scene),
-    findings: sortedFindings(
-      [
-        ...findFacts(on),
-        ...tolerance.facts,
-        ...probes.facts,
-        ...buildUpFacts(scene, on, materialOf),
-        ...edges.facts,
-        ...water.facts,
-        ...traffic.facts,
-        ...walls.facts,
-        ...routes.facts,
-        ...setUp.facts,
-      ],
-      scene,
-    ),
+    findings: facts.map((fact) => wordFinding(fact, scene)),
   };
+  return { report, facts };
 }
 
-function sortedFindings(facts: readonly FindingFact[], scene: SceneFile): Finding[] {
-  const findings = facts.map((fact) => wordFinding(fact, scene));
-  // Sorting is stable: within a severity the rules keep their order.
-  return findings.sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
+/** Sorting is stable: within a severity the rules keep their order. */
+function bySeverity(facts: FindingFact[]): FindingFact[] {
+  return facts.sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
 }
 
 function inMm(spread: Spread): Spread {

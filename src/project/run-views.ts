@@ -9,6 +9,7 @@ import type { SceneVehicle } from '../model/scene-file.ts';
 import type { WheelRun, WheelStand } from '../model/wheel-input.ts';
 import type { Project } from './evaluate-project.ts';
 import { vehiclesOf, wheelLayers, wheelRuns } from './resolve-wheels.ts';
+import { namesOf } from './words/names.ts';
 
 /** Longest piece of a drawn path [m]. */
 const PIECE_M = 0.5;
@@ -28,6 +29,7 @@ export function wheelsOf(project: Project): Wheels {
 /** All vehicles on their lines, in the order of the report: traffic, then plant by stage. */
 export function runViews(project: Project): RunView[] {
   const vehicleOf = vehiclesOf(project.scene);
+  const names = namesOf(project.scene, project.language);
   const traffic = new Map((project.report.traffic ?? []).map((one) => [one.id, one]));
   return wheelsOf(project).runs.map((run): RunView => {
     const { vehicle } = run;
@@ -36,7 +38,7 @@ export function runViews(project: Project): RunView[] {
     const points = Array.from({ length: pieces + 1 }, (_, i) => pointOnPath(path, (i * path.lengthM) / pieces));
     return {
       id: run.id,
-      vehicle: vehicle.name,
+      vehicle: names.name(vehicle.name),
       stage: run.stage,
       dynamicFactor: run.dynamicFactor,
       travelM: path.lengthM + Math.max(...vehicle.axles.map(({ atM }) => atM)),

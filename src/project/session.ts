@@ -9,6 +9,7 @@ import { wheelMap } from '../core/wheel-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
 import type { HistoryView, SceneEdit } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import { type CellMap, type CoreLog, isWaterMap, type MapKind } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
@@ -17,6 +18,7 @@ import { mmFromMetres } from '../model/units.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { parseScene } from '../scene/parse-scene.ts';
+import { textInStyle } from '../scene/scene-text.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
 import { History } from './history.ts';
 import { KNOWN_IDS } from './materials.ts';
@@ -25,7 +27,9 @@ import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
 import { wheelsOf } from './run-views.ts';
 import { sourceUses } from './source-uses.ts';
+import { speakCoreLog, speakPose, speakProject } from './speak.ts';
 import { type WaterStudy, waterStudy } from './water-study.ts';
+import { namesOf } from './words/names.ts';
 
 export type SessionAnswer =
   | { readonly project: Project; readonly issues: readonly Issue[] }
@@ -39,9 +43,15 @@ interface State {
 
 export class Session {
   private project: Project | null = null;
+  private language: Language = 'en';
+  /** The project in the language spoken. */
+  private told: { readonly of: Project; readonly in: Project } | null = null;
   /** What the file was warned of besides its build-ups, which edits change. */
   private otherWarnings: readonly Issue[] = [];
   private states: History<State> | null = null;
+  private openedText = '';
+  /** What was last given out to be saved. */
+  private offered: State | null = null;
 
   /** Reads a scene file; where it can't be used, the scene open before stays. */
   open(text: string): SessionAnswer {
@@ -50,6 +60,8 @@ export class Session {
       this.project = reading.project;
       this.otherWarnings = reading.issues.filter((issue) => !isOfBuildUps(issue));
       this.states = new History({ scene: reading.project.scene, issues: reading.issues });
+      this.openedText = text;
+      this.offered = null;
     }
     return reading;
   }
@@ -83,6 +95,18 @@ export class Session {
     return this.known().view();
   }
 
+  /** The scene as a file: the text that was opened, with what was changed since. */
+  sceneText(): string {
+    this.offered = this.known().present;
+    return textInStyle(this.openedText, this.offered.scene);
+  }
+
+  /** What was last given out lies in a file now. */
+  markSaved(): HistoryView {
+    if (this.offered) this.known().markSaved(this.offered);
+    return this.history();
+  }
+
   private known(): History<State> {
     if (!this.states) throw new RangeError('Session: no scene is open');
     return this.states;
@@ -104,7 +128,8 @@ export class Session {
   }
 
   coreLog(cell: number, stage: number | null): CoreLog | null {
-    return coreLog(this.opened().evaluation, cell, stage);
+    const log = coreLog(this.opened().evaluation, cell, stage);
+    return log && speakCoreLog(log, this.spoken());
   }
 
   /** A vehicle at one place of its line; null where the scene has no such vehicle. */
@@ -112,7 +137,8 @@ export class Session {
     const project = this.opened();
     const { runs, layers } = wheelsOf(project);
     const run = runs.find((one) => one.id === id);
-    return run && (stand.on === 'wheels' || run.vehicle.pad) ? runPose(project.evaluation, run, layers, stand) : null;
+    const pose = run && (stand.on === 'wheels' || run.vehicle.pad) ? runPose(project.evaluation, run, layers, stand) : null;
+    return pose && speakPose(pose, this.spoken());
   }
 
   /** Water with one outlet closed; null where the scene has no such outlet on its deck. */
@@ -138,7 +164,25 @@ export class Session {
   }
 
   sources(): SourceUse[] {
-    return sourceUses(this.opened().scene);
+    return sourceUses(this.opened().scene, this.language);
+  }
+
+  /** Language of every answer from now on; nothing is evaluated anew. */
+  speak(language: Language): void {
+    this.language = language;
+  }
+
+  /** The scene as it stands, its report and names in the language spoken. */
+  spoken(): Project {
+    const project = this.opened();
+    if (this.told?.of !== project || this.told.in.language !== this.language) {
+      this.told = { of: project, in: speakProject(project, this.language) };
+    }
+    return this.told.in;
+  }
+
+  isOpen(): boolean {
+    return this.project !== null;
   }
 
   /** The scene as it stands, with all that was calculated. */
@@ -185,6 +229,7 @@ function withThickness(scene: SceneFile, buildUpId: string, index: number, thick
 /** Build-ups with names, thicknesses and sources looked up, for the app's lists and thickness controls. */
 export function buildUpViews(project: Project): BuildUpView[] {
   const { scene, resolved } = project;
+  const names = namesOf(scene, project.language);
   return scene.buildups.map((buildUp) => ({
     id: buildUp.id,
     name: buildUp.name,
@@ -194,20 +239,24 @@ export function buildUpViews(project: Project): BuildUpView[] {
       const { thicknessM, rangeM } = layerThickness(layer, material);
       return {
         materialId: material.id,
-        name: material.name,
+        name: names.name(material.name),
         role: material.role,
         thicknessMm: mmFromMetres(thicknessM),
         rangeMm: rangeM ? { min: mmFromMetres(rangeM.min), max: mmFromMetres(rangeM.max) } : null,
         adjustable: material.density !== undefined,
-        source: material.sourceText,
+        density: material.density ?? null,
+        areal: material.areal ?? null,
+        orientation: layer.orientation ?? null,
+        source: names.source(material.sourceText),
       };
     }),
   }));
 }
 
 /** Names of every material that the report speaks of, by id. */
-export function materialNames({ report, resolved }: Project): Map<string, string> {
+export function materialNames({ scene, language, report, resolved }: Project): Map<string, string> {
+  const names = namesOf(scene, language);
   const heaped = report.bays.flatMap((bay) => (bay.heapM ?? []).map(({ material }) => material));
   const laid = (report.takeoff ?? []).map(({ material }) => material);
-  return new Map([...new Set([...laid, ...heaped])].map((id) => [id, resolved.materialOf(id).name]));
+  return new Map([...new Set([...laid, ...heaped])].map((id) => [id, names.name(resolved.materialOf(id).name)]));
 }

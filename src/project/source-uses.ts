@@ -3,6 +3,7 @@
 import { CATALOGUE_SOURCES, type CatalogueSource, laneEntry, materialById, runoffEntry, vehicleById } from '../catalogue/catalogue.ts';
 import { ANNUAL_TABLE, PEAK_TABLES } from '../catalogue/runoff-tables.ts';
 import { VEGETATION_FORMS } from '../catalogue/vegetation.ts';
+import type { Language } from '../model/language.ts';
 import { RUNOFF_TABLE_IDS } from '../model/runoff.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
@@ -10,6 +11,8 @@ import { materialLookup } from './materials.ts';
 import { lanesOf } from './resolve-routes.ts';
 import { setUpPlaces } from './resolve-set-up.ts';
 import { runoffSurface, runoffTable } from './run-off.ts';
+import { type Names, namesOf } from './words/names.ts';
+import { sourcePartsDe } from './words/source-de.ts';
 
 /** Rules that read a value; depths of substrate are told per form of vegetation. */
 const RULE_OF: Readonly<Record<string, string>> = {
@@ -57,7 +60,21 @@ const AREA_RULES: Readonly<Record<string, string>> = {
 const ROUNDED_KNM2 = 0.0051;
 
 /** Catalogue first, then what the scene brings itself; without a scene the catalogue alone. */
-export function sourceUses(scene: SceneFile | null): SourceUse[] {
+export function sourceUses(scene: SceneFile | null, language: Language = 'en'): SourceUse[] {
+  const uses = usesInEnglish(scene);
+  if (language === 'en') return uses;
+  const names = namesOf(scene, language);
+  return uses.map((use) => ({ ...use, name: nameIn(use, names), number: names.name(use.number), source: sourcePartsDe(use.source) }));
+}
+
+/** Tables of rules are listed by what they are for. */
+function nameIn({ name }: SourceUse, names: Names): string {
+  const table = /^(lanes|run-off), (.*)$/.exec(name);
+  if (!table) return names.name(name);
+  return `${table[1] === 'lanes' ? 'Feuerwehrzufahrten' : 'Abfluss'}, ${names.name(table[2])}`;
+}
+
+function usesInEnglish(scene: SceneFile | null): SourceUse[] {
   if (!scene) return CATALOGUE_SOURCES.map((one) => ({ ...one, name: nameOf(one), usedIn: [] }));
   const usedIn = usesOf(scene);
   const listed = CATALOGUE_SOURCES.map((one) => ({ ...one, name: nameOf(one), usedIn: usedIn(one) }));

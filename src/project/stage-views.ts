@@ -3,23 +3,25 @@
 import type { StageView } from '../model/maps.ts';
 import type { Project } from './evaluate-project.ts';
 import { laidOf } from './take-off.ts';
+import { derivedStageName, type Names, namesOf } from './words/names.ts';
 
 type Laid = StageView['lays'][number];
 
 /** Stages in order, given or derived. */
 export function stageViews(project: Project): StageView[] {
   const { evaluation, scene } = project;
+  const names = namesOf(scene, project.language);
   return evaluation.plan.stages.map((stage, s) => {
     const given = stage.derived ? undefined : scene.stages?.[s];
     return {
       id: stage.id,
-      name: stage.name,
+      name: stage.derived ? derivedStageName(stage.name, project.language) : stage.name,
       derived: stage.derived,
-      lays: laidIn(project, s),
+      lays: laidIn(project, s, names),
       objects: evaluation.input.objects.filter((_, o) => evaluation.plan.objectStages[o] === s).map((object) => object.id),
       stockpiles: (given?.stockpiles ?? []).map((pile) => ({
         id: pile.id,
-        material: project.resolved.materialOf(pile.material).name,
+        material: names.name(project.resolved.materialOf(pile.material).name),
         heightM: pile.heightM,
       })),
       floodTestMm: given?.floodTestMm ?? 0,
@@ -36,13 +38,13 @@ export function stageViews(project: Project): StageView[] {
 }
 
 /** Materials laid in a stage, summed over zones, in the order of the build-ups. */
-function laidIn({ evaluation }: Project, stage: number): Laid[] {
+function laidIn({ evaluation }: Project, stage: number, names: Names): Laid[] {
   const laid = new Map<string, { -readonly [K in keyof Laid]: Laid[K] } & { zones: string[] }>();
   for (const one of laidOf(evaluation)) {
     if (one.stage !== stage) continue;
     const zone = evaluation.input.zones[one.zone];
     const { materialId, name, role } = zone.buildUp.layers[one.layer];
-    const entry = laid.get(materialId) ?? { materialId, name, role, zones: [], areaM2: 0, volumeM3: 0 };
+    const entry = laid.get(materialId) ?? { materialId, name: names.name(name), role, zones: [], areaM2: 0, volumeM3: 0 };
     // A build-up may have a material twice.
     if (!entry.zones.includes(zone.id)) entry.zones.push(zone.id);
     entry.areaM2 += one.areaM2;

@@ -3,7 +3,16 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { DerivationAsk, Term } from '../model/derivation.ts';
 import type { DrawnKind, DrawnOptions } from '../model/drawn-file.ts';
-import type { Engine, ExportedFile, ExportKind, ExportLanguage, HandoverOptions, OpenAnswer, Snapshot } from '../model/engine.ts';
+import type {
+  Engine,
+  ExportedFile,
+  ExportKind,
+  ExportLanguage,
+  HandoverOptions,
+  OpenAnswer,
+  SceneText,
+  Snapshot,
+} from '../model/engine.ts';
 import { type HistoryView, NO_HISTORY, type SceneEdit } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
@@ -22,6 +31,8 @@ export interface SceneState {
   readonly snapshot: Snapshot | null;
   /** What undo and redo would do, and whether the scene is other than last opened or saved. */
   readonly history: HistoryView;
+  /** Of this scene, since it was opened: when it was last saved to a file, and by which name. */
+  readonly saved: { readonly at: Date; readonly name: string } | null;
   /** What was just undone or done again; null once anything else is done. */
   readonly travelled: Travelled | null;
   /** Warnings of the open scene. */
@@ -58,6 +69,9 @@ export interface SceneActions {
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): void;
   newGesture(): number;
   travel(way: 'undo' | 'redo'): void;
+  sceneText(): Promise<SceneText>;
+  /** The text that `sceneText` last gave lies in a file of this name now. */
+  markSaved(name: string): Promise<void>;
   dismissRefusal(): void;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
   sources(): Promise<readonly SourceUse[]>;
@@ -85,6 +99,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     fileName: '',
     snapshot: null,
     history: NO_HISTORY,
+    saved: null,
     travelled: null,
     warnings: [],
     refused: null,
@@ -104,6 +119,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         fileName,
         snapshot: answer.snapshot,
         history: answer.snapshot.history,
+        saved: null,
         travelled: null,
         warnings: answer.warnings,
         refused: null,
@@ -124,6 +140,10 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         const answer = edit && (await answered(engine.travel(way)));
         return answer && { answer, travelled: { way, edit } };
       }),
+    async markSaved(name) {
+      const history = await engine.markSaved();
+      set({ history, saved: { at: new Date(), name } });
+    },
     dismissRefusal: () => set({ refused: null }),
     ...handedThrough(engine),
   }));
@@ -142,7 +162,27 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     await Promise.all(Object.values(refresh).map((again) => again()));
   });
   followView(view, store, refresh);
+  followLanguage(engine, view, store, refresh);
   return store;
+}
+
+/** The engine speaks the language of the view; what is shown already is told again in it, not calculated anew. */
+function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refresh: ReturnType<typeof refreshers>): void {
+  const speak = newestOnly(
+    () => engine.speak(view.getState().language),
+    // Answers come in the order of the questions: these words are those of the snapshot that is there by now.
+    (words) => {
+      const { snapshot } = store.getState();
+      if (!words || !snapshot) return;
+      store.setState({ snapshot: { ...snapshot, ...words } });
+      void refresh.refreshLog();
+      void refresh.refreshPoses();
+    },
+  );
+  if (view.getState().language !== 'en') void speak();
+  view.subscribe((now, before) => {
+    if (now.language !== before.language) void speak();
+  });
 }
 
 /** Asks anew for what follows stage, map, picked cell, section and chosen vehicle. */
@@ -298,12 +338,13 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): { push(kind: strin
   };
 }
 
-type HandedThrough = Pick<SceneActions, 'sources' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
+type HandedThrough = Pick<SceneActions, 'sources' | 'sceneText' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
 
 /** What only the engine knows, and no state keeps. */
 function handedThrough(engine: Engine): HandedThrough {
   return {
     sources: () => engine.sources(),
+    sceneText: () => engine.sceneText(),
     derive: (ask) => engine.derive(ask),
     exportFile: (kind, language) => engine.exportFile(kind, language),
     exportDrawn: (kind, options) => engine.exportDrawn(kind, options),

@@ -2,16 +2,18 @@
 
 import { onDatum, type Surface } from '../core/levels/surface.ts';
 import { exportDrawn } from '../export/drawn-file.ts';
-import { exportFile } from '../export/export-file.ts';
+import { exportFile, sceneFileName } from '../export/export-file.ts';
 import { exportHandover } from '../export/handover.ts';
-import { datumOf, pictureInput, sourceOn } from '../export/picture-source.ts';
+import { datumOf, pictureInput, sourceOn, spokenSource } from '../export/picture-source.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import { drawSection } from '../mesh/section-drawing.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
-import type { Engine, OpenAnswer, Snapshot } from '../model/engine.ts';
+import type { Engine, OpenAnswer, Snapshot, Spoken } from '../model/engine.ts';
+import { derive } from '../project/derivation.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { runViews } from '../project/run-views.ts';
 import { buildUpViews, materialNames, Session, type SessionAnswer } from '../project/session.ts';
+import { speakProject, speakTerm } from '../project/speak.ts';
 import { stageViews } from '../project/stage-views.ts';
 
 /**
@@ -46,7 +48,11 @@ export function createEngine(): Engine {
     const drawn = buildPicture(on, memory);
     memory = drawn.memory;
     source = sourceOn(project, on, drawn.picture, datumM);
-    return { ok: true, snapshot: { ...snapshotOf(project, drawn.picture, evaluatedMs), datumM, history: session.history() }, warnings: issues };
+    return {
+      ok: true,
+      snapshot: { ...snapshotOf(session.spoken(), drawn.picture, evaluatedMs), datumM, history: session.history() },
+      warnings: issues,
+    };
   };
 
   const drawnSource = (): SectionSource => {
@@ -55,20 +61,29 @@ export function createEngine(): Engine {
   };
 
   return {
+    speak: async (language) => {
+      session.speak(language);
+      return session.isOpen() ? spokenOf(session.spoken()) : null;
+    },
     open: async (text) => answer(() => session.open(text)),
-    setThickness: async (buildUp, layer, thicknessMm, gesture) =>
-      answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
+    setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
+    sceneText: async () => ({ name: sceneFileName(session.opened().scene), text: session.sceneText() }),
+    markSaved: async () => session.markSaved(),
     travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),
     map: async (kind, stage, outlet) => session.map(kind, stage, outlet),
     blockedOutlet: async (outlet) => session.blockedOutlet(outlet),
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
     runAt: async (run, stand) => session.runAt(run, stand),
     sources: async () => session.sources(),
-    exportFile: async (kind, language) => exportFile(kind, session.opened(), language),
-    section: async (line, stage) => drawSection(drawnSource(), line, stage),
+    derive: async (ask) => {
+      const term = derive(session.opened(), ask);
+      return term && speakTerm(term, session.spoken());
+    },
+    exportFile: async (kind, language) => exportFile(kind, speakProject(session.opened(), language), language),
+    section: async (line, stage) => drawSection(spokenSource(drawnSource(), session.spoken().language), line, stage),
+    exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
     // Its solver is only loaded when it is asked for.
     lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.opened(), options),
-    exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }
@@ -77,15 +92,21 @@ function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs:
   const { evaluation } = project;
   return {
     scene: project.scene,
-    report: project.report,
-    stages: stageViews(project),
+    ...spokenOf(project),
     grid: evaluation.prepared.ground.grid,
     originM: evaluation.input.originM,
     picture,
     bayAt: evaluation.bayAt,
+    evaluatedMs,
+  };
+}
+
+function spokenOf(project: Project): Spoken {
+  return {
+    report: project.report,
+    stages: stageViews(project),
     buildUps: buildUpViews(project),
     runs: runViews(project),
     materialNames: materialNames(project),
-    evaluatedMs,
   };
 }

@@ -15,8 +15,11 @@ export function opened(name: string, warnings: readonly Issue[] = [], history: H
 
 export function emptyEngine(): Engine {
   return {
+    speak: async () => null,
     open: async () => refusal,
     setThickness: async () => refusal,
+    sceneText: async () => ({ name: 'a.scene.json', text: '{}' }),
+    markSaved: async () => NO_HISTORY,
     travel: async () => null,
     map: async () => {
       throw new Error('no map was to be asked for');
@@ -69,8 +72,11 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
         calls.push({ name, args, answer: (value) => settle(() => resolve(value)), fail: (why) => settle(() => reject(why)) });
       });
   const engine: Engine = {
+    speak: ask('speak'),
     open: ask('open'),
     setThickness: ask('setThickness'),
+    sceneText: ask('sceneText'),
+    markSaved: ask('markSaved'),
     travel: ask('travel'),
     map: ask('map'),
     blockedOutlet: ask('blockedOutlet'),
