@@ -22,7 +22,7 @@ export function wordFinding(fact: FindingFact, scene: SceneFile, language: Langu
 }
 
 /** Facts that are names of the catalogue, or several of them. */
-const NAMES = ['layer', 'layers', 'below', 'above', 'vehicle', 'countedAs', 'form', 'rule', 'country', 'names', 'table'];
+const NAMES = ['layer', 'layers', 'below', 'above', 'vehicle', 'run', 'countedAs', 'form', 'rule', 'country', 'names', 'table'];
 
 function withNames(fact: FindingFact, names: Names): FindingFact {
   if (names.language === 'en') return fact;

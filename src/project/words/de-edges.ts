@@ -14,17 +14,17 @@ function upstandWords({ where, value, limit, facts }: FindingFact): string {
   const name = facts.kind === 'threshold' ? `Schwelle ${facts.edge}` : `Aufkantung ${facts.edge}`;
   const height =
     value < 0
-      ? `Der Belag von Zone ${where.zone} liegt ${moreMm(-value)} über dem Ende der Abdichtung`
-      : `Die Abdichtung endet ${lessMm(value)} über dem Belag von Zone ${where.zone}`;
+      ? `Die Fertighöhe von Zone ${where.zone} liegt ${moreMm(-value)} über dem Ende der Abdichtung`
+      : `Die Abdichtung endet ${lessMm(value)} über der Fertighöhe von Zone ${where.zone}`;
   return `${name}: ${height}, nötig sind mindestens ${mm(limit)}, es fehlen ${moreMm(Number(facts.missingMm))}. ${upstandAdvice(facts)}`;
 }
 
 function upstandAdvice(facts: FindingFact['facts']): string {
   const why = 'Spritzwasser, stehendes Wasser und Schnee laufen dahinter.';
-  if (facts.kind === 'upstand') return `${why} Den Belag dort tiefer legen oder die Abdichtung höher führen lassen.`;
+  if (facts.kind === 'upstand') return `${why} Die Fertighöhe dort senken oder die Abdichtung höher führen lassen.`;
   if (facts.drained)
-    return `${why} Den Belag tiefer oder die Schwelle höher legen; 0 bis 20 mm nur als Sonderkonstruktion, die Planer, Dachabdichter und Bauherr schriftlich vereinbaren.`;
-  return `${why} Eine entwässerte Rinne vor die Tür setzen, den Belag tiefer oder die Schwelle höher legen.`;
+    return `${why} Die Fertighöhe senken oder die Schwelle höher legen; 0 bis 20 mm nur als Sonderkonstruktion, die Planer, Dachabdichter und Bauherr schriftlich vereinbaren.`;
+  return `${why} Eine entwässerte Rinne vor die Tür setzen, die Fertighöhe senken oder die Schwelle höher legen.`;
 }
 
 const KIND: Readonly<Record<string, string>> = {

@@ -36,6 +36,8 @@ const THINGS: Readonly<Record<string, string>> = {
   line: 'Mauer',
   block: 'Block',
   'retaining edge': 'Stützwand',
+  'set-up area': 'Aufstellfläche',
+  'movement area': 'Bewegungsfläche',
   upstand: 'Aufkantung',
   opening: 'Öffnung',
 };
