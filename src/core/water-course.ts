@@ -22,6 +22,12 @@ export interface RoutedWater extends WaterCourse {
   readonly pondCells: readonly (readonly number[])[];
 }
 
+/** What a course says of where water ends and how high it stands. */
+export type DrainedWater = Pick<
+  WaterCourse,
+  'site' | 'faults' | 'outletCells' | 'ignoredSpills' | 'catchments' | 'noWayOut' | 'sinkAt' | 'filledM'
+>;
+
 /**
  * Routes the water of a deck. Outlets take it at the level of the membrane, overflows and edges only where it stands at theirs.
  * Where no edge is drawn at the rim of the deck, a wall is taken to stand. Rim and openings are seen by whole cells: what is
@@ -33,12 +39,38 @@ export interface RoutedWater extends WaterCourse {
  * @source contract.md, section 2, Water
  */
 export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
+  const { terrain, exits, flooded, flow, cOf, effectiveSums, ...drained } = drain(on, site);
+  const columns = on.input.zones.map((zone, z) => poreColumn(zone.buildUp, site.zones[z].freePores));
+  const ways = waysPerCell({ terrain, flooded, flow, sinkAt: drained.sinkAt }, effectiveSums, longestPaths(terrain, flow, flooded, cOf));
+  return {
+    ...drained,
+    ...ways,
+    ...fillPonds(on, columns, pondsOf(terrain, flooded), drained),
+    columns,
+    exits,
+    rises: riseGround(terrain, exits),
+  };
+}
+
+/**
+ * The part of a course that overflows are judged by: where water ends and how high it stands, not how it gets there.
+ * @param on - evaluated deck [m]
+ * @param site - outlets, edges and coefficients [m]
+ * @returns catchments [m²] and levels [m]
+ * @throws RangeError if the site does not fit the deck's zones
+ * @source contract.md, section 2, Water
+ */
+export function drainedWater(on: Evaluation, site: WaterSite): DrainedWater {
+  const { faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM } = drain(on, site);
+  return { site, faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM };
+}
+
+function drain(on: Evaluation, site: WaterSite) {
   const { ground, deckLevelsM, deckSurface } = on.prepared;
   const { grid, deckShare } = ground;
   if (site.zones.length !== on.input.zones.length) {
     throw new RangeError(`waterCourse: zones must be as many as the deck's ${on.input.zones.length}, got ${site.zones.length}`);
   }
-  const columns = on.input.zones.map((zone, z) => poreColumn(zone.buildUp, site.zones[z].freePores));
   const terrain = layTerrain(grid, deckShare, deckLevelsM);
   const placed = placeExits({ grid, terrain, deckLevelsM, deckSurface }, site);
   const flooded = flood(terrain, placed.exits);
@@ -52,22 +84,18 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
   const effectiveM2 = areasM2.map((areaM2, at) => areaM2 * cOf[at]);
   const areaSums = accumulate(flow, flooded, areasM2);
   const effectiveSums = accumulate(flow, flooded, effectiveM2);
-  const pathsM = longestPaths(terrain, flow, flooded, cOf);
   const sinks = site.outlets.length + site.spills.length;
-  const sinkOf = mainSinks(flow, flooded);
-  const cells = perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM, sinkOf });
   return {
     site,
-    faults: placed.faults,
-    outletCells: placed.outletCells,
-    ignoredSpills: placed.ignoredSpills,
+    ...placed,
+    terrain,
+    flooded,
+    flow,
+    cOf,
+    effectiveSums,
     catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
     noWayOut: leftOver(flooded, areasM2, effectiveM2),
-    ...cells,
-    ...fillPonds(on, columns, pondsOf(terrain, flooded), cells),
-    columns,
-    exits: placed.exits,
-    rises: riseGround(terrain, placed.exits),
+    ...levelsPerCell(terrain, flooded, deckLevelsM, mainSinks(flow, flooded)),
   };
 }
 
@@ -103,38 +131,45 @@ function peakCs({ field, prepared }: Evaluation, site: WaterSite): Float64Array 
   return out;
 }
 
-interface Routed {
+/** From cells of the terrain to cells of the grid: sinks, and levels up to which water stays. */
+function levelsPerCell(terrain: WaterTerrain, { filled }: Flood, deckLevelsM: Float64Array, sinkOf: Int16Array) {
+  const sinkAt = new Int16Array(deckLevelsM.length).fill(OFF_DECK);
+  const filledM = new Float64Array(deckLevelsM.length).fill(Number.NaN);
+  eachOpen(terrain, (cell, at) => {
+    const stands = filled[at] > terrain.level[at];
+    filledM[cell] = stands ? terrain.baseM + filled[at] * UNIT_M : deckLevelsM[cell];
+    sinkAt[cell] = sinkOf[at] < 0 ? NO_WAY_OUT : sinkOf[at];
+  });
+  return { sinkAt, filledM };
+}
+
+interface Ways {
   readonly terrain: WaterTerrain;
   readonly flooded: Flood;
   readonly flow: Flow;
-  readonly deckLevelsM: Float64Array;
-  readonly effectiveSums: Float64Array;
-  readonly pathsM: Float64Array;
-  readonly sinkOf: Int16Array;
+  readonly sinkAt: Int16Array;
 }
 
-/** From cells of the terrain to cells of the grid. */
-function perCell({ terrain, flooded, flow, deckLevelsM, effectiveSums, pathsM, sinkOf }: Routed) {
-  const size = deckLevelsM.length;
-  const sinkAt = new Int16Array(size).fill(OFF_DECK);
-  const [filledM, upstreamM2, pathM] = Array.from({ length: 3 }, () => new Float64Array(size).fill(Number.NaN));
-  const bearings = new Float32Array(size).fill(Number.NaN);
-  const { rows, columns, width } = terrain;
+/** The same of directions, what passes each cell, and lengths. */
+function waysPerCell({ terrain, flooded, flow, sinkAt }: Ways, effectiveSums: Float64Array, pathsM: Float64Array) {
+  const [upstreamM2, pathM] = Array.from({ length: 2 }, () => new Float64Array(sinkAt.length).fill(Number.NaN));
+  const bearings = new Float32Array(sinkAt.length).fill(Number.NaN);
+  eachOpen(terrain, (cell, at) => {
+    if (sinkAt[cell] < 0) return;
+    upstreamM2[cell] = effectiveSums[at];
+    pathM[cell] = pathsM[at];
+    if (flooded.filled[at] <= terrain.level[at]) bearings[cell] = bearingDeg(flow, at);
+  });
+  return { bearingDeg: bearings, upstreamM2, pathM };
+}
+
+function eachOpen({ rows, columns, width, open }: WaterTerrain, visit: (cell: number, at: number) => void): void {
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
-      const cell = row * columns + column;
       const at = (row + 1) * width + column + 1;
-      if (terrain.open[at] === 0) continue;
-      const stands = flooded.filled[at] > terrain.level[at];
-      filledM[cell] = stands ? terrain.baseM + flooded.filled[at] * UNIT_M : deckLevelsM[cell];
-      sinkAt[cell] = sinkOf[at] < 0 ? NO_WAY_OUT : sinkOf[at];
-      if (sinkOf[at] < 0) continue;
-      upstreamM2[cell] = effectiveSums[at];
-      pathM[cell] = pathsM[at];
-      if (!stands) bearings[cell] = bearingDeg(flow, at);
+      if (open[at] !== 0) visit(row * columns + column, at);
     }
   }
-  return { sinkAt, filledM, bearingDeg: bearings, upstreamM2, pathM };
 }
 
 /** What arrives at the exits. Sinks that drain the very same cell share it evenly. */

@@ -7,7 +7,7 @@ export interface ReportOutlet {
   readonly catchmentM2: number;
   /** Area times peak coefficient. */
   readonly effectiveM2: number;
-  /** Null without rain in the scene. */
+  /** Null without rain in the scene, and where it is not counted: off the deck, or an overflow without a level. */
   readonly designLps: number | null;
   readonly capacityLps: number | null;
   readonly utilisation: number | null;
@@ -30,7 +30,7 @@ export interface ReportWaterZone {
   readonly freeLm2: number | null;
   readonly designLps: number | null;
   readonly yearlyM3: number | null;
-  /** Flow in the drainage along the longest way; null where no rain or no capacity is given. */
+  /** Flow in the drainage along the longest way; null where no rain or no capacity is given, or no water finds a way out. */
   readonly drain: {
     readonly material: string;
     readonly flowLsm: number;
@@ -50,7 +50,7 @@ export interface ReportOverflow {
   readonly invertM: number | null;
   /** Deck whose water reaches it then. */
   readonly areaM2: number;
-  /** (extreme − design · C) · area. */
+  /** (extreme − design · C) · area; null without rain, and where the overflow is not counted. */
   readonly dutyLps: number | null;
   readonly capacityLps: number | null;
   readonly utilisation: number | null;

@@ -5,7 +5,7 @@ import type { OutletInput } from './edge-input.ts';
 export interface WaterOutlet extends OutletInput {
   /** What it can take; null where the scene does not say [l/s]. */
   readonly lps: number | null;
-  /** Level at which an overflow begins to run, same datum as the levels of the deck; null for outlets, and where the scene does not say [m]. */
+  /** Level at which an overflow begins to run, or an outlet set above the membrane to take water; datum of the deck's levels; null where the scene does not say [m]. */
   readonly invertM: number | null;
 }
 

@@ -4,9 +4,9 @@ import type { Evaluation } from '../core/evaluation.ts';
 import { severityOf } from '../core/findings.ts';
 import type { FindingFact } from '../model/finding.ts';
 import type { ReportOverflow } from '../model/report-water.ts';
-import type { WaterCourse } from '../model/water-result.ts';
 import { fact, flowSource, outletPlace, type WaterFound } from './water-fact.ts';
 import { placeOf, zoneAt } from './water-places.ts';
+import type { Emergency } from './water-study.ts';
 
 /** Water that stands this little over a finish is rounding [m]. */
 const OVER_FINISH_M = 0.001;
@@ -38,7 +38,7 @@ function ofOverflow({ scene, on, study, water }: WaterFound, overflow: ReportOve
 }
 
 /** Where water stands on the garden before the overflow runs: one finding, at the deepest place. */
-function overFinish(on: Evaluation, emergency: WaterCourse, v: number, overflow: string): FindingFact[] {
+function overFinish(on: Evaluation, emergency: Emergency, v: number, overflow: string): FindingFact[] {
   const { owner, position } = on.prepared.zoneCells;
   let most = OVER_FINISH_M;
   let at = -1;

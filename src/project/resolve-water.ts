@@ -22,7 +22,7 @@ import type { MaterialOf } from './materials.ts';
 import { type Coefficient, runoffTable } from './run-off.ts';
 import { waterFacts } from './water-facts.ts';
 import { greater, placeOf, sinkName, zoneAt } from './water-places.ts';
-import { type WaterStudy, waterStudy } from './water-study.ts';
+import { type Emergency, type WaterStudy, waterStudy } from './water-study.ts';
 
 export interface WaterPart {
   readonly report: Pick<Report, 'outlets' | 'water'>;
@@ -46,7 +46,8 @@ const NO_CATCHMENT: Catchment = { areaM2: 0, effectiveM2: 0 };
 function outletReports({ rain }: SceneFile, { course }: WaterStudy): ReportOutlet[] {
   return course.site.outlets.map(({ id, kind, lps }, o) => {
     const { areaM2, effectiveM2 } = course.catchments[o] ?? NO_CATCHMENT;
-    const designLps = rain ? flowLps(rain.designLpsHa, { areaM2, effectiveM2 }) : null;
+    // What stands nowhere or has no level is not counted: 0 % of its capacity would read as enough.
+    const designLps = rain && course.outletCells[o] >= 0 ? flowLps(rain.designLpsHa, { areaM2, effectiveM2 }) : null;
     const utilisation = designLps === null || lps === null ? null : designLps / lps;
     return { id, kind, catchmentM2: areaM2, effectiveM2, designLps, capacityLps: lps, utilisation };
   });
@@ -132,13 +133,11 @@ function coefficientReport({ c, row, source }: Coefficient<PeakC | AnnualC>): Re
 }
 
 function overflowReports({ rain }: SceneFile, on: Evaluation, { emergency, course }: WaterStudy): ReportOverflow[] {
+  const deepestM = deepestBySink(on, emergency);
   return emergency.site.outlets.map(({ id, lps, invertM }, v) => {
     const catchment = emergency.catchments[v] ?? NO_CATCHMENT;
-    const dutyLps = rain ? overflowDutyLps(rain.extremeLpsHa, rain.designLpsHa, meanPeak(catchment), catchment.areaM2) : null;
-    let deepestM = 0;
-    emergency.filledM.forEach((level, cell) => {
-      if (emergency.sinkAt[cell] === v) deepestM = Math.max(deepestM, level - on.prepared.deckLevelsM[cell]);
-    });
+    const counted = rain && emergency.outletCells[v] >= 0;
+    const dutyLps = counted ? overflowDutyLps(rain.extremeLpsHa, rain.designLpsHa, meanPeak(catchment), catchment.areaM2) : null;
     return {
       id,
       invertM,
@@ -146,9 +145,20 @@ function overflowReports({ rain }: SceneFile, on: Evaluation, { emergency, cours
       dutyLps,
       capacityLps: lps,
       utilisation: dutyLps === null || lps === null ? null : dutyLps / lps,
-      depthMm: course.faults[course.site.outlets.findIndex((one) => one.id === id)] ? null : 1000 * deepestM,
+      depthMm: course.faults[course.site.outlets.findIndex((one) => one.id === id)] ? null : 1000 * deepestM[v],
     };
   });
+}
+
+function deepestBySink({ prepared }: Evaluation, { site, sinkAt, filledM }: Emergency): Float64Array {
+  const deepestM = new Float64Array(site.outlets.length);
+  for (let cell = 0; cell < sinkAt.length; cell++) {
+    const sink = sinkAt[cell];
+    if (sink < 0 || sink >= deepestM.length) continue;
+    const depthM = filledM[cell] - prepared.deckLevelsM[cell];
+    if (depthM > deepestM[sink]) deepestM[sink] = depthM;
+  }
+  return deepestM;
 }
 
 function pondReport(on: Evaluation, { cell, levelM, depthM, areaM2, litres, bareLitres }: Pond): ReportPond {

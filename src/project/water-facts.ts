@@ -1,10 +1,14 @@
 /** What the water on a deck breaks: outlets, overflows, ponds, drainage, uplift. */
 
+import type { Evaluation } from '../core/evaluation.ts';
 import { ROUNDING, severityOf } from '../core/findings.ts';
+import { waterOnCells } from '../core/standing-water.ts';
+import { WATER_KNM3 } from '../core/water/flotation.ts';
 import type { UpliftAt } from '../core/zone-uplift.ts';
 import type { FindingFact, Where } from '../model/finding.ts';
+import type { SceneFile } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
-import { NO_WAY_OUT } from '../model/water-result.ts';
+import { NO_WAY_OUT, type WaterCourse, type WetBay } from '../model/water-result.ts';
 import { overflowFacts } from './overflow-facts.ts';
 import { ruleLimits } from './resolve-rules.ts';
 import { fact, flowSource, outletPlace, type WaterFound } from './water-fact.ts';
@@ -15,7 +19,14 @@ const NO_AREA_M2 = 0.05;
 
 /** All findings of water, grouped by rule. */
 export function waterFacts(found: WaterFound): FindingFact[] {
-  return [...outletFacts(found), ...overflowFacts(found), ...pondFacts(found), ...flowFacts(found), ...upliftFacts(found)];
+  return [
+    ...outletFacts(found),
+    ...overflowFacts(found),
+    ...pondFacts(found),
+    ...blockedFacts(found),
+    ...flowFacts(found),
+    ...upliftFacts(found),
+  ];
 }
 
 function outletFacts({ scene, on, study, outlets, water }: WaterFound): FindingFact[] {
@@ -43,6 +54,8 @@ function outletFacts({ scene, on, study, outlets, water }: WaterFound): FindingF
     const any = outlets.some(({ kind }) => kind === 'outlet') ? 1 : 0;
     facts.push(fact(['water.outlet', 'check'], where, [areaM2, 0, 'm²'], { why: 'no way out', any, source: 'the scene file' }));
   }
+  facts.push(...edgeFacts(scene, course));
+  if (!scene.deck.levels) facts.push(fact(['water.outlet', 'check'], {}, [0, 0, 'm'], { why: 'no levels', source: 'the scene file' }));
   if (!scene.rain) return facts;
   // What is not in the table counts in full: that is safe, but must be known.
   runoffs.forEach(({ peak }, z) => {
@@ -53,46 +66,74 @@ function outletFacts({ scene, on, study, outlets, water }: WaterFound): FindingF
   return facts;
 }
 
+/** Edges that water runs over though every outlet works. */
+function edgeFacts({ deck }: SceneFile, { site, catchments }: WaterCourse): FindingFact[] {
+  return site.spills.flatMap(({ id }, s): FindingFact[] => {
+    const { areaM2 } = catchments[site.outlets.length + s];
+    if (areaM2 <= NO_AREA_M2) return [];
+    const edge = deck.edges?.find((one) => one.id === id);
+    const more = { why: 'over edge', edge: id, kind: edge?.kind ?? '', source: 'the scene file' };
+    const severity = edge?.kind === 'threshold' ? 'stop' : 'check';
+    return [fact(['water.outlet', severity], edge ? { at: edge.line[0], object: id } : {}, [areaM2, 0, 'm²'], more)];
+  });
+}
+
+/** Water that stays though every outlet works: its weight is in no bay's load, so the bays are judged with it. */
 function pondFacts({ scene, on, study, water }: WaterFound): FindingFact[] {
   const { pondMm } = ruleLimits(scene.limits);
-  const facts = water.ponds.flatMap((pond): FindingFact[] => {
-    if (pond.depthMm <= pondMm.value + 1000 * ROUNDING) return [];
-    const where = { ...(pond.zone === null ? {} : { zone: pond.zone }), at: pond.at };
-    const more = { why: 'pond', areaM2: pond.areaM2, litres: pond.litres, source: sourceLine(pondMm.source) };
-    return [fact(['water.pond', 'check'], where, [pond.depthMm, pondMm.value, 'mm'], more)];
-  });
-  for (const blocked of study.blocked) {
-    if (!blocked) continue;
-    const outlet = study.course.site.outlets[blocked.outlet].id;
-    const where = outletPlace(scene, outlet);
-    if (!blocked.water) {
-      facts.push(fact(['water.pond', 'stop'], where, [0, 0, 'mm'], { why: 'unbounded', outlet, source: 'the scene file' }));
-      continue;
+  const { course } = study;
+  return course.ponds.flatMap((pond, p): FindingFact[] => {
+    const depthMm = 1000 * pond.depthM;
+    if (depthMm <= pondMm.value + 1000 * ROUNDING) return [];
+    const { at, zone } = water.ponds[p];
+    const { bays } = waterOnCells(on, course.columns, Int32Array.from(course.pondCells[p]).sort(), pond.levelM);
+    const over = overloaded(on, bays);
+    if (over) {
+      const more = { ...over.facts, why: 'pond load', depthMm, areaM2: pond.areaM2, source: LOAD_SOURCE };
+      return [fact(['water.pond', 'stop'], over.where, [100 * over.use, 100, '%'], more)];
     }
-    const over = blocked.water.bays.flatMap((wet) => {
-      const before = greater(on.bays[wet.bay].permanentUtilisation, on.bays[wet.bay].total?.utilisation ?? null);
-      const use = greater(wet.permanentUtilisation, wet.totalUtilisation);
-      // A bay that is over without water is told by its own rule.
-      if (use === null || use <= 1 + ROUNDING || (before !== null && before > 1 + ROUNDING)) return [];
-      return [{ wet, use }];
-    });
-    if (over.length === 0) continue;
-    const worst = over.reduce((most, one) => (one.use > most.use ? one : most));
-    const bay = on.input.bays[worst.wet.bay].id;
-    const more = {
-      why: 'blocked',
-      outlet,
-      bays: over.map(({ wet }) => on.input.bays[wet.bay].id).join(', '),
-      count: over.length,
-      waterKNm2: worst.wet.waterMeanKNm2,
-      depthMm: 1000 * blocked.water.mostM,
-      into: sinkName(study.course, blocked.into) ?? '',
-      source: 'the load plan and the levels in the scene file',
-    };
-    const at = { bay, at: placeOf(on, worst.wet.patchCell) };
-    facts.push(fact(['water.pond', 'stop'], at, [100 * worst.use, 100, '%'], more));
-  }
-  return facts;
+    const { areaM2, litres, levelM } = pond;
+    const more = { areaM2, litres, waterKNm2: (WATER_KNM3 * litres) / 1000 / areaM2, source: sourceLine(pondMm.source) };
+    const outlet = course.site.outlets[pond.sink];
+    const raised = outlet?.kind === 'outlet' && course.pondCells[p].includes(course.outletCells[pond.sink]);
+    const why = raised ? { why: 'raised', outlet: outlet.id, levelM } : { why: 'pond' };
+    return [fact(['water.pond', 'check'], { ...(zone === null ? {} : { zone }), at }, [depthMm, pondMm.value, 'mm'], { ...more, ...why })];
+  });
+}
+
+const LOAD_SOURCE = 'the load plan and the levels in the scene file';
+
+function blockedFacts({ scene, on, study }: WaterFound): FindingFact[] {
+  return study.blocked.flatMap((blocked): FindingFact[] => {
+    if (!blocked) return [];
+    const outlet = study.course.site.outlets[blocked.outlet].id;
+    if (!blocked.water) {
+      const where = outletPlace(scene, outlet);
+      return [fact(['water.pond', 'stop'], where, [0, 0, 'mm'], { why: 'unbounded', outlet, source: 'the scene file' })];
+    }
+    const over = overloaded(on, blocked.water.bays);
+    if (!over) return [];
+    const into = sinkName(study.course, blocked.into) ?? '';
+    const more = { ...over.facts, why: 'blocked', outlet, depthMm: 1000 * blocked.water.mostM, into, source: LOAD_SOURCE };
+    return [fact(['water.pond', 'stop'], over.where, [100 * over.use, 100, '%'], more)];
+  });
+}
+
+/** Bays that water loads beyond what is permitted, the worst in front; one that is over without water is told by its own rule. */
+function overloaded(on: Evaluation, bays: readonly WetBay[]) {
+  const over = bays.flatMap((wet) => {
+    const before = greater(on.bays[wet.bay].permanentUtilisation, on.bays[wet.bay].total?.utilisation ?? null);
+    const use = greater(wet.permanentUtilisation, wet.totalUtilisation);
+    return use === null || use <= 1 + ROUNDING || (before !== null && before > 1 + ROUNDING) ? [] : [{ wet, use }];
+  });
+  if (over.length === 0) return null;
+  const { wet, use } = over.reduce((most, one) => (one.use > most.use ? one : most));
+  const names = over.map((one) => on.input.bays[one.wet.bay].id);
+  return {
+    use,
+    where: { bay: on.input.bays[wet.bay].id, at: placeOf(on, wet.patchCell) },
+    facts: { bays: names.join(', '), count: over.length, waterKNm2: wet.waterMeanKNm2 },
+  };
 }
 
 function flowFacts({ on, study, water }: WaterFound): FindingFact[] {

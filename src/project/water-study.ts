@@ -4,25 +4,28 @@ import { UPLIFT_FACTORS } from '../catalogue/rule-limits.ts';
 import { blockedOutlet } from '../core/blocked-outlet.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import type { PreparedDeck } from '../core/prepare.ts';
-import { type RoutedWater, refillCourse, waterCourse } from '../core/water-course.ts';
+import { type DrainedWater, drainedWater, type RoutedWater, refillCourse, waterCourse } from '../core/water-course.ts';
 import { type ZoneUplift, zoneUplift } from '../core/zone-uplift.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
 import type { WaterOutlet, WaterSite } from '../model/water-input.ts';
-import { type BlockedOutlet, NO_WAY_OUT, type WaterCourse } from '../model/water-result.ts';
+import { type BlockedOutlet, NO_WAY_OUT } from '../model/water-result.ts';
 import type { MaterialOf } from './materials.ts';
 import { localLine } from './resolve-shapes.ts';
 import { bareRunoff, type ZoneRunoff, zoneRunoffs } from './run-off.ts';
 import { type DrainFlow, drainFlow } from './water-drains.ts';
 import { freePores, upliftLayers } from './water-layers.ts';
 
+/** Overflows alone at work. */
+export type Emergency = DrainedWater;
+
 export interface WaterStudy {
   readonly runoffs: readonly ZoneRunoff[];
   readonly bare: Omit<ZoneRunoff, 'slope'>;
   /** All outlets at work. */
-  readonly course: WaterCourse;
+  readonly course: RoutedWater;
   /** Overflows alone: what they are to carry, and how high water stands until they run. */
-  readonly emergency: WaterCourse;
+  readonly emergency: Emergency;
   /** Per outlet: with it closed; null for overflows and what is left out. */
   readonly blocked: readonly (BlockedOutlet | null)[];
   readonly drains: readonly (DrainFlow | null)[];
@@ -81,7 +84,7 @@ function studied(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): Wate
 
 interface Routed {
   readonly course: RoutedWater;
-  readonly emergency: RoutedWater;
+  readonly emergency: Emergency;
 }
 
 /** Routes by the deck they were found on: a thicker layer leaves them as they are. */
@@ -94,7 +97,7 @@ function routed(on: Evaluation, site: WaterSite): Routed {
   const before = kept.get(on.prepared);
   if (before?.key === key) return { course: refillCourse(on, before.course, site), emergency: before.emergency };
   const course = waterCourse(on, site);
-  const emergency = waterCourse(on, { ...site, outlets: outlets.filter(({ kind }) => kind === 'overflow') });
+  const emergency = drainedWater(on, { ...site, outlets: outlets.filter(({ kind }) => kind === 'overflow') });
   kept.set(on.prepared, { key, course, emergency });
   return { course, emergency };
 }
@@ -131,13 +134,13 @@ function upliftFactors(own: SceneFlotation | undefined): WaterStudy['factors'] {
 }
 
 /** Zones with deck that no overflow and no edge relieves. */
-function unknownWater({ flotation, zones }: SceneFile, on: Evaluation, { sinkAt }: WaterCourse): number[] {
+function unknownWater({ flotation, zones }: SceneFile, on: Evaluation, { sinkAt }: Emergency): number[] {
   if (flotation?.waterLevelM !== undefined) return [];
   return [...zones.keys()].filter((z) => on.prepared.zones[z].cells.some((cell) => sinkAt[cell] === NO_WAY_OUT));
 }
 
 /** The level the scene gives, or that at which the overflows begin to run; not known where nothing lets the water out. */
-function standingLevel({ flotation }: SceneFile, on: Evaluation, { filledM, sinkAt }: WaterCourse): (cell: number) => number {
+function standingLevel({ flotation }: SceneFile, on: Evaluation, { filledM, sinkAt }: Emergency): (cell: number) => number {
   const given = flotation?.waterLevelM;
   if (given !== undefined) return () => given;
   return (cell) => (sinkAt[cell] < 0 ? on.prepared.deckLevelsM[cell] : filledM[cell]);

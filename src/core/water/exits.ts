@@ -25,7 +25,7 @@ export interface ExitGround {
 
 /**
  * Places outlets, overflows and spills. An outlet takes water at the level of its own point, where that is lower than the middle of
- * its cell. A spill counts in the cells at the rim of the deck that its line passes or comes near to, within a cell.
+ * its cell, unless it is given a higher level. A spill counts in the cells at the rim of the deck that its line passes or comes near to, within a cell.
  * @param on - grid, terrain and levels [m]
  * @param site - outlets and spills, local [m]
  * @returns exits, what is wrong with outlets, and spills that touch no rim [m]
@@ -40,10 +40,11 @@ export function placeExits(on: ExitGround, site: WaterSite): PlacedExits {
     if (outlet.kind === 'overflow' && outlet.invertM === null) return 'no invert';
     outletCells[sink] = cell;
     const ownM = on.deckLevelsM[cell];
-    const belowDeck = outlet.kind === 'overflow' && outlet.invertM! <= ownM + UNIT_M / 2;
-    const levelM = outlet.kind === 'overflow' && !belowDeck ? outlet.invertM! : Math.min(ownM, pointLevelM(on, outlet, ownM));
+    // An outlet set below the membrane, in a sump, takes it at the membrane; one above it leaves water standing up to its own level.
+    const raised = outlet.invertM !== null && outlet.invertM > ownM + UNIT_M / 2;
+    const levelM = raised ? outlet.invertM! : Math.min(ownM, pointLevelM(on, outlet, ownM));
     exits.push({ cell: terrainCell(on.terrain, cell), levelM, sink });
-    return belowDeck ? 'below deck' : null;
+    return outlet.kind === 'overflow' && !raised ? 'below deck' : null;
   });
   const ignoredSpills: number[] = [];
   site.spills.forEach((spill, s) => {

@@ -36,6 +36,10 @@ const OUTLET: Like<typeof OUTLET_EN> = {
       : `Es ist kein Ablauf gezeichnet: Das Wasser von ${areaM2(value)} der Decke findet keinen Weg. Abläufe und Notüberläufe zeichnen, wie sie sind. ${DECIDES}`,
   'no row': ({ where, facts }) =>
     `Zone ${where.zone}: Keine Zeile der Tabelle der Abflussbeiwerte passt („${facts.table}“), daher zählt der ganze Regen (C = 1,0). Dem Aufbau einen eigenen "runoff" mit Quelle geben, damit weniger zählt.`,
+  'over edge': ({ value, facts }) =>
+    `${areaM2(value)} der Decke entwässern bei jedem Regen über ${facts.kind === 'threshold' ? 'Schwelle' : 'Aufkantung'} ${facts.edge}: Das Ende ihrer Abdichtung ist nicht höher angegeben als die Decke dort${facts.kind === 'threshold' ? ', und das Wasser läuft ins Gebäude' : ''}. Abläufe und Notüberläufe sind ohne dieses Wasser gerechnet. Ihre Höhe prüfen; sie gilt im Höhenbezug der Decke. ${DECIDES}`,
+  'no levels': () =>
+    `Die Datei gibt keine Höhen der Abdichtung an, daher gilt die Decke als eben auf 0,000: Welches Wasser zu welchem Ablauf läuft, wie tief es steht und was es wiegt, ist nicht bekannt. Die Höhen eingeben. ${DECIDES}`,
 };
 
 const OVERFLOW: Like<typeof OVERFLOW_EN> = {
@@ -54,7 +58,7 @@ const OVERFLOW: Like<typeof OVERFLOW_EN> = {
     return `${found} Wasser steigt über seine Höhe und belastet die Decke. Vergrößern oder einen weiteren ergänzen: für den Rest einen Schlitz von etwa ${numberDe(Math.ceil(100 * slotM) / 100)} m bei ${SLOT_HEAD_MM} mm Wasser (Überfallformel aus dem Gedächtnis). ${DECIDES}`;
   },
   'over finish': ({ where, value, facts }) =>
-    `Bevor Notüberlauf ${facts.overflow} anspringt, steht Wasser bis zu ${mm(value)} tief auf dem Belag${where.zone ? ` von Zone ${where.zone}` : ''}, insgesamt auf ${areaM2(facts.areaM2)}. Den Notüberlauf tiefer setzen oder es dort schriftlich hinnehmen: Menschen rutschen aus, Boden schwimmt ab. ${DECIDES}`,
+    `Bevor Notüberlauf ${facts.overflow} anspringt, steht Wasser bis zu ${mm(value)} tief auf der Oberfläche${where.zone ? ` von Zone ${where.zone}` : ''}, insgesamt auf ${areaM2(facts.areaM2)}. Den Notüberlauf tiefer setzen oder es dort schriftlich hinnehmen: Menschen rutschen aus, Boden schwimmt ab. ${DECIDES}`,
   none: ({ where }) =>
     `Kein Notüberlauf entlastet Ablauf ${where.object}: Sind die Abläufe verstopft, findet sein Wasser keinen anderen Weg von der Decke. An diesem Tiefpunkt einen Notüberlauf mit freiem Auslauf ergänzen. ${DECIDES}`,
   'over edge': ({ where, value, facts }) =>
@@ -65,7 +69,11 @@ const OVERFLOW: Like<typeof OVERFLOW_EN> = {
 
 const POND: Like<typeof POND_EN> = {
   pond: ({ where, value, limit, facts }) =>
-    `Wasser bleibt bis zu ${mm(value)} tief stehen${where.zone ? ` in Zone ${where.zone}` : ''}, auf ${areaM2(facts.areaM2)} (${litres(facts.litres)} in den Poren und darüber): Die Decke hat dort kein Gefälle zu einem Ablauf, ${mm(limit)} bleiben ohne Hinweis. Wurzeln ersticken, eine Tragschicht friert. Gefälle herstellen lassen oder einen Ablauf an den tiefsten Punkt setzen. ${DECIDES}`,
+    `Wasser bleibt bis zu ${mm(value)} tief stehen${where.zone ? ` in Zone ${where.zone}` : ''}, auf ${areaM2(facts.areaM2)} (${litres(facts.litres)} in den Poren und darüber): Die Decke hat dort kein Gefälle zu einem Ablauf, ${mm(limit)} bleiben ohne Hinweis. Sein Gewicht, im Mittel ${kNm2(facts.waterKNm2)}, ist in keiner Feldlast enthalten. Wurzeln ersticken, eine Tragschicht friert. Gefälle herstellen lassen oder einen Ablauf an den tiefsten Punkt setzen. ${DECIDES}`,
+  'pond load': ({ where, value, facts }) =>
+    `Wasser bleibt bis zu ${mm(facts.depthMm)} tief stehen, auf ${areaM2(facts.areaM2)}, obwohl alle Abläufe arbeiten: Die Decke hat dort kein Gefälle zu einem Ablauf. Feld ${where.bay} nutzt damit ${numberDe(value, 1)} % des Zulässigen, mit wassergesättigtem Aufbau und im Mittel ${kNm2(facts.waterKNm2)} Wasser${Number(facts.count) > 1 ? `; überschritten sind ${facts.bays}` : ''}. Gefälle herstellen lassen, einen Ablauf an den tiefsten Punkt setzen oder leichter bauen. Es entscheidet der Tragwerksplaner.`,
+  raised: ({ where, value, limit, facts }) =>
+    `Ablauf ${facts.outlet} nimmt Wasser erst ab ${numberDe(Number(facts.levelM), 3)} m auf, oberhalb der Abdichtung: Bis zu ${mm(value)} bleiben stehen${where.zone ? ` in Zone ${where.zone}` : ''}, auf ${areaM2(facts.areaM2)} (${litres(facts.litres)} in den Poren und darüber), ${mm(limit)} bleiben ohne Hinweis. Sein Gewicht, im Mittel ${kNm2(facts.waterKNm2)}, ist in keiner Feldlast enthalten. Den Ablauf tiefer setzen; soll das Wasser stehen bleiben, seine Tiefe als "pondMm" unter "limits" angeben und sein Gewicht dem Tragwerksplaner nennen. ${DECIDES}`,
   unbounded: ({ facts }) =>
     `Ist Ablauf ${facts.outlet} verstopft, steigt das Wasser ohne Ende: Kein anderer Ablauf, kein Notüberlauf und kein Rand bekannter Höhe lässt es hinaus, daher lässt sich seine Last nicht angeben. Einen Notüberlauf ergänzen und die Ränder zeichnen. Der Tragwerksplaner muss wissen, wie hoch Wasser stehen kann.`,
   blocked: ({ where, value, facts }) =>

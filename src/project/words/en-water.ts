@@ -35,6 +35,10 @@ export const OUTLET_EN = {
       : `No outlet is drawn: the water of ${areaM2(value)} of deck has no way out. Draw outlets and overflows as they are. ${DECIDES}`,
   'no row': ({ where, facts }: FindingFact) =>
     `Zone ${where.zone}: no row of the table of run-off coefficients fits (${facts.table}), so all of its rain is counted (C = 1.0). Give the build-up a "runoff" of its own, with its source, to count less.`,
+  'over edge': ({ value, facts }: FindingFact) =>
+    `${areaM2(value)} of the deck drain over ${facts.kind === 'threshold' ? 'sill' : 'upstand'} ${facts.edge} in any rain: the end of its membrane is given no higher than the deck there${facts.kind === 'threshold' ? ', and the water runs into the building' : ''}. Outlets and overflows are counted without that water. Check its level; it stands on the datum of the deck's levels. ${DECIDES}`,
+  'no levels': () =>
+    `The file gives no levels of the membrane, so the deck counts as level at 0.000: which water runs to which outlet, how deep it stands and what it weighs are not known. Enter the levels. ${DECIDES}`,
 } satisfies WhyWords;
 
 export const OVERFLOW_EN = {
@@ -64,7 +68,11 @@ export const OVERFLOW_EN = {
 
 export const POND_EN = {
   pond: ({ where, value, limit, facts }: FindingFact) =>
-    `Water stays up to ${mm(value)} deep${where.zone ? ` in zone ${where.zone}` : ''}, on ${areaM2(facts.areaM2)} (${litres(facts.litres)} in the pores and above): the deck has no fall to an outlet there, ${mm(limit)} are let pass. Roots drown, a base freezes. Have falls made, or set an outlet at the lowest point. ${DECIDES}`,
+    `Water stays up to ${mm(value)} deep${where.zone ? ` in zone ${where.zone}` : ''}, on ${areaM2(facts.areaM2)} (${litres(facts.litres)} in the pores and above): the deck has no fall to an outlet there, ${mm(limit)} are let pass. Its weight, ${kNm2(facts.waterKNm2)} on the mean, is in no bay's load. Roots drown, a base freezes. Have falls made, or set an outlet at the lowest point. ${DECIDES}`,
+  'pond load': ({ where, value, facts }: FindingFact) =>
+    `Water stays up to ${mm(facts.depthMm)} deep on ${areaM2(facts.areaM2)}, with every outlet at work: the deck has no fall to an outlet there. With it bay ${where.bay} uses ${number(value, 1)} % of what is permitted: the saturated garden and ${kNm2(facts.waterKNm2)} of water on the mean${Number(facts.count) > 1 ? `; over are ${facts.bays}` : ''}. Have falls made, set an outlet at the lowest point, or build lighter. The structural engineer decides.`,
+  raised: ({ where, value, limit, facts }: FindingFact) =>
+    `Outlet ${facts.outlet} takes water only from ${number(Number(facts.levelM), 3)} m on, above the membrane: up to ${mm(value)} stay${where.zone ? ` in zone ${where.zone}` : ''}, on ${areaM2(facts.areaM2)} (${litres(facts.litres)} in the pores and above), ${mm(limit)} are let pass. Its weight, ${kNm2(facts.waterKNm2)} on the mean, is in no bay's load. Set the outlet lower; where the water is meant to stay, give its depth as "pondMm" under "limits" and its weight to the structural engineer. ${DECIDES}`,
   unbounded: ({ facts }: FindingFact) =>
     `With outlet ${facts.outlet} blocked, water rises without end: no other outlet, no overflow and no edge of known height lets it out, so its load can't be told. Add an overflow, and draw the edges. The structural engineer must know how high water can stand.`,
   blocked: ({ where, value, facts }: FindingFact) =>
