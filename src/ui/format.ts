@@ -132,3 +132,8 @@ const AT_LIMIT = 1e-9;
 export function isAtLimit(ratio: number): boolean {
   return Math.abs(ratio - 1) <= AT_LIMIT;
 }
+
+/** Day and time of day, to the minute. */
+export function timeText(when: Date): string {
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(when);
+}

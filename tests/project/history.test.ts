@@ -103,3 +103,26 @@ describe('a history', () => {
     expect(states.isChanged).toBe(false);
   });
 });
+
+describe('the scene as a file', () => {
+  it('is the opened text to the byte before and after everything was undone, and counts as unchanged once saved', () => {
+    const text = `${JSON.stringify(FILE, null, '\t')}\r\n`;
+    const session = new Session();
+    session.open(text);
+    expect(session.sceneText()).toBe(text);
+    session.setThickness('soil-100', 0, 150);
+    expect(session.sceneText()).toBe(text.replace(/("thicknessMm": )100/, '$1150'));
+    expect(session.markSaved().changed).toBe(false);
+    session.travel('undo');
+    expect(session.sceneText()).toBe(text);
+    expect(session.history().changed).toBe(true);
+  });
+
+  it('saved while the next change was made is still unsaved', () => {
+    const { session } = opened();
+    session.setThickness('soil-100', 0, 150);
+    session.sceneText();
+    session.setThickness('soil-100', 0, 160);
+    expect(session.markSaved().changed).toBe(true);
+  });
+});

@@ -1,7 +1,8 @@
 /** Demo scenes and the file picker, behind one button. */
 
-import { type ChangeEvent, type FocusEvent, type KeyboardEvent, useId, useRef, useState } from 'react';
+import { type ChangeEvent, useRef } from 'react';
 import { Icon } from '../parts/Icon.tsx';
+import { Menu } from '../parts/Menu.tsx';
 import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import type { Demo } from './TopStrip.tsx';
@@ -12,34 +13,7 @@ interface Props {
 }
 
 export function ScenesMenu({ demos, opening }: Props) {
-  const [open, setOpen] = useState(false);
-  const id = useId();
-  const button = useRef<HTMLButtonElement>(null);
-  // What had the focus is hidden now; a dialog that follows gives it back to the button.
-  const close = () => {
-    setOpen(false);
-    button.current?.focus();
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Escape' && open) close();
-  };
-  const onBlur = (event: FocusEvent<HTMLElement>) => {
-    // The file picker of the system takes the focus to nowhere: that is no reason to close.
-    if (event.relatedTarget instanceof Node && !event.currentTarget.contains(event.relatedTarget)) setOpen(false);
-  };
-  return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: only listens to what bubbles up from its button and list
-    <div className="scenes" onKeyDown={onKeyDown} onBlur={onBlur}>
-      <button ref={button} type="button" className="button" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
-        {t.scenes.button}
-        <Icon name="down" />
-      </button>
-      {open && <button type="button" className="scenes-away" tabIndex={-1} aria-hidden="true" onClick={() => setOpen(false)} />}
-      <div id={id} className="scenes-sheet sheet" hidden={!open}>
-        <SceneChoice demos={demos} opening={opening} onDone={close} />
-      </div>
-    </div>
-  );
+  return <Menu label={t.scenes.button}>{(close) => <SceneChoice demos={demos} opening={opening} onDone={close} />}</Menu>;
 }
 
 interface ChoiceProps extends Props {

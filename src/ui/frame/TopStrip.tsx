@@ -1,7 +1,9 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
+import { FileMenu } from '../file/FileMenu.tsx';
 import { UndoButtons } from '../file/UndoButtons.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { SheetsMenu } from '../sheets/SheetsMenu.tsx';
 import { t, walk } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';
@@ -22,6 +24,7 @@ interface Props {
 export function TopStrip({ demos, opening }: Props) {
   const name = useScene((state) => state.snapshot?.scene.name);
   const changed = useScene((state) => state.history.changed);
+  const saved = useScene((state) => state.saved);
   const working = useScene((state) => state.status === 'working');
   const startWalk = useView((state) => state.startWalk);
   return (
@@ -35,10 +38,17 @@ export function TopStrip({ demos, opening }: Props) {
         {t.app.name}
       </h1>
       <ScenesMenu demos={demos} opening={opening} />
+      <FileMenu />
       <UndoButtons />
       <p className="scene-name">
         {working ? t.app.working : (name ?? t.app.noScene)}
-        {changed && !working && <span className="small"> {t.file.changed}</span>}
+        {(changed || saved) && !working && (
+          <span className="small">
+            {' '}
+            {changed && `${t.file.changed} · `}
+            {t.file.lastSaved(saved && t.file.time(saved.at))}
+          </span>
+        )}
       </p>
       {name !== undefined && (
         <button type="button" className="button" onClick={startWalk}>
@@ -46,6 +56,7 @@ export function TopStrip({ demos, opening }: Props) {
           {walk.enter}
         </button>
       )}
+      <SheetsMenu />
       <LanguageChoice />
       <p className="statement">
         <span className="statement-full">{t.app.statementFull}</span>

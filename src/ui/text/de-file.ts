@@ -1,6 +1,6 @@
 /** Undo, saving, recovered work, links and working offline: the sentences in German. */
 
-import { thicknessText } from '../format.ts';
+import { thicknessText, timeText } from '../format.ts';
 import type { Texts } from './text.ts';
 
 export const file: Texts['file'] = {
@@ -12,4 +12,17 @@ export const file: Texts['file'] = {
   redone: (layer, buildUp, mm) => `Wiederholt: ${layer} in ${buildUp} hat ${thicknessText(mm)} mm.`,
   thickness: (layer, buildUp, fromMm, toMm) => `${layer} in ${buildUp}, ${thicknessText(fromMm)} auf ${thicknessText(toMm)} mm`,
   changed: 'geändert, nicht gespeichert',
+  lastSaved: (when) => (when === null ? 'zuletzt als Datei gespeichert: nie' : `zuletzt als Datei gespeichert: ${when}`),
+  time: timeText,
+  menu: 'Datei',
+  save: 'Speichern',
+  saveAs: 'Unter anderem Namen speichern…',
+  stays: 'Gespeichert wird nur auf diesem Gerät. Nichts wird verschickt.',
+  saved: (name) => `Gespeichert als ${name}.`,
+  downloaded: (name) => `${name} liegt jetzt bei den Downloads des Browsers.`,
+  notSaved: (why) => `Nicht gespeichert: ${why}. Bitte unter anderem Namen oder in einem anderen Ordner speichern.`,
+  nameTitle: 'Szene speichern',
+  name: 'Name der Datei',
+  nameAdd: 'Der Browser legt sie zu seinen Downloads.',
+  cancel: 'Abbrechen',
 };

@@ -1,6 +1,6 @@
 /** Sentences of undo, saving, recovered work, links and working offline. */
 
-import { thicknessText } from '../format.ts';
+import { thicknessText, timeText } from '../format.ts';
 
 export const file = {
   undo: 'Undo',
@@ -13,4 +13,18 @@ export const file = {
   thickness: (layer: string, buildUp: string, fromMm: number, toMm: number) =>
     `${layer} in ${buildUp}, ${thicknessText(fromMm)} to ${thicknessText(toMm)} mm`,
   changed: 'changed, not saved',
+  /** `when` null: not since it was opened. */
+  lastSaved: (when: string | null) => (when === null ? 'last saved to a file: never' : `last saved to a file: ${when}`),
+  time: timeText,
+  menu: 'File',
+  save: 'Save',
+  saveAs: 'Save under another name…',
+  stays: 'Saved on this device only. Nothing is sent anywhere.',
+  saved: (name: string) => `Saved as ${name}.`,
+  downloaded: (name: string) => `${name} was handed to the downloads of the browser.`,
+  notSaved: (why: string) => `Not saved: ${why}. Save under another name or in another folder.`,
+  nameTitle: 'Save the scene',
+  name: 'Name of the file',
+  nameAdd: 'The browser puts it among its downloads.',
+  cancel: 'Cancel',
 } as const;

@@ -1,0 +1,159 @@
+/** Changing, undoing and saving a scene in a real browser. */
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, chromium, type Download, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { CACHE } from '../tools/chromium.ts';
+import { untilReady } from './app-state.ts';
+import { type OpenedPage, openPage } from './open-page.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+const TERRACE = readFileSync('scenes/terrace.scene.json', 'utf8');
+
+/** The app with a scene; `before` runs in the page ahead of it. */
+async function withApp(query: string, before: (() => void) | null, test: (opened: OpenedPage) => Promise<void>): Promise<void> {
+  const opened = await openPage(browser, `${inject('base')}favicon.svg`, {});
+  try {
+    if (before) await opened.page.addInitScript(before);
+    await opened.page.goto(`${inject('base')}${query}`);
+    await untilReady(opened.page);
+    await test(opened);
+    expect(opened.problems).toEqual([]);
+  } finally {
+    await opened.close();
+  }
+}
+
+const history = (page: Page) => page.evaluate(() => window.__loamdeck.scene().history);
+const text = (page: Page) => page.evaluate(async () => (await window.__loamdeck.scene().sceneText()).text);
+const untilUnchanged = (page: Page) => page.waitForFunction(() => !window.__loamdeck.scene().history.changed);
+const untilChanged = (page: Page) => page.waitForFunction(() => window.__loamdeck.scene().history.changed);
+
+/** Sets the first adjustable layer by its field, as a person does. */
+async function typeThickness(page: Page, mm: string): Promise<void> {
+  const field = page.locator('.thickness-row .number-field input').first();
+  await field.fill(mm);
+  await field.press('Enter');
+  await page.waitForFunction((typed) => window.__loamdeck.scene().history.undo?.toMm === Number(typed), mm);
+}
+
+async function bytesOf(download: Download): Promise<Buffer> {
+  const path = join(CACHE, 'downloaded.json');
+  await download.saveAs(path);
+  return readFileSync(path);
+}
+
+describe('undo and redo', () => {
+  it('take a dragged slider as one step and say what was undone', async () => {
+    await withApp('?scene=terrace', null, async ({ page }) => {
+      const slider = page.locator('.thickness-row input[type=range]').first();
+      await slider.scrollIntoViewIfNeeded();
+      const box = (await slider.boundingBox())!;
+      const y = box.y + box.height / 2;
+      await page.mouse.move(box.x + box.width * 0.3, y);
+      await page.mouse.down();
+      for (let k = 1; k <= 50; k++) await page.mouse.move(box.x + box.width * (0.3 + 0.008 * k), y);
+      await page.mouse.up();
+      await untilChanged(page);
+      await page.waitForTimeout(500);
+      await page.keyboard.press('Control+z');
+      await untilUnchanged(page);
+      expect(await history(page)).toMatchObject({ undo: null, changed: false });
+      expect(await page.getByTestId('live').textContent()).toMatch(/^Undone: .+ mm again\.$/);
+      expect(await text(page)).toBe(TERRACE);
+      await page.keyboard.press('Control+Shift+Z');
+      await untilChanged(page);
+      await page.getByRole('button', { name: /^Undo: / }).click();
+      await untilUnchanged(page);
+      await page.keyboard.press('Control+y');
+      await untilChanged(page);
+    });
+  });
+
+  it('leave the keys to a field while something is typed there', async () => {
+    await withApp('?scene=terrace', null, async ({ page }) => {
+      await typeThickness(page, '77');
+      const field = page.locator('.thickness-row .number-field input').first();
+      await field.fill('9');
+      await field.press('Control+z');
+      await page.waitForTimeout(300);
+      expect((await history(page)).undo).toMatchObject({ toMm: 77 });
+    });
+  });
+});
+
+describe('saving', () => {
+  it('writes the picked file in the style it was opened in, and the same file the next time', async () => {
+    const stub = () => {
+      const files: string[][] = [];
+      Object.assign(window, {
+        savedFiles: files,
+        showSaveFilePicker: async ({ suggestedName }: { suggestedName: string }) => {
+          const texts: string[] = [];
+          files.push(texts);
+          const createWritable = async () => ({ write: async (part: string) => void texts.push(part), close: async () => {} });
+          return { name: suggestedName, createWritable };
+        },
+      });
+    };
+    await withApp('?scene=terrace', stub, async ({ page }) => {
+      await typeThickness(page, '77');
+      expect(await page.locator('.scene-name').textContent()).toContain('changed, not saved · last saved to a file: never');
+      await page.keyboard.press('Control+s');
+      await untilUnchanged(page);
+      await typeThickness(page, '78');
+      await page.getByRole('button', { name: 'File', exact: true }).click();
+      await page.getByRole('button', { name: 'Save', exact: true }).click();
+      await untilUnchanged(page);
+      const files = await page.evaluate(() => (window as unknown as { savedFiles: string[][] }).savedFiles);
+      expect(files.map((texts) => texts.length)).toEqual([2]);
+      // One number of the file is another, nothing else.
+      const changed = files[0]!.map((saved) => {
+        const lines = TERRACE.split('\n');
+        return saved.split('\n').filter((line, i) => line !== lines[i]);
+      });
+      expect(changed.map((lines) => lines.length)).toEqual([1, 1]);
+      expect(changed.map(([line]) => line)).toEqual([
+        expect.stringMatching(/^ +\{ .*"thicknessMm": 77 .*\},?$/),
+        expect.stringMatching(/^ +\{ .*"thicknessMm": 78 .*\},?$/),
+      ]);
+      expect(await page.locator('.scene-name').textContent()).not.toContain('not saved');
+      // A step back is a change again.
+      await page.getByRole('button', { name: /^Undo: / }).click();
+      await untilChanged(page);
+    });
+  });
+
+  it('asks for the name where the browser would not, and reads back to the same report', async () => {
+    const noPicker = () => {
+      delete (window as unknown as { showSaveFilePicker?: unknown }).showSaveFilePicker;
+      delete (Window.prototype as unknown as { showSaveFilePicker?: unknown }).showSaveFilePicker;
+    };
+    await withApp('?scene=terrace', noPicker, async ({ page }) => {
+      await typeThickness(page, '77');
+      await page.keyboard.press('Control+s');
+      await page.getByLabel('Name of the file').fill('My yard?.json');
+      const downloading = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save', exact: true }).last().click();
+      const download = await downloading;
+      expect(download.suggestedFilename()).toBe('My yard-.scene.json');
+      await untilUnchanged(page);
+      const report = await page.evaluate(() => JSON.stringify(window.__loamdeck.scene().snapshot!.report));
+      const saved = await bytesOf(download);
+      await page
+        .locator('input[type=file]')
+        .first()
+        .setInputFiles({ name: 'back.scene.json', mimeType: 'application/json', buffer: saved });
+      await page.waitForFunction(() => window.__loamdeck.scene().fileName === 'back.scene.json');
+      expect(await page.evaluate(() => JSON.stringify(window.__loamdeck.scene().snapshot!.report))).toBe(report);
+    });
+  });
+});
