@@ -13,6 +13,7 @@ import type { Engine } from './model/engine.ts';
 import type { Language } from './model/language.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
 import { createSceneStore } from './store/scene-store.ts';
+import { isSheet } from './store/sheet-view.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
 import { followLanguage, startLanguage } from './ui/language.ts';
@@ -76,7 +77,11 @@ if (first) void open(first);
 
 async function open(demo: (typeof demos)[number]): Promise<void> {
   await scene.getState().openText(demo.name, await demo.load());
-  if (new URLSearchParams(location.search).get('show') === 'walk') view.getState().startWalk();
+  const show = new URLSearchParams(location.search).get('show') ?? '';
+  if (show === 'walk') view.getState().startWalk();
+  if (show === 'talk') view.getState().showCard(0);
+  const sheet = show.replace(/^sheet-/, '');
+  if (sheet !== show && isSheet(sheet)) view.getState().showSheet(sheet);
 }
 
 /** For tests in a real browser: read only, so that they compare numbers and not pictures alone. */

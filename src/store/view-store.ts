@@ -7,6 +7,7 @@ import type { PartKind } from '../model/picture.ts';
 import type { PointM } from '../model/scene-file.ts';
 import type { TakePicture } from '../model/view-picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import type { SheetName } from './sheet-view.ts';
 import { SECTION_START, type SectionView } from './section-view.ts';
 import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
 
@@ -85,6 +86,10 @@ export interface ViewState {
   readonly language: Language;
   /** The walkthrough; null while working. */
   readonly walk: Walk | null;
+  /** Print sheet over the page; null while working. */
+  readonly sheet: SheetName | null;
+  /** Index of the card of the toolbox talk; null without a talk. */
+  readonly card: number | null;
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
   /** Draws what is seen into a picture of any size; null without a 3D view. */
@@ -132,6 +137,9 @@ export interface ViewActions {
   setWalk(walk: Partial<Walk>): void;
   /** Back to the work as it was shown. */
   leaveWalk(): void;
+  showSheet(sheet: SheetName | null): void;
+  /** Goes to a card of the toolbox talk; null leaves it. */
+  showCard(card: number | null): void;
   setCanvas(canvas: ViewState['canvas']): void;
   /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
   reset(): void;
@@ -163,6 +171,8 @@ const START = {
   section: null,
   sectionPoints: null,
   walk: null,
+  sheet: null,
+  card: null,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -240,6 +250,8 @@ export function createViewStore(language: Language = 'en'): ViewStore {
       if (get().walk === null) return;
       set({ ...aside, walk: null, playing: false, camera: { count: get().camera.count + 1, to: 'home' } });
     },
+    showSheet: (sheet) => set({ sheet }),
+    showCard: (card) => set({ card }),
     setCanvas: (canvas) => set({ canvas }),
     reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
   }));

@@ -11,6 +11,9 @@ import './frame/plan.css';
 import './frame/tools.css';
 import './log/log.css';
 import './section/section.css';
+import './sheets/paper.css';
+import './sheets/sheet-parts.css';
+import './sheets/talk.css';
 import './side/register.css';
 import './side/side.css';
 import './side/sheets.css';
@@ -30,6 +33,8 @@ import { ViewArea } from './frame/ViewArea.tsx';
 import { useLanguage } from './language.ts';
 import { CorePanel } from './log/CorePanel.tsx';
 import { Hatches } from './parts/Hatches.tsx';
+import { SheetOverlay } from './sheets/SheetOverlay.tsx';
+import { TalkMode } from './sheets/TalkMode.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StageRail } from './stage/StageRail.tsx';
 import { t } from './text/text.ts';
@@ -53,7 +58,10 @@ export function App({ scene, view, demos, canvas }: AppProps) {
   const stores = useMemo(() => ({ scene, view }), [scene, view]);
   return (
     <StoresContext value={stores}>
+      <Hatches />
       <Page demos={demos} canvas={canvas} />
+      <TalkMode />
+      <SheetOverlay />
     </StoresContext>
   );
 }
@@ -69,9 +77,10 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   useTheme();
   useLanguage();
   const walking = useView((state) => state.walk !== null) && !empty;
+  // What stands before the page is all that keys and readers reach.
+  const covered = useView((state) => state.sheet !== null || state.card !== null) && !empty;
   return (
-    <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}`}>
-      <Hatches />
+    <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}`} inert={covered}>
       {!empty && !walking && (
         <a className="skip" href="#tables">
           {t.app.skip}

@@ -2,6 +2,7 @@
 
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
+import { printWords } from '../text/print-words.ts';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { StageBands } from './StageBands.tsx';
@@ -30,10 +31,14 @@ export function StageRail({ full = false }: { readonly full?: boolean }) {
         <StageBands stages={stages} />
       </div>
       {full ? (
-        <StageSheet onClose={null} />
+        <>
+          <TalkButton />
+          <StageSheet onClose={null} />
+        </>
       ) : (
         <div className="rail-row rail-details">
           <StageLine />
+          <TalkButton />
           <button ref={opener} type="button" className="button" aria-expanded={sheet} onClick={() => setSheet(!sheet)}>
             {t.stage.sheetOpen}
             <Icon name={sheet ? 'down' : 'up'} />
@@ -41,6 +46,17 @@ export function StageRail({ full = false }: { readonly full?: boolean }) {
         </div>
       )}
     </div>
+  );
+}
+
+/** The stage told to the crew. */
+function TalkButton() {
+  const showCard = useView((state) => state.showCard);
+  const words = printWords(useView((state) => state.language)).talk;
+  return (
+    <button type="button" className="button" title={words.enterTitle} onClick={() => showCard(0)}>
+      {words.enter}
+    </button>
   );
 }
 

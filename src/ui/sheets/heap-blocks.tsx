@@ -1,0 +1,109 @@
+/** The heap board: one page with the plan; where a bay is too small for its numbers on it, a table follows. */
+
+import { missingBasis } from '../facts/basis.ts';
+import { heapBoard, heapMaterials } from '../facts/heap-board.ts';
+import { fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
+import { roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
+import { ScaleBar } from './ScaleBar.tsx';
+import type { SheetContext } from './sheet-context.ts';
+
+/** Title, order of the materials, legend and scale bar around the plan [mm]. */
+const AROUND_MM = 50;
+
+export function heapScales({ snapshot, paper }: Pick<SheetContext, 'snapshot' | 'paper'>): number[] {
+  const room = roomMm(paper);
+  return fittingScales(snapshot, room.widthMm - 2, room.heightMm - AROUND_MM);
+}
+
+export interface HeapChoice {
+  /** Null for all loose materials. */
+  readonly material: string | null;
+  readonly scale: number | null;
+}
+
+export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
+  const { snapshot, words, stage } = on;
+  const { report, scene, stages, materialNames } = snapshot;
+  const shown = stage === null ? undefined : stages[stage];
+  const all = heapMaterials(report);
+  const materials = choice.material !== null && all.includes(choice.material) ? [choice.material] : all;
+  const scales = heapScales(on);
+  const scale = scales.find((one) => one === choice.scale) ?? scales[0];
+  if (stage === null || shown === undefined || materials.length === 0 || scale === undefined) {
+    return [{ key: 'none', node: <p>{words.heaps.noPlan}</p> }];
+  }
+  const columns = materials.map((material): HeapColumn => ({ material, entries: heapBoard(report, scene, shown.id, material) }));
+  const names = materials.map((material) => materialNames.get(material) ?? material);
+  const title = words.heaps.title(words.stageName(stage + 1, shown.name));
+  const labels = heapLabels({ snapshot, scale }, columns, words);
+  const plan = (
+    <div className="heap-board">
+      <h2>{title}</h2>
+      <p className="paper-says">{words.heaps.says}</p>
+      <p className="heap-order">{materials.length === 1 ? names[0] : words.heaps.materials(names)}</p>
+      <HeapPlanPaper snapshot={snapshot} scale={scale} columns={columns} labels={labels} title={title} />
+      <div className="heap-foot">
+        <ScaleBar scale={scale} words={words} />
+        <span>{words.scaleIs(scale)}</span>
+        <Legend on={on} />
+      </div>
+    </div>
+  );
+  const missing = scene.deck.bays.some(({ id }) => !labels.some(({ bay }) => bay === id));
+  return [{ key: 'plan', node: plan }, ...(missing ? [heapTable(on, columns, names)] : [])];
+}
+
+function Legend({ on: { words, snapshot } }: { readonly on: SheetContext }) {
+  const entries = [
+    ['free', words.heaps.free],
+    ['unconfirmed', words.heaps.open],
+    ['over', words.heaps.over],
+    ...((snapshot.scene.deck.openings ?? []).length > 0 ? [['opening', words.heaps.opening]] : []),
+  ] as const;
+  return (
+    <ul className="heap-legend" aria-label={words.legend}>
+      {entries.map(([state, says]) => (
+        <li key={state}>
+          <svg width="9mm" height="5mm" viewBox="0 0 9 5" aria-hidden="true">
+            <PaperHatches />
+            <rect
+              className={state === 'opening' ? 'paper-opening' : 'paper-bay'}
+              data-state={state}
+              x="0.3"
+              y="0.3"
+              width="8.4"
+              height="4.4"
+            />
+          </svg>
+          {says}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function heapTable({ words }: SheetContext, columns: readonly HeapColumn[], names: readonly string[]): TableBlock {
+  return {
+    key: 'table',
+    title: words.heaps.table,
+    columns: [
+      { head: words.heaps.bayHead, part: 1, text: true },
+      { head: words.heaps.permittedHead, part: 1 },
+      ...names.map((name, i) => ({ head: `${i + 1} ${name}`, part: 1.4 })),
+      { head: words.heaps.basisHead, part: 2.5, text: true },
+    ],
+    rows: (columns[0]?.entries ?? []).map(({ bay, permittedKNm2, basis, confirmed }, row) => ({
+      key: bay,
+      mark: confirmed ? undefined : 'unconfirmed',
+      cells: [
+        bay,
+        permittedKNm2 === null ? '–' : words.number(permittedKNm2, 2),
+        ...columns.map(({ entries }) => {
+          const entry = entries[row];
+          return entry === undefined ? '–' : words.heaps.entry(entry);
+        }),
+        basis !== undefined && missingBasis(basis).length === 0 ? words.oneBasis(basis) : words.unconfirmed,
+      ],
+    })),
+  };
+}

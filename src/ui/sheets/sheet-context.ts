@@ -1,0 +1,18 @@
+/** What every print sheet is made from. */
+
+import type { DerivationAsk } from '../../model/derivation.ts';
+import type { Snapshot } from '../../model/engine.ts';
+import type { Language } from '../../model/language.ts';
+import type { PrintWords } from '../text/print-words.ts';
+import type { PaperSize } from './paged-sheet.ts';
+
+export interface SheetContext {
+  readonly snapshot: Snapshot;
+  readonly words: PrintWords;
+  readonly language: Language;
+  readonly paper: PaperSize;
+  /** Index of the stage it speaks of; null without stages. */
+  readonly stage: number | null;
+  /** Asks for the derivation of a number. */
+  readonly derive: (ask: DerivationAsk) => void;
+}
