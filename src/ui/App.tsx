@@ -11,6 +11,7 @@ import './frame/plan.css';
 import './frame/tools.css';
 import './log/log.css';
 import './section/section.css';
+import './export/export.css';
 import './sheets/paper.css';
 import './sheets/sheet-parts.css';
 import './sheets/talk.css';

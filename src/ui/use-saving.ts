@@ -7,6 +7,8 @@ import { t } from './text/text.ts';
 
 export interface Saving {
   save(make: () => Promise<ExportedFile>): Promise<void>;
+  /** Anything else that takes its time; gives the sentence to be said. */
+  run(work: () => Promise<string>): Promise<void>;
   /** Last result as a sentence; '' before the first. */
   readonly said: string;
   readonly busy: boolean;
@@ -15,16 +17,23 @@ export interface Saving {
 export function useSaving(): Saving {
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
-  const save = useCallback(async (make: () => Promise<ExportedFile>) => {
+  const run = useCallback(async (work: () => Promise<string>) => {
     setBusy(true);
     try {
-      const file = await make();
-      saveFile(file);
-      setSaid(t.takeoff.saved(file.name));
+      setSaid(await work());
     } catch (error) {
       setSaid(t.takeoff.notSaved(error instanceof Error ? error.message : String(error)));
     }
     setBusy(false);
   }, []);
-  return { save, said, busy };
+  const save = useCallback(
+    (make: () => Promise<ExportedFile>) =>
+      run(async () => {
+        const file = await make();
+        saveFile(file);
+        return t.takeoff.saved(file.name);
+      }),
+    [run],
+  );
+  return { save, run, said, busy };
 }

@@ -5,24 +5,27 @@ import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
 /** Each in its own language, so that whoever needs it can read it. */
-const NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
+export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 export function LanguageChoice() {
   const language = useView((state) => state.language);
   const setLanguage = useView((state) => state.setLanguage);
   return (
-    <label className="language-choice">
-      <span className="unseen">{t.app.language}</span>
+    <span className="language-choice">
       <span className="language-short" aria-hidden="true">
         {language.toUpperCase()}
       </span>
-      <select value={language} onChange={({ target }) => setLanguage(LANGUAGES.find((one) => one === target.value) ?? language)}>
+      <select
+        aria-label={t.app.language}
+        value={language}
+        onChange={({ target }) => setLanguage(LANGUAGES.find((one) => one === target.value) ?? language)}
+      >
         {LANGUAGES.map((one) => (
           <option key={one} value={one} lang={one}>
-            {NAMES[one]}
+            {LANGUAGE_NAMES[one]}
           </option>
         ))}
       </select>
-    </label>
+    </span>
   );
 }

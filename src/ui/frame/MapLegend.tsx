@@ -5,12 +5,13 @@ import { type NamedStyle, namedStyles } from '../../model/class-style.ts';
 import { CELL_UNCONFIRMED, type CellMap, isWaterMap, type MapKind } from '../../model/maps.ts';
 import { distinctBases } from '../facts/basis.ts';
 import { hasEdgeBand, type MapClass, mapClasses, namedClasses, unitOf } from '../facts/map-classes.ts';
-import { cellText, wholePercentText } from '../format.ts';
+import { cellText } from '../format.ts';
 import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { useStageName } from '../use-stage-name.ts';
 import { useScene, useView } from '../use-stores.ts';
+import { classText, limitText } from './class-text.ts';
 import { ExplodedRemark } from './RoleLegend.tsx';
 
 export function MapLegend({ kind }: { readonly kind: MapKind }) {
@@ -148,18 +149,4 @@ function Spread({ map }: { readonly map: CellMap }) {
       {t.legend.unit(t.map.unit(unit))} · {values} · {t.legend.cells(dataCells, cellM)} ·
     </>
   );
-}
-
-/** Limits of fixed classes are round numbers: 50 %, not 50.0 %. */
-function limitText(value: number, map: CellMap): string {
-  const unit = unitOf(map);
-  return unit === '-' ? wholePercentText(value) : cellText(value, unit);
-}
-
-function classText({ from, to, hatched }: MapClass, map: CellMap): string {
-  if (map.classLimits === null) return from === null || to === null ? '' : t.legend.range(limitText(from, map), limitText(to, map));
-  const over = hatched ? `: ${t.legend.overWord}` : '';
-  if (to === null) return `${t.legend.above(limitText(from ?? 0, map))}${over}`;
-  if (from === null || from === 0) return t.legend.upTo(limitText(to, map));
-  return `${t.legend.range(limitText(from, map), limitText(to, map))}${over}`;
 }

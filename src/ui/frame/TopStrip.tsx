@@ -1,6 +1,7 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
 import { FileMenu } from '../file/FileMenu.tsx';
+import { ExportMenu } from '../export/ExportMenu.tsx';
 import { UndoButtons } from '../file/UndoButtons.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { SheetsMenu } from '../sheets/SheetsMenu.tsx';
@@ -40,6 +41,7 @@ export function TopStrip({ demos, opening }: Props) {
       <ScenesMenu demos={demos} opening={opening} />
       <FileMenu />
       <UndoButtons />
+      {name !== undefined && <ExportMenu />}
       <p className="scene-name">
         {working ? t.app.working : (name ?? t.app.noScene)}
         {(changed || saved) && !working && (

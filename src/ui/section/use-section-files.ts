@@ -2,6 +2,7 @@
 
 import { useCallback } from 'react';
 import type { ExportedFile } from '../../model/engine.ts';
+import type { Language } from '../../model/language.ts';
 import { useStores } from '../use-stores.ts';
 
 /** Year, month and day here, not in Greenwich. */
@@ -10,11 +11,11 @@ export function today(): string {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 }
 
-export function useSectionFiles(): (kind: 'svg' | 'dxf') => Promise<ExportedFile> {
+export function useSectionFiles(): (kind: 'svg' | 'dxf', language?: Language) => Promise<ExportedFile> {
   const { scene, view } = useStores();
   return useCallback(
-    (kind) => {
-      const { section, stage, language } = view.getState();
+    (kind, language = view.getState().language) => {
+      const { section, stage } = view.getState();
       if (section === null) throw new RangeError('useSectionFiles: no section is shown');
       const { line, scale, heights } = section;
       const options = { line, scale, stage, language, date: today(), ...(kind === 'svg' ? { exaggeration: heights } : {}) };

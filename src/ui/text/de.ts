@@ -13,6 +13,7 @@ import {
   thicknessText,
   wholePercent,
 } from '../format.ts';
+import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
 import { sceneTexts } from './de-scenes.ts';
@@ -369,6 +370,8 @@ export const de: Texts = {
   probes,
   sources,
   section,
+  exports,
+  settings,
   ...siteTexts,
   part: (kind) => PARTS[kind],
   walk,

@@ -23,6 +23,7 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
+import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
 import { sceneTexts } from './en-scenes.ts';
@@ -377,6 +378,8 @@ export const en = {
   probes,
   sources,
   section,
+  exports,
+  settings,
   ...siteTexts,
   part: (kind: PartKind) => PARTS[kind],
 } as const;
