@@ -1,0 +1,90 @@
+/** The app in German in the real browser: no text cut off at three widths, no English word, and a switch that keeps the picture. */
+
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { type OpenedPage, openPage } from './open-page.ts';
+import { clippedTexts, textsWith } from './read-page.ts';
+
+const WIDTHS = [
+  { width: 1280, height: 720 },
+  { width: 768, height: 1024, touch: true },
+  { width: 320, height: 640, touch: true },
+];
+
+/** Names of stages and of the scene are cut on the rail and the strip; the stage sheet and the window's title have them whole. */
+const ELSEWHERE = '.band-name, .scene-name';
+
+/** English and nothing else, as whole words. */
+const ENGLISH =
+  '(?<!\\p{L})(the|and|of|with|without|from|are|is|has|does|which|where|what|this|every|bays?|layers?|stages?|heaps?|loads?|cells?|deck|weight|water|edges?|height|depth|thickness|permitted|over|under|show|hide|close|open|none|confirmed|finished|garden|wheels?|vehicles?|sources?)(?!\\p{L})';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
+  let opened: OpenedPage;
+  beforeAll(async () => {
+    opened = await openPage(browser, `${inject('base')}?scene=courtyard&lang=de`, { ...size, reducedMotion: true });
+    await untilReady(opened.page);
+  });
+  afterAll(() => opened?.close());
+
+  it('cuts no text off and says nothing in English, on any sheet', async () => {
+    const { page } = opened;
+    const tabs = await page.getByRole('tab').evaluateAll((all) => all.map(({ id }) => id));
+    expect(tabs.length).toBeGreaterThan(9);
+    for (const tab of tabs) {
+      await page.locator(`#${tab}`).click();
+      expect(await clippedTexts(page, ELSEWHERE), tab).toEqual([]);
+      expect(await textsWith(page, ENGLISH), tab).toEqual([]);
+    }
+  });
+
+  it('cuts no text off beside a map, a stage and a picked place', async () => {
+    const { page } = opened;
+    await page.evaluate(() => {
+      const view = window.__loamdeck.view();
+      view.showStage(10);
+      view.showMap('worst-stage');
+      view.pickCell(window.__loamdeck.scene().snapshot?.bayAt.indexOf(0) ?? null);
+    });
+    await untilMapped(page);
+    expect(await clippedTexts(page, ELSEWHERE)).toEqual([]);
+    expect(await textsWith(page, ENGLISH)).toEqual([]);
+    expect(opened.problems).toEqual([]);
+  });
+});
+
+it('switches the language without a new canvas, and keeps it for the next visit', async () => {
+  const opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
+  const { page } = opened;
+  await untilReady(page);
+  const lang = () => page.evaluate(() => document.documentElement.lang);
+  expect(await lang()).toBe('en');
+  await page.evaluate(() => {
+    (window as unknown as { canvasBefore: unknown }).canvasBefore = document.querySelector('canvas');
+  });
+  const choice = page.getByLabel('Language', { exact: true });
+  await choice.focus();
+  await choice.selectOption('de');
+  await expect.poll(lang).toBe('de');
+  await untilIdle(page);
+  expect(
+    await page.evaluate(() => (window as unknown as { canvasBefore: unknown }).canvasBefore === document.querySelector('canvas')),
+  ).toBe(true);
+  await page.getByRole('tab', { name: 'Felder' }).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+  const name = await page.evaluate(() => window.__loamdeck.scene().snapshot?.scene.name);
+  expect(await page.title()).toBe(`${name} – Loamdeck`);
+  await page.reload();
+  await untilReady(page);
+  expect(await lang()).toBe('de');
+  expect(opened.problems).toEqual([]);
+  await opened.close();
+});
