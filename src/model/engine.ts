@@ -109,12 +109,13 @@ export type Spoken = Pick<Snapshot, 'report' | 'stages' | 'buildUps' | 'runs' | 
 export interface Engine {
   /** Language of every answer from now on; the words of the open scene in it, null where none is open. Nothing is evaluated anew. */
   speak(language: Language): Promise<Spoken | null>;
-  open(text: string): Promise<OpenAnswer>;
+  /** `unsaved`: the text lies in no file yet. */
+  open(text: string, unsaved?: boolean): Promise<OpenAnswer>;
   /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. Edits of one gesture are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
   /** The scene as a file: the text that was opened, with what was changed. */
-  sceneText(): Promise<SceneText>;
-  /** What `sceneText` last gave lies in a file now. */
+  sceneText(use: 'file' | 'copy'): Promise<SceneText>;
+  /** What `sceneText` last gave for a file lies in a file now. */
   markSaved(): Promise<HistoryView>;
   /** One step back or forth; null where there is none. */
   travel(way: 'undo' | 'redo'): Promise<OpenAnswer | null>;

@@ -16,12 +16,12 @@ interface Step<State> {
 export class History<State> {
   private past: readonly Step<State>[] = [];
   private future: readonly Step<State>[] = [];
-  private saved: State;
+  private saved: State | null;
   private now: State;
 
-  constructor(opened: State) {
+  constructor(opened: State, unsaved = false) {
     this.now = opened;
-    this.saved = opened;
+    this.saved = unsaved ? null : opened;
   }
 
   /** Takes a new state over; within one gesture the step before grows, and a gesture that ends where it began is none. */

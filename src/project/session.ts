@@ -53,13 +53,13 @@ export class Session {
   /** What was last given out to be saved. */
   private offered: State | null = null;
 
-  /** Reads a scene file; where it can't be used, the scene open before stays. */
-  open(text: string): SessionAnswer {
+  /** Reads a scene file; where it can't be used, the scene open before stays. `unsaved`: the text lies in no file yet. */
+  open(text: string, unsaved = false): SessionAnswer {
     const reading = readProject(text);
     if (reading.project) {
       this.project = reading.project;
       this.otherWarnings = reading.issues.filter((issue) => !isOfBuildUps(issue));
-      this.states = new History({ scene: reading.project.scene, issues: reading.issues });
+      this.states = new History({ scene: reading.project.scene, issues: reading.issues }, unsaved);
       this.openedText = text;
       this.offered = null;
     }
@@ -95,10 +95,11 @@ export class Session {
     return this.known().view();
   }
 
-  /** The scene as a file: the text that was opened, with what was changed since. */
-  sceneText(): string {
-    this.offered = this.known().present;
-    return textInStyle(this.openedText, this.offered.scene);
+  /** The scene as a text: that which was opened, with what was changed since. Only a text for a file can be marked as saved. */
+  sceneText(use: 'file' | 'copy' = 'file'): string {
+    const { present } = this.known();
+    if (use === 'file') this.offered = present;
+    return textInStyle(this.openedText, present.scene);
   }
 
   /** What was last given out lies in a file now. */

@@ -64,13 +64,14 @@ export interface DrawnSection {
 }
 
 export interface SceneActions {
-  openText(fileName: string, text: string): Promise<void>;
+  /** `unsaved`: the text lies in no file yet. */
+  openText(fileName: string, text: string, unsaved?: boolean): Promise<void>;
   /** Edits of one gesture, as `newGesture` gives it, are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): void;
   newGesture(): number;
   travel(way: 'undo' | 'redo'): void;
-  sceneText(): Promise<SceneText>;
-  /** The text that `sceneText` last gave lies in a file of this name now. */
+  sceneText(use: 'file' | 'copy'): Promise<SceneText>;
+  /** The text that `sceneText` last gave for a file lies in a file of this name now. */
   markSaved(name: string): Promise<void>;
   dismissRefusal(): void;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
@@ -104,11 +105,11 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     warnings: [],
     refused: null,
     ...NOTHING_ASKED,
-    async openText(fileName, text) {
+    async openText(fileName, text, unsaved = false) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
       set({ status: 'working' });
-      const answer = await answered(engine.open(text));
+      const answer = await answered(unsaved ? engine.open(text, true) : engine.open(text));
       if (!answer.ok) {
         set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues, ofEdit: false } }));
         return;
@@ -140,11 +141,8 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         const answer = edit && (await answered(engine.travel(way)));
         return answer && { answer, travelled: { way, edit } };
       }),
-    async markSaved(name) {
-      const history = await engine.markSaved();
-      set({ history, saved: { at: new Date(), name } });
-    },
     dismissRefusal: () => set({ refused: null }),
+    markSaved: async (name) => set({ history: await engine.markSaved(), saved: { at: new Date(), name } }),
     ...handedThrough(engine),
   }));
 
@@ -344,7 +342,7 @@ type HandedThrough = Pick<SceneActions, 'sources' | 'sceneText' | 'derive' | 'ex
 function handedThrough(engine: Engine): HandedThrough {
   return {
     sources: () => engine.sources(),
-    sceneText: () => engine.sceneText(),
+    sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),
     exportFile: (kind, language) => engine.exportFile(kind, language),
     exportDrawn: (kind, options) => engine.exportDrawn(kind, options),

@@ -25,6 +25,9 @@ import './walk/walk.css';
 import { type ReactNode, useMemo } from 'react';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
+import { RecoveredStrip } from './file/RecoveredStrip.tsx';
+import { useAutosave } from './file/use-autosave.ts';
+import { useLeaveWarning } from './file/use-leave-warning.ts';
 import { useUndoKeys } from './file/use-undo-keys.ts';
 import { FileDrop } from './frame/FileDrop.tsx';
 import { LiveSummary } from './frame/LiveSummary.tsx';
@@ -73,6 +76,8 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   const empty = useScene((state) => state.snapshot === null);
   usePlaying();
   useUndoKeys();
+  useLeaveWarning();
+  const autosave = useAutosave();
   useDriving();
   useStillMotion();
   useTheme();
@@ -87,7 +92,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
           {t.app.skip}
         </a>
       )}
-      {!walking && <TopStrip demos={demos} opening={opening} />}
+      {!walking && <TopStrip demos={demos} opening={opening} autosave={autosave} />}
       {layout === 'split' && !empty && !walking && (
         <aside className="area-core" aria-label={t.core.title}>
           <CorePanel />
@@ -101,6 +106,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
           <StageRail />
         </section>
       )}
+      {!walking && <RecoveredStrip autosave={autosave} />}
       <RefusalSheet opening={opening} />
       {!walking && <FileDrop opening={opening} />}
       {!walking && <LiveSummary />}

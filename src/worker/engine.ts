@@ -65,9 +65,9 @@ export function createEngine(): Engine {
       session.speak(language);
       return session.isOpen() ? spokenOf(session.spoken()) : null;
     },
-    open: async (text) => answer(() => session.open(text)),
+    open: async (text, unsaved) => answer(() => session.open(text, unsaved)),
     setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
-    sceneText: async () => ({ name: sceneFileName(session.opened().scene), text: session.sceneText() }),
+    sceneText: async (use) => ({ name: sceneFileName(session.opened().scene), text: session.sceneText(use) }),
     markSaved: async () => session.markSaved(),
     travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),
     map: async (kind, stage, outlet) => session.map(kind, stage, outlet),

@@ -33,7 +33,7 @@ async function withApp(query: string, before: (() => void) | null, test: (opened
 }
 
 const history = (page: Page) => page.evaluate(() => window.__loamdeck.scene().history);
-const text = (page: Page) => page.evaluate(async () => (await window.__loamdeck.scene().sceneText()).text);
+const text = (page: Page) => page.evaluate(async () => (await window.__loamdeck.scene().sceneText('copy')).text);
 const untilUnchanged = (page: Page) => page.waitForFunction(() => !window.__loamdeck.scene().history.changed);
 const untilChanged = (page: Page) => page.waitForFunction(() => window.__loamdeck.scene().history.changed);
 
@@ -44,6 +44,19 @@ async function typeThickness(page: Page, mm: string): Promise<void> {
   await field.press('Enter');
   await page.waitForFunction((typed) => window.__loamdeck.scene().history.undo?.toMm === Number(typed), mm);
 }
+
+/** What lies in the browser's storage. */
+const kept = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<{ unsaved: boolean; text: string }[]>((resolve) => {
+        const opening = indexedDB.open('loamdeck', 1);
+        opening.onsuccess = () => {
+          const all = opening.result.transaction('states').objectStore('states').getAll();
+          all.onsuccess = () => resolve(all.result);
+        };
+      }),
+  );
 
 async function bytesOf(download: Download): Promise<Buffer> {
   const path = join(CACHE, 'downloaded.json');
@@ -154,6 +167,82 @@ describe('saving', () => {
         .setInputFiles({ name: 'back.scene.json', mimeType: 'application/json', buffer: saved });
       await page.waitForFunction(() => window.__loamdeck.scene().fileName === 'back.scene.json');
       expect(await page.evaluate(() => JSON.stringify(window.__loamdeck.scene().snapshot!.report))).toBe(report);
+    });
+  });
+});
+
+describe('copies kept in the browser', () => {
+  const ended = async (page: Page) => page.close({ runBeforeUnload: false });
+
+  it('bring back the work of a closed tab, after asking', async () => {
+    await withApp('?scene=terrace', null, async ({ page, context }) => {
+      await typeThickness(page, '77');
+      const work = await text(page);
+      // At most five seconds of work are lost.
+      await page.waitForTimeout(5000);
+      await ended(page);
+      const next = await context.newPage();
+      await next.goto(`${inject('base')}?scene=courtyard`);
+      await untilReady(next);
+      const offer = next.getByRole('region', { name: 'Unsaved work found' });
+      expect(await offer.textContent()).toMatch(/Pebble Terrace of \d+ \w+ \d{4}/);
+      // Nothing was opened by itself.
+      expect(await next.evaluate(() => window.__loamdeck.scene().fileName)).not.toContain('Terrace');
+      await next.getByRole('button', { name: 'Open the copy' }).click();
+      await next.waitForFunction(() => window.__loamdeck.scene().snapshot?.scene.name === 'Pebble Terrace');
+      expect(await text(next)).toBe(work);
+      expect((await history(next)).changed).toBe(true);
+      await offer.waitFor({ state: 'detached' });
+      // Taken over: the same work is offered by this tab's end, not by the first one's.
+      const states = await kept(next);
+      expect(states.filter(({ unsaved }) => unsaved).map(({ text: copy }) => copy)).toEqual([work]);
+    });
+  });
+
+  it('are offered no more once not wanted, and stay in the list', async () => {
+    await withApp('?scene=terrace', null, async ({ page, context }) => {
+      await typeThickness(page, '77');
+      await page.waitForTimeout(5000);
+      await ended(page);
+      const next = await context.newPage();
+      await next.goto(`${inject('base')}?scene=terrace`);
+      await next.getByRole('button', { name: 'Not now' }).click();
+      await next.reload();
+      await untilReady(next);
+      await next.waitForTimeout(500);
+      expect(await next.getByRole('button', { name: 'Open the copy' }).count()).toBe(0);
+      await next.getByRole('button', { name: 'File', exact: true }).click();
+      await next.getByText('Earlier state, kept on this device').waitFor();
+    });
+  });
+
+  it('of a tab that is still open are not offered in another', async () => {
+    await withApp('?scene=terrace', null, async ({ page, context }) => {
+      await typeThickness(page, '77');
+      await page.waitForTimeout(3000);
+      expect((await kept(page)).length).toBe(1);
+      const next = await context.newPage();
+      await next.goto(`${inject('base')}?scene=terrace`);
+      await untilReady(next);
+      await next.waitForTimeout(500);
+      expect(await next.getByRole('button', { name: 'Open the copy' }).count()).toBe(0);
+    });
+  });
+
+  it('refused by the browser leave a sentence and a working app', async () => {
+    const shut = () =>
+      Object.defineProperty(window, 'indexedDB', {
+        get: () => ({
+          open: () => {
+            throw new Error('refused');
+          },
+        }),
+      });
+    await withApp('?scene=terrace', shut, async ({ page }) => {
+      await typeThickness(page, '77');
+      await page.waitForTimeout(2500);
+      await page.getByRole('button', { name: 'File', exact: true }).click();
+      await page.getByText('This browser keeps no copies here.').waitFor();
     });
   });
 });

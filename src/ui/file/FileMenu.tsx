@@ -4,24 +4,25 @@ import { useEffect, useRef, useState } from 'react';
 import { Menu } from '../parts/Menu.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
-import { useLeaveWarning } from './use-leave-warning.ts';
+import { KeptList } from './KeptList.tsx';
+import type { Autosave } from './use-autosave.ts';
 import { type Save, useSave } from './use-save.ts';
 
-export function FileMenu() {
+export function FileMenu({ autosave }: { readonly autosave: Autosave }) {
   const saving = useSave();
   const open = useScene((state) => state.snapshot !== null);
   const saved = useScene((state) => state.saved);
-  useLeaveWarning();
   if (!open) return null;
   return (
     <>
       <Menu label={t.file.menu}>
-        {(close) => (
+        {(close, shown) => (
           <>
             <SaveButton saving={saving} anew={false} onDone={close} />
             <SaveButton saving={saving} anew onDone={close} />
             <p className="small">{t.file.lastSaved(saved && t.file.time(saved.at))}</p>
             <p className="small">{t.file.stays}</p>
+            {shown && <KeptList autosave={autosave} onDone={close} />}
           </>
         )}
       </Menu>

@@ -34,7 +34,7 @@ export function useSave(): Save {
       told(async () => {
         const { saved, snapshot, sceneText, markSaved } = scene.getState();
         if (snapshot === null) return '';
-        const { name, text } = await sceneText();
+        const { name, text } = await sceneText('file');
         if (!hasPicker()) {
           setAsks(saved?.name ?? name);
           return '';
@@ -46,6 +46,7 @@ export function useSave(): Save {
         await writeTo(file, text);
         handle.current = file;
         await markSaved(file.name);
+        askToStay();
         return t.file.saved(file.name);
       }),
     [scene, told],
@@ -56,9 +57,10 @@ export function useSave(): Save {
         setAsks(null);
         if (typed === null) return '';
         const name = asFileName(typed);
-        const { text } = await scene.getState().sceneText();
+        const { text } = await scene.getState().sceneText('file');
         download({ name, text });
         await scene.getState().markSaved(name);
+        askToStay();
         return t.file.downloaded(name);
       }),
     [scene, told],
@@ -80,4 +82,14 @@ function useSaveKey(save: Save['save']): void {
     window.addEventListener('keydown', down);
     return () => window.removeEventListener('keydown', down);
   }, [save]);
+}
+
+let asked = false;
+
+/** Once, and only after something was saved: the browser is asked not to clear its copies when space runs short. */
+function askToStay(): void {
+  if (asked) return;
+  asked = true;
+  // Either answer is the user's or the browser's; the copies work meanwhile with both.
+  void navigator.storage?.persist?.().catch(() => false);
 }

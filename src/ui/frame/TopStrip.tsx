@@ -1,8 +1,9 @@
 /** Top of the page: name, open scene, the way to other scenes, and the statement that is never hidden. */
 
-import { FileMenu } from '../file/FileMenu.tsx';
 import { ExportMenu } from '../export/ExportMenu.tsx';
+import { FileMenu } from '../file/FileMenu.tsx';
 import { UndoButtons } from '../file/UndoButtons.tsx';
+import type { Autosave } from '../file/use-autosave.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { SheetsMenu } from '../sheets/SheetsMenu.tsx';
 import { t, walk } from '../text/text.ts';
@@ -22,7 +23,7 @@ interface Props {
   readonly opening: Opening;
 }
 
-export function TopStrip({ demos, opening }: Props) {
+export function TopStrip({ demos, opening, autosave }: Props & { readonly autosave: Autosave }) {
   const name = useScene((state) => state.snapshot?.scene.name);
   const changed = useScene((state) => state.history.changed);
   const saved = useScene((state) => state.saved);
@@ -39,7 +40,7 @@ export function TopStrip({ demos, opening }: Props) {
         {t.app.name}
       </h1>
       <ScenesMenu demos={demos} opening={opening} />
-      <FileMenu />
+      <FileMenu autosave={autosave} />
       <UndoButtons />
       {name !== undefined && <ExportMenu />}
       <p className="scene-name">

@@ -25,4 +25,11 @@ export const file: Texts['file'] = {
   name: 'Name der Datei',
   nameAdd: 'Der Browser legt sie zu seinen Downloads.',
   cancel: 'Abbrechen',
+  recovered: 'Nicht gespeicherte Arbeit gefunden',
+  offer: (name, when) => `Änderungen an ${name} vom ${when} wurden nicht als Datei gespeichert. Auf diesem Gerät liegt eine Kopie.`,
+  openIt: 'Kopie öffnen',
+  leaveIt: 'Jetzt nicht',
+  kept: (count) => (count === 1 ? 'Früherer Stand, auf diesem Gerät aufgehoben' : `${count} frühere Stände, auf diesem Gerät aufgehoben`),
+  keptState: (name, when) => `${name}, ${when}`,
+  keepsNone: 'Dieser Browser hebt hier keine Kopien auf. Bitte als Datei speichern, bevor die Seite verlassen wird.',
 };

@@ -27,4 +27,11 @@ export const file = {
   name: 'Name of the file',
   nameAdd: 'The browser puts it among its downloads.',
   cancel: 'Cancel',
+  recovered: 'Unsaved work found',
+  offer: (name: string, when: string) => `Changes to ${name} of ${when} were not saved to a file. A copy was kept on this device.`,
+  openIt: 'Open the copy',
+  leaveIt: 'Not now',
+  kept: (count: number) => (count === 1 ? 'Earlier state, kept on this device' : `${count} earlier states, kept on this device`),
+  keptState: (name: string, when: string) => `${name}, ${when}`,
+  keepsNone: 'This browser keeps no copies here. Save to a file before you leave the page.',
 } as const;
