@@ -100,7 +100,8 @@ export class WalkScene {
     }
     this.followColumn(snapshot, walk?.lifted === true ? coreLog : null, view, easel);
     this.followFoot(snapshot, view, states, easel);
-    if (walk === null) this.shadow.drop();
+    // A context that comes back has an empty map: it must be drawn anew.
+    if (walk === null || view.canvas === 'lost') this.shadow.drop();
   }
 
   private followTheme({ theme }: ViewState): void {
