@@ -57,10 +57,13 @@ export function heapLabels(drawn: Drawn, columns: readonly HeapColumn[], words: 
   const openings = (deck.openings ?? []).map((ring) => onPaper(ring, drawn));
   return deck.bays.flatMap(({ id, outline }): HeapLabel[] => {
     const entries = columns.map(({ entries: of }) => of.find(({ bay }) => bay === id));
-    const heights = entries.map((entry, i) => {
-      const text = entry === undefined ? '–' : words.heaps.entry(entry);
-      return columns.length === 1 ? text : `${i + 1}: ${text}`;
-    });
+    const over = entries.find((entry) => entry?.state === 'over');
+    const heights = over
+      ? [words.heaps.entry(over)]
+      : entries.map((entry, i) => {
+          const text = entry === undefined ? '–' : words.heaps.entry(entry);
+          return columns.length === 1 ? text : `${i + 1}: ${text}`;
+        });
     const open = entries.some((entry) => entry?.confirmed === false) ? [words.heaps.unconfirmedBay] : [];
     const lines = [id, ...heights, ...open];
     const width = WIDTH * Math.max(...lines.map((line) => line.length)) + 0.6;
@@ -73,6 +76,9 @@ export function heapLabels(drawn: Drawn, columns: readonly HeapColumn[], words: 
     return fitted === null ? [] : [{ ...fitted, bay: id, lines }];
   });
 }
+
+/** Addresses in a style sheet would be looked up beside that sheet. */
+export const BAY_FILLS = { free: '#ffffff', unconfirmed: 'url(#paper-unconfirmed)', over: 'url(#paper-over)', opening: '#6b7478' } as const;
 
 interface Props extends Drawn {
   readonly columns: readonly HeapColumn[];
@@ -109,7 +115,7 @@ export function HeapPlanPaper({ snapshot, scale, columns, labels, title }: Props
       <PaperHatches />
       <path className="paper-deck" d={path(deck.outline)} />
       {deck.bays.map(({ id, outline: ring }) => (
-        <path key={id} className="paper-bay" data-bay={id} data-state={stateOf(id)} d={path(ring)} />
+        <path key={id} className="paper-bay" data-bay={id} fill={BAY_FILLS[stateOf(id)]} d={path(ring)} />
       ))}
       {deck.openings?.map((ring) => (
         <path key={ring.join(' ')} className="paper-opening" d={path(ring)} />

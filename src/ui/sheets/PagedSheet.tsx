@@ -68,7 +68,7 @@ export function PagedSheet({ paper, blocks, head, foot, continued, onPages }: Pr
 function measured(root: HTMLElement): MeasuredBlock[] {
   return [...root.children].map((element): MeasuredBlock => {
     const height = element.getBoundingClientRect().height + Number.parseFloat(getComputedStyle(element).marginBottom);
-    const rows = [...element.querySelectorAll('tbody > tr')].map((row) => row.getBoundingClientRect().height);
+    const rows = [...element.querySelectorAll(':scope > .paper-table > tbody > tr')].map((row) => row.getBoundingClientRect().height);
     const key = element.getAttribute('data-block') ?? '';
     if (rows.length === 0) return { key, height };
     return { key, height, table: { head: height - rows.reduce((sum, row) => sum + row, 0), rows } };

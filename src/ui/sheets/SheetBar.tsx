@@ -5,7 +5,7 @@ import { LANGUAGES, type Language } from '../../model/language.ts';
 import type { SheetName } from '../../store/sheet-view.ts';
 import { heapMaterials } from '../facts/heap-board.ts';
 import { Icon } from '../parts/Icon.tsx';
-import { heapScales } from './heap-blocks.tsx';
+import { ALL_MATERIALS, heapScales } from './heap-blocks.tsx';
 import type { SheetContext } from './sheet-context.ts';
 
 export interface SheetChoices {
@@ -13,7 +13,7 @@ export interface SheetChoices {
   readonly paper: 'A4' | 'A3';
   /** Null: the one shown in the model. */
   readonly stage: number | null;
-  /** Null: all loose materials. */
+  /** Null: those that matter most in the stage. */
   readonly material: string | null;
   /** Null: as large as fits. */
   readonly scale: number | null;
@@ -108,7 +108,8 @@ function HeapChoices({ on, choices, choose }: HeapProps) {
           value={choices.material ?? ''}
           onChange={(value) => choose({ material: value === '' ? null : value })}
         >
-          <option value="">{`1–${materials.length}`}</option>
+          <option value="">{words.heaps.ofStage}</option>
+          <option value={ALL_MATERIALS}>{words.heaps.all(materials.length)}</option>
           {materials.map((id) => (
             <option key={id} value={id}>
               {snapshot.materialNames.get(id) ?? id}

@@ -45,7 +45,7 @@ function bayTable(on: SheetContext): TableBlock {
     key: 'bays',
     title: words.engineer.bays,
     says: words.engineer.baysSays,
-    columns: columnsOf(words.engineer.baysHead, [[1.1], 1.1, 1.2, 1.2, 1.3, 1.3, 1.3, 1.3, 1.3, [1.5], [2.9]]),
+    columns: columnsOf(words.engineer.baysHead, [[1], 1, 1.2, 1.2, 1.3, 1.2, 1.2, 1.3, 1.2, [1.1], [4]]),
     rows: inOrder(snapshot.report.bays).map((bay) => {
       const { id, areaM2, permanent, imposed, total, worstStage, confirmed } = bay;
       const basis = given.get(id);

@@ -2,21 +2,26 @@
 
 import { missingBasis } from '../facts/basis.ts';
 import { heapBoard, heapMaterials } from '../facts/heap-board.ts';
+import { talkMaterials } from '../facts/talk-facts.ts';
 import { fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
 import { roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import type { SheetContext } from './sheet-context.ts';
 
 /** Title, order of the materials, legend and scale bar around the plan [mm]. */
-const AROUND_MM = 50;
+const AROUND_MM = 40;
+/** More are hard to tell apart on a board; those of the stage come first. */
+const FIRST = 4;
 
 export function heapScales({ snapshot, paper }: Pick<SheetContext, 'snapshot' | 'paper'>): number[] {
   const room = roomMm(paper);
   return fittingScales(snapshot, room.widthMm - 2, room.heightMm - AROUND_MM);
 }
 
+export const ALL_MATERIALS = '*';
+
 export interface HeapChoice {
-  /** Null for all loose materials. */
+  /** Null for those that matter most in the stage. */
   readonly material: string | null;
   readonly scale: number | null;
 }
@@ -26,12 +31,12 @@ export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
   const { report, scene, stages, materialNames } = snapshot;
   const shown = stage === null ? undefined : stages[stage];
   const all = heapMaterials(report);
-  const materials = choice.material !== null && all.includes(choice.material) ? [choice.material] : all;
   const scales = heapScales(on);
   const scale = scales.find((one) => one === choice.scale) ?? scales[0];
-  if (stage === null || shown === undefined || materials.length === 0 || scale === undefined) {
+  if (stage === null || shown === undefined || all.length === 0 || scale === undefined) {
     return [{ key: 'none', node: <p>{words.heaps.noPlan}</p> }];
   }
+  const materials = chosenMaterials(choice.material, all, talkMaterials(snapshot, stage));
   const columns = materials.map((material): HeapColumn => ({ material, entries: heapBoard(report, scene, shown.id, material) }));
   const names = materials.map((material) => materialNames.get(material) ?? material);
   const title = words.heaps.title(words.stageName(stage + 1, shown.name));
@@ -51,6 +56,11 @@ export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
   );
   const missing = scene.deck.bays.some(({ id }) => !labels.some(({ bay }) => bay === id));
   return [{ key: 'plan', node: plan }, ...(missing ? [heapTable(on, columns, names)] : [])];
+}
+
+function chosenMaterials(material: string | null, all: readonly string[], byUse: readonly string[]): readonly string[] {
+  if (material === ALL_MATERIALS) return all;
+  return material !== null && all.includes(material) ? [material] : byUse.slice(0, FIRST);
 }
 
 function Legend({ on: { words, snapshot } }: { readonly on: SheetContext }) {

@@ -208,6 +208,8 @@ export const print: Worded<typeof enPrint> = {
     opening: 'Öffnung',
     open: 'Zulässige Last nicht bestätigt: erst den Tragwerksplaner fragen',
     table: 'Felder',
+    ofStage: 'die des Bauzustands',
+    all: (count) => `alle ${count}`,
     noPlan: 'Keine Höhen: Die Szene hat keinen Bauzustand, keinen losen Baustoff oder kein Feld mit zulässiger Last.',
     bayHead: 'Feld',
     permittedHead: 'Zulässig kN/m²',
