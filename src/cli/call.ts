@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import type { DrawnKind } from '../model/drawn-file.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import { EXPORT_TABLES, type ExportTableId } from '../model/export-table.ts';
+import { isLanguage, type Language } from '../model/language.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { CHANGE_USAGE, type ChangeCall, readChangeCall } from './diff-call.ts';
 import { DIFF_HELP } from './diff-run.ts';
@@ -12,9 +13,15 @@ import { LIGHTEN_HELP } from './lighten-run.ts';
 
 export type Call =
   | { readonly command: 'help' }
-  | { readonly command: 'check'; readonly file: string; readonly json: boolean; readonly cellM: number | undefined }
+  | {
+      readonly command: 'check';
+      readonly file: string;
+      readonly json: boolean;
+      readonly cellM: number | undefined;
+      readonly language: Language;
+    }
   | { readonly command: 'export'; readonly file: string; readonly language: ExportLanguage; readonly to: ExportTo }
-  | { readonly command: 'sources'; readonly file: string | undefined }
+  | { readonly command: 'sources'; readonly file: string | undefined; readonly language: Language }
   | ImportCall
   | ChangeCall
   | { readonly command: 'refused'; readonly why: string };
@@ -39,18 +46,19 @@ export interface DrawnTo {
   readonly date?: string;
 }
 
-export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M]
+export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M] [--language en|de]
      npm run --silent export -- FILE [--table NAME | --xlsx OUT] [--language en|de]
      npm run --silent export -- FILE --section X,Y,X,Y (--svg OUT | --dxf OUT) [--scale N] [--heights N] [--stage ID]
      npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
      npm run --silent export -- FILE --glb OUT
      npm run --silent export -- FILE --html OUT [--language en|de] [--section X,Y,X,Y]
-     npm run --silent sources -- [FILE]
+     npm run --silent sources -- [FILE] [--language en|de]
 ${CHANGE_USAGE}${IMPORT_USAGE}
 check: loads, depths, levels, findings
   FILE           a scene file (*.scene.json)
   --json         the report as JSON, and nothing else, on standard output
   --cell M       side of the grid's cells in metres (0.05 to 2) instead of the scene's own
+  --language L   en, or de: findings, messages and names in German (the headings of the summary stay English)
 export: a table as CSV on standard output
   --table NAME   ${EXPORT_TABLES.join(', ')} (the first, where left out)
   --xlsx OUT     all tables as a workbook, written to the file OUT
@@ -93,9 +101,9 @@ const FLAGS = {
 type Flag = keyof typeof FLAGS;
 
 const FLAGS_OF: Readonly<Record<string, readonly Flag[]>> = {
-  check: ['json', 'cell'],
+  check: ['json', 'cell', 'language'],
   export: ['table', 'xlsx', 'language', 'section', 'plan', 'svg', 'dxf', 'glb', 'html', 'scale', 'heights', 'stage', 'date'],
-  sources: [],
+  sources: ['language'],
 };
 
 /**
@@ -124,8 +132,10 @@ export function readCall(args: readonly string[]): Call {
     return refused(`One scene file was expected, ${positionals.length === 0 ? 'none was' : `${positionals.length} were`} given.`);
   }
   const [file] = positionals;
-  if (command === 'check') return checkCall(file, values);
-  return command === 'export' ? exportCall(file, values) : { command: 'sources', file };
+  const { language = 'en' } = values;
+  if (!isLanguage(language)) return refused(`--language takes en or de, found "${language}".`);
+  if (command === 'check') return checkCall(file, values, language);
+  return command === 'export' ? exportCall(file, values, language) : { command: 'sources', file, language };
 }
 
 function importCall(args: readonly string[]): Call {
@@ -151,16 +161,15 @@ function refused(why: string): Call {
   return { command: 'refused', why };
 }
 
-function checkCall(file: string, { json = false, cell }: Values): Call {
-  if (cell === undefined) return { command: 'check', file, json, cellM: undefined };
+function checkCall(file: string, { json = false, cell }: Values, language: Language): Call {
+  if (cell === undefined) return { command: 'check', file, json, cellM: undefined, language };
   const cellM = Number(cell);
-  if (cellM >= 0.05 && cellM <= 2) return { command: 'check', file, json, cellM };
+  if (cellM >= 0.05 && cellM <= 2) return { command: 'check', file, json, cellM, language };
   return refused(`--cell takes metres from 0.05 to 2 with a decimal point, found "${cell}".`);
 }
 
-function exportCall(file: string, values: Values): Call {
-  const { table, xlsx, language = 'en' } = values;
-  if (language !== 'en' && language !== 'de') return refused(`--language takes en or de, found "${language}".`);
+function exportCall(file: string, values: Values, language: Language): Call {
+  const { table, xlsx } = values;
   const outputs = (['table', 'xlsx', 'svg', 'dxf', 'glb', 'html'] as const).filter((flag) => values[flag] !== undefined);
   if (outputs.length > 1) return refused(`--${outputs.join(' and --')} exclude each other: each makes a file or a table of its own.`);
   const isDrawn = outputs.some((flag) => flag === 'svg' || flag === 'dxf' || flag === 'glb');

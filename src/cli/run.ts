@@ -6,10 +6,13 @@ import { exportHandover } from '../export/handover.ts';
 import { sectionSource } from '../export/picture-source.ts';
 import { readSceneText } from '../import/read-scene-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
-import { issueLine } from '../model/issue.ts';
+import { issueLine, issueLineIn } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
+import { speakProject } from '../project/speak.ts';
+import { issueIn } from '../scene/issue-language.ts';
 import { type Call, type DrawnTo, type HandoverTo, readCall, USAGE } from './call.ts';
 import { runDiff } from './diff-run.ts';
 import type { ImportCall } from './import-call.ts';
@@ -46,9 +49,9 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
     case 'refused':
       return { out: '', err: `${call.why}\n\n${USAGE}`, code: 2 };
     case 'check':
-      return withProject(call.file, readFile, call.cellM, (project) => check(call, project));
+      return withProject(call.file, readFile, call.cellM, (project) => check(call, speakProject(project, call.language)), call.language);
     case 'export':
-      return withProject(call.file, readFile, undefined, (project) => exported(call, project, today));
+      return withProject(call.file, readFile, undefined, (project) => exported(call, project, today), call.language);
     case 'import':
       return imported(call, readFile);
     case 'diff':
@@ -58,15 +61,28 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
     case 'lighten':
       return withProject(call.file, readFile, undefined, (project) => runLighten(call, project));
     case 'sources':
-      if (call.file === undefined) return { out: sourceLines(null), err: '', code: 0 };
-      return withProject(call.file, readFile, undefined, ({ scene }) => ({ out: sourceLines(scene), code: 0 }));
+      if (call.file === undefined) return { out: sourceLines(null, call.language), err: '', code: 0 };
+      return withProject(
+        call.file,
+        readFile,
+        undefined,
+        ({ scene }) => ({ out: sourceLines(scene, call.language), code: 0 }),
+        call.language,
+      );
   }
 }
 
 type Done = Omit<RunResult, 'err'> & { readonly err?: string };
 
 /** Reads and evaluates a scene file; its messages go to standard error. */
-function withProject(file: string, readFile: ReadFile, cellM: number | undefined, then: (project: Project) => Done): RunResult {
+// biome-ignore lint/complexity/useMaxParams: the last two say what to do and in which words
+function withProject(
+  file: string,
+  readFile: ReadFile,
+  cellM: number | undefined,
+  then: (project: Project) => Done,
+  language: Language = 'en',
+): RunResult {
   let bytes: Uint8Array;
   try {
     bytes = readFile(file);
@@ -77,7 +93,7 @@ function withProject(file: string, readFile: ReadFile, cellM: number | undefined
   if ('issue' in decoded) return { out: '', err: `${file}: ${issueLine(decoded.issue)}\n`, code: 2 };
   const reading = readProject(decoded.text, cellM);
   const notes = decoded.mends.map(({ code, says }) => `${file}: note ${code}: ${says}\n`);
-  const err = [...notes, ...reading.issues.map((issue) => `${file}: ${issueLine(issue)}\n`)].join('');
+  const err = [...notes, ...reading.issues.map((issue) => `${file}: ${issueLineIn(issueIn(issue, language), language)}\n`)].join('');
   if (!reading.project) return { out: '', err, code: 2 };
   const done = then(reading.project);
   return { ...done, err: `${err}${done.err ?? ''}` };

@@ -1,5 +1,6 @@
 /** Where every number comes from, as text for a terminal: by grade, each source with the numbers that rest on it. */
 
+import type { Language } from '../model/language.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { Source, SourceGrade, SourceUse } from '../model/source.ts';
 import { sourceUses } from '../project/source-uses.ts';
@@ -18,36 +19,61 @@ const GRADES: Readonly<Record<SourceGrade, string>> = {
 /**
  * The list.
  * @param scene - scene whose uses are named; null for the catalogue and the rules alone
+ * @param language - of our words
  * @returns plain text, lines ended
  */
-export function sourceLines(scene: SceneFile | null): string {
-  const uses = sourceUses(scene);
+export function sourceLines(scene: SceneFile | null, language: Language = 'en'): string {
+  const uses = sourceUses(scene, language);
+  const words = WORDS[language];
   const lines = (Object.keys(GRADES) as SourceGrade[]).flatMap((grade) => {
     const own = uses.filter(({ source }) => source.grade === grade);
     if (own.length === 0) return [];
     const sources = grouped(own, ({ source }) => placeOf(source));
-    return [
-      `${GRADES[grade]} (${counted(own.length, 'number')} on ${counted(sources.length, 'source')})`,
-      ...sources.flatMap(sourceOf),
-      '',
-    ];
+    return [`${words.grades[grade]} (${words.counted(own.length, sources.length)})`, ...sources.flatMap((one) => sourceOf(one, words)), ''];
   });
   return lines.map((line) => `${line}\n`).join('');
 }
 
-const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
+interface Words {
+  readonly grades: Readonly<Record<SourceGrade, string>>;
+  readonly counted: (numbers: number, sources: number) => string;
+  readonly usedIn: string;
+}
+
+const plural = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+const WORDS: Readonly<Record<Language, Words>> = {
+  en: {
+    grades: GRADES,
+    counted: (numbers, sources) => `${plural(numbers, 'number')} on ${plural(sources, 'source')}`,
+    usedIn: 'used in',
+  },
+  de: {
+    grades: {
+      read: 'Gelesen: an der angegebenen Adresse gesehen',
+      secondary: 'Aus zweiter Hand: in einem Text oder Programm gesehen, das die Quelle wiedergibt',
+      'common practice': 'Übliche Praxis: im Fach gebräuchlich, keine veröffentlichte Quelle',
+      'from memory': 'Aus dem Gedächtnis: nicht bestätigt',
+      assumed: 'Angenommen: unser eigener Startwert, durch ein Datenblatt zu ersetzen',
+      entered: 'Eingegeben: vom Verfasser in die Szenendatei geschrieben',
+      none: 'Keine: reine Arithmetik oder Geometrie',
+    },
+    counted: (numbers, sources) => `${numbers} ${numbers === 1 ? 'Zahl' : 'Zahlen'} aus ${sources} ${sources === 1 ? 'Quelle' : 'Quellen'}`,
+    usedIn: 'verwendet in',
+  },
+};
 
 function placeOf({ document, place, url }: Source): string {
   return [document, place, url].filter(Boolean).join(', ');
 }
 
-function sourceOf([place, uses]: [string, SourceUse[]]): string[] {
-  return [`  ${place}`, ...grouped(uses, ({ kind, entry }) => `${kind} ${entry}`).map(entryOf)];
+function sourceOf([place, uses]: [string, SourceUse[]], words: Words): string[] {
+  return [`  ${place}`, ...grouped(uses, ({ kind, entry }) => `${kind} ${entry}`).map((one) => entryOf(one, words))];
 }
 
-function entryOf([entry, uses]: [string, SourceUse[]]): string {
+function entryOf([entry, uses]: [string, SourceUse[]], words: Words): string {
   const users = [...new Set(uses.flatMap(({ usedIn }) => usedIn))];
-  return `    ${entry}: ${uses.map(({ number }) => number).join(', ')}${users.length > 0 ? `; used in ${users.join(', ')}` : ''}`;
+  return `    ${entry}: ${uses.map(({ number }) => number).join(', ')}${users.length > 0 ? `; ${words.usedIn} ${users.join(', ')}` : ''}`;
 }
 
 /** In the order in which the keys first come. */

@@ -104,7 +104,9 @@ export interface HandoverPicture {
 }
 
 /** All of a snapshot that has words in it. */
-export type Spoken = Pick<Snapshot, 'report' | 'stages' | 'buildUps' | 'runs' | 'materialNames'>;
+export interface Spoken extends Pick<Snapshot, 'report' | 'stages' | 'buildUps' | 'runs' | 'materialNames'> {
+  readonly warnings: readonly Issue[];
+}
 
 export interface Engine {
   /** Language of every answer from now on; the words of the open scene in it, null where none is open. Nothing is evaluated anew. */

@@ -1,5 +1,7 @@
 /** What is wrong with a file: data, never thrown, the same on the command line and in the app. */
 
+import type { Language } from './language.ts';
+
 export interface Issue {
   /** Stable and searchable, e.g. `UNKNOWN_KEY`. */
   readonly code: string;
@@ -17,13 +19,24 @@ export interface Issue {
   readonly mend: string;
 }
 
+const LINE_WORDS = {
+  en: { error: 'error', warning: 'warning', line: 'line', at: 'at', found: 'found', expected: 'expected' },
+  de: { error: 'Fehler', warning: 'Warnung', line: 'Zeile', at: 'bei', found: 'gefunden:', expected: 'erwartet:' },
+} as const;
+
 /**
  * The one wording of an issue, used by the command line and the app.
  * @param issue - the issue
  * @returns e.g. `error UNKNOWN_KEY at zones[0].outlin (line 12): found "outlin"; expected one of outline, …. Did you mean "outline"?`
  */
 export function issueLine(issue: Issue): string {
-  const line = issue.line === undefined ? '' : `line ${issue.line}`;
+  return issueLineIn(issue, 'en');
+}
+
+/** The same around an issue told in another language. */
+export function issueLineIn(issue: Issue, language: Language): string {
+  const words = LINE_WORDS[language];
+  const line = issue.line === undefined ? '' : `${words.line} ${issue.line}`;
   const place = issue.path === '' ? line : `${issue.path}${line && ` (${line})`}`;
-  return `${issue.level} ${issue.code}${place && ` at ${place}`}: found ${issue.got}; expected ${issue.expected}. ${issue.mend}`;
+  return `${words[issue.level]} ${issue.code}${place && ` ${words.at} ${place}`}: ${words.found} ${issue.got}; ${words.expected} ${issue.expected}. ${issue.mend}`;
 }

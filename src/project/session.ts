@@ -17,6 +17,7 @@ import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import { issueIn } from '../scene/issue-language.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import { textInStyle } from '../scene/scene-text.ts';
 import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
@@ -171,6 +172,16 @@ export class Session {
   /** Language of every answer from now on; nothing is evaluated anew. */
   speak(language: Language): void {
     this.language = language;
+  }
+
+  /** Messages in the language spoken. */
+  tell(issues: readonly Issue[]): readonly Issue[] {
+    return issues.map((issue) => issueIn(issue, this.language));
+  }
+
+  /** What the scene as it stands is warned of, in the language spoken. */
+  warnings(): readonly Issue[] {
+    return this.tell(this.known().present.issues);
   }
 
   /** The scene as it stands, its report and names in the language spoken. */

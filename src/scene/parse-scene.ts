@@ -1,6 +1,7 @@
 /** Reads a scene file: text in, scene or messages out. Never throws, whatever the text. */
 
 import type { Issue } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { checkBuildUps, checkMaterials } from './check-build-ups.ts';
 import { checkLevels } from './check-levels.ts';
@@ -10,6 +11,7 @@ import { checkLoads, checkStages } from './check-site.ts';
 import { checkWalls } from './check-walls.ts';
 import { checkWater } from './check-water.ts';
 import { checkKind, refuseText } from './file-kind.ts';
+import { issueIn } from './issue-language.ts';
 import { IssueList } from './issue-list.ts';
 import { lineOfOffset } from './json-problem.ts';
 import { type JsonReading, readJson } from './json-reader.ts';
@@ -28,9 +30,15 @@ export type SceneReading =
  * Reads and checks a scene file.
  * @param text - the file's text, with or without a byte-order mark
  * @param known - materials and vehicles of the catalogue, which a scene may refer to
+ * @param language - of the messages
  * @returns the scene and warnings, or errors
  */
-export function parseScene(text: string, known: KnownIds): SceneReading {
+export function parseScene(text: string, known: KnownIds, language: Language = 'en'): SceneReading {
+  const reading = readScene(text, known);
+  return { ...reading, issues: reading.issues.map((issue) => issueIn(issue, language)) };
+}
+
+function readScene(text: string, known: KnownIds): SceneReading {
   const refusal = refuseText(text);
   if (refusal !== null) return { scene: null, issues: [{ ...refusal, level: 'error', path: '' }] };
   const reading = readJson(text);

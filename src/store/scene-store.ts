@@ -169,10 +169,11 @@ function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refr
   const speak = newestOnly(
     () => engine.speak(view.getState().language),
     // Answers come in the order of the questions: these words are those of the snapshot that is there by now.
-    (words) => {
+    (spoken) => {
       const { snapshot } = store.getState();
-      if (!words || !snapshot) return;
-      store.setState({ snapshot: { ...snapshot, ...words } });
+      if (!spoken || !snapshot) return;
+      const { warnings, ...words } = spoken;
+      store.setState({ snapshot: { ...snapshot, ...words }, warnings });
       void refresh.refreshLog();
       void refresh.refreshPoses();
     },

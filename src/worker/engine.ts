@@ -41,7 +41,7 @@ export function createEngine(): Engine {
   const answer = (work: () => SessionAnswer): OpenAnswer => {
     const started = performance.now();
     const { project, issues } = work();
-    if (!project) return { ok: false, issues };
+    if (!project) return { ok: false, issues: session.tell(issues) };
     const evaluatedMs = performance.now() - started;
     const datumM = datumOf(project);
     const on = pictureInput(project, datumM, lower(datumM));
@@ -51,7 +51,7 @@ export function createEngine(): Engine {
     return {
       ok: true,
       snapshot: { ...snapshotOf(session.spoken(), drawn.picture, evaluatedMs), datumM, history: session.history() },
-      warnings: issues,
+      warnings: session.tell(issues),
     };
   };
 
@@ -63,7 +63,7 @@ export function createEngine(): Engine {
   return {
     speak: async (language) => {
       session.speak(language);
-      return session.isOpen() ? spokenOf(session.spoken()) : null;
+      return session.isOpen() ? { ...wordsOf(session.spoken()), warnings: session.warnings() } : null;
     },
     open: async (text, unsaved) => answer(() => session.open(text, unsaved)),
     setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
@@ -92,7 +92,7 @@ function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs:
   const { evaluation } = project;
   return {
     scene: project.scene,
-    ...spokenOf(project),
+    ...wordsOf(project),
     grid: evaluation.prepared.ground.grid,
     originM: evaluation.input.originM,
     picture,
@@ -101,7 +101,7 @@ function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs:
   };
 }
 
-function spokenOf(project: Project): Spoken {
+function wordsOf(project: Project): Omit<Spoken, 'warnings'> {
   return {
     report: project.report,
     stages: stageViews(project),

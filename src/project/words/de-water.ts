@@ -38,6 +38,8 @@ const OUTLET: Like<typeof OUTLET_EN> = {
     `Zone ${where.zone}: Keine Zeile der Tabelle der Abflussbeiwerte passt („${facts.table}“), daher zählt der ganze Regen (C = 1,0). Dem Aufbau einen eigenen "runoff" mit Quelle geben, damit weniger zählt.`,
   'over edge': ({ value, facts }) =>
     `${areaM2(value)} der Decke entwässern bei jedem Regen über ${facts.kind === 'threshold' ? 'Schwelle' : 'Aufkantung'} ${facts.edge}: Das Ende ihrer Abdichtung ist nicht höher angegeben als die Decke dort${facts.kind === 'threshold' ? ', und das Wasser läuft ins Gebäude' : ''}. Abläufe und Notüberläufe sind ohne dieses Wasser gerechnet. Ihre Höhe prüfen; sie gilt im Höhenbezug der Decke. ${DECIDES}`,
+  'passed by': ({ where, value, facts }) =>
+    `Ablauf ${where.object} erhält das Wasser von ${areaM2(facts.areaM2)}, während das von ${areaM2(value)} (Fläche mal Beiwert) innerhalb einer Zelle, ${numberDe(Number(facts.cellM))} m, an ihm vorbeiläuft: Ob der Ablauf es aufnimmt, ist nicht bekannt, und sein Zufluss kann viel größer sein, der des nächsten kleiner. Den Ablauf in die Tiefenlinie der Höhen zeichnen oder kleinere Zellen wählen. ${DECIDES}`,
   'no levels': () =>
     `Die Datei gibt keine Höhen der Abdichtung an, daher gilt die Decke als eben auf 0,000: Welches Wasser zu welchem Ablauf läuft, wie tief es steht und was es wiegt, ist nicht bekannt. Die Höhen eingeben. ${DECIDES}`,
 };
