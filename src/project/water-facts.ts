@@ -6,6 +6,7 @@ import { waterOnCells } from '../core/standing-water.ts';
 import { WATER_KNM3 } from '../core/water/flotation.ts';
 import type { UpliftAt } from '../core/zone-uplift.ts';
 import type { FindingFact, Where } from '../model/finding.ts';
+import type { GridShape } from '../model/maps.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
 import { NO_WAY_OUT, type WaterCourse, type WetBay } from '../model/water-result.ts';
@@ -54,7 +55,7 @@ function outletFacts({ scene, on, study, outlets, water }: WaterFound): FindingF
     const any = outlets.some(({ kind }) => kind === 'outlet') ? 1 : 0;
     facts.push(fact(['water.outlet', 'check'], where, [areaM2, 0, 'm²'], { why: 'no way out', any, source: 'the scene file' }));
   }
-  facts.push(...edgeFacts(scene, course));
+  facts.push(...passedByFacts(scene, on, course), ...edgeFacts(scene, course));
   if (!scene.deck.levels) facts.push(fact(['water.outlet', 'check'], {}, [0, 0, 'm'], { why: 'no levels', source: 'the scene file' }));
   if (!scene.rain) return facts;
   // What is not in the table counts in full: that is safe, but must be known.
@@ -64,6 +65,39 @@ function outletFacts({ scene, on, study, outlets, water }: WaterFound): FindingF
     facts.push(fact(['water.outlet', 'note'], where, [peak.c, peak.c, '-'], { why: 'no row', table: water.table, source: water.table }));
   });
   return facts;
+}
+
+/** Less than this beside an outlet is what a slope brings to any cell, no stream [m²]. */
+const STREAM_M2 = 1;
+
+/**
+ * Outlets that a stream passes in the next cell: an outlet takes what runs into its own cell, and on the grid a low line may run
+ * beside it that on site runs through it.
+ */
+function passedByFacts(scene: SceneFile, on: Evaluation, course: WaterCourse): FindingFact[] {
+  const { site, outletCells, catchments, sinkAt, upstreamM2 } = course;
+  const { grid } = on.prepared.ground;
+  return site.outlets.flatMap(({ id, kind }, o): FindingFact[] => {
+    if (kind !== 'outlet' || outletCells[o] < 0) return [];
+    const passing = cellsBeside(grid, outletCells[o]).filter(
+      (cell) => sinkAt[cell] >= 0 && sinkAt[cell] !== o && !outletCells.includes(cell),
+    );
+    const mostM2 = passing.reduce((most, cell) => Math.max(most, upstreamM2[cell]), 0);
+    const { areaM2, effectiveM2 } = catchments[o];
+    if (mostM2 < STREAM_M2 || mostM2 <= effectiveM2) return [];
+    const more = { why: 'passed by', areaM2, cellM: grid.cellM, source: 'the scene file' };
+    return [fact(['water.outlet', 'check'], outletPlace(scene, id), [mostM2, effectiveM2, 'm²'], more)];
+  });
+}
+
+function cellsBeside({ columns, rows }: GridShape, cell: number): number[] {
+  const column = cell % columns;
+  const row = (cell - column) / columns;
+  const beside: number[] = [];
+  for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
+    for (let c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) beside.push(r * columns + c);
+  }
+  return beside;
 }
 
 /** Edges that water runs over though every outlet works. */

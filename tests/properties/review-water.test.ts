@@ -97,6 +97,36 @@ describe('what is not counted', () => {
   });
 });
 
+describe('an outlet beside a low line', () => {
+  // A gutter along y = 2 falls 2 % to x = 0, both sides fall 5 % into it. O2 stands at the end, O1 half way: in the gutter it takes the
+  // water of x > 6, 24 m²; a cell beside it the gutter runs past it.
+  const side = (x: number, y: number): Point3M => [x, y, 0.02 * x + 0.05 * Math.abs(y - 2)];
+  const low: Point3M[] = [side(0, 2), side(12, 2)];
+  const levels = { spots: [side(0, 0), side(12, 0), side(0, 4), side(12, 4)], breaklines: [low] };
+  const at = (y: number) =>
+    read(
+      // The gutter lies on the border of two rows of cells, which carry half each: at 2.3 the outlet stands beside one, at 3.5 clear of both.
+      deckOf(
+        [outlet({ id: 'O1', at: [6.1, y] }), outlet({ id: 'O2', at: [0.1, 2] }), overflow()],
+        { grid: { cellM: 0.2 }, deck: { levels } },
+        12,
+      ),
+    );
+  const passed = (y: number) => findingsOf(at(y), 'water.outlet').filter(({ says }) => says.includes('passes it within one cell'));
+
+  it('is told, as nobody knows which of them takes the water', () => {
+    const [found] = passed(2.3);
+    expect(found).toMatchObject({ severity: 'check', where: { object: 'O1' } });
+    // From x > 6 come 24 m² · 0.5 = 12 m², half of them in each row: 6 m² and what else joins on the way past the outlet.
+    expect(found.value).toBeGreaterThan(5);
+    expect(found.value).toBeLessThan(13);
+  });
+
+  it('is not where no stream is near', () => {
+    expect(passed(3.5)).toEqual([]);
+  });
+});
+
 describe('an edge given lower than the deck', () => {
   const edge = (kind: SceneEdge['kind'], membraneTopM: number): SceneEdge => ({
     id: 'E',

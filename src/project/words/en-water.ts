@@ -37,6 +37,8 @@ export const OUTLET_EN = {
     `Zone ${where.zone}: no row of the table of run-off coefficients fits (${facts.table}), so all of its rain is counted (C = 1.0). Give the build-up a "runoff" of its own, with its source, to count less.`,
   'over edge': ({ value, facts }: FindingFact) =>
     `${areaM2(value)} of the deck drain over ${facts.kind === 'threshold' ? 'sill' : 'upstand'} ${facts.edge} in any rain: the end of its membrane is given no higher than the deck there${facts.kind === 'threshold' ? ', and the water runs into the building' : ''}. Outlets and overflows are counted without that water. Check its level; it stands on the datum of the deck's levels. ${DECIDES}`,
+  'passed by': ({ where, value, facts }: FindingFact) =>
+    `Outlet ${where.object} gets the water of ${areaM2(facts.areaM2)}, while that of ${areaM2(value)} (area times coefficient) passes it within one cell, ${number(Number(facts.cellM))} m: whether the outlet takes it is not known, and its flow may be much greater, that of the next one less. Draw the outlet in the low line of the levels, or take smaller cells. ${DECIDES}`,
   'no levels': () =>
     `The file gives no levels of the membrane, so the deck counts as level at 0.000: which water runs to which outlet, how deep it stands and what it weighs are not known. Enter the levels. ${DECIDES}`,
 } satisfies WhyWords;
