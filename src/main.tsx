@@ -16,6 +16,8 @@ import { createSceneStore } from './store/scene-store.ts';
 import { isSheet } from './store/sheet-view.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
+import { isLink } from './ui/file/scene-link.ts';
+import { keptUnits } from './ui/kept-units.ts';
 import { followLanguage, startLanguage } from './ui/language.ts';
 import { t, textsOf } from './ui/text/text.ts';
 import { viewProbe } from './view3d/probe.ts';
@@ -35,7 +37,7 @@ const demos = Object.entries(files)
   }));
 
 const engine: Remote<Engine> = wrap<Engine>(new Worker(new URL('./worker/main.ts', import.meta.url), { type: 'module' }));
-const view = createViewStore(startLanguage());
+const view = createViewStore(startLanguage(), keptUnits());
 followLanguage(view);
 const scene = createSceneStore(engine, view);
 
@@ -73,7 +75,8 @@ createRoot(root).render(
 
 const wanted = new URLSearchParams(location.search).get('scene') ?? DEMO_ORDER[0];
 const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
-if (first) void open(first);
+// The scene of a link is opened by the page itself, with a word where the link is damaged.
+if (first && !isLink(location.hash)) void open(first);
 
 async function open(demo: (typeof demos)[number]): Promise<void> {
   await scene.getState().openText(demo.name, await demo.load());

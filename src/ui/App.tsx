@@ -28,6 +28,7 @@ import type { ViewStore } from '../store/view-store.ts';
 import { RecoveredStrip } from './file/RecoveredStrip.tsx';
 import { useAutosave } from './file/use-autosave.ts';
 import { useLeaveWarning } from './file/use-leave-warning.ts';
+import { useLink } from './file/use-link.ts';
 import { useUndoKeys } from './file/use-undo-keys.ts';
 import { FileDrop } from './frame/FileDrop.tsx';
 import { LiveSummary } from './frame/LiveSummary.tsx';
@@ -77,6 +78,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   usePlaying();
   useUndoKeys();
   useLeaveWarning();
+  useLink(opening);
   const autosave = useAutosave();
   useDriving();
   useStillMotion();

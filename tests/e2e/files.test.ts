@@ -246,3 +246,51 @@ describe('copies kept in the browser', () => {
     });
   });
 });
+
+describe('a link', () => {
+  it('made in the menu opens the changed scene elsewhere, and nothing of it is sent', async () => {
+    await withApp('?scene=terrace', null, async ({ page, context }) => {
+      await typeThickness(page, '77');
+      const work = await text(page);
+      await page.getByRole('button', { name: 'File', exact: true }).click();
+      const field = page.getByLabel(/^Link with the whole scene, [\d,]+ characters$/);
+      const link = await field.inputValue();
+      const next = await context.newPage();
+      const asked: string[] = [];
+      next.on('request', (request) => asked.push(`${request.method()} ${request.url()} ${request.postData() ?? ''}`));
+      await next.goto(link);
+      await untilReady(next);
+      expect(await text(next)).toBe(work);
+      expect((await history(next)).changed).toBe(false);
+      // The browser's own list of requests has the address with its "#" for the page itself; what it sends ends before that.
+      const sent = asked.map((line) => line.replace(/#\S*/, ''));
+      expect(sent.length).toBeGreaterThan(3);
+      expect(sent.every((line) => /^GET \S+ $/.test(line) && line.length < 300)).toBe(true);
+      // Another one put into the address bar opens too.
+      await next.evaluate(() => {
+        location.hash = location.hash.slice(0, -40);
+      });
+      const dialog = next.getByRole('dialog');
+      await dialog.waitFor();
+      expect(await dialog.textContent()).toMatch(/The link is incomplete: [\d,]+ of [\d,]+ characters arrived/);
+    });
+  });
+
+  it('of a scene too large for one is refused with its size and the next step', async () => {
+    await withApp('?scene=district', null, async ({ page }) => {
+      await page.getByRole('button', { name: 'File', exact: true }).click();
+      await page.getByText(/A link with this scene has [\d,]+ characters; .* Save the scene and send the file\./).waitFor();
+      expect(await page.getByLabel(/^Link with the whole scene/).count()).toBe(0);
+    });
+  });
+
+  it('cut on its way opens nothing and says how much arrived', async () => {
+    const opened = await openPage(browser, `${inject('base')}#scene=1.2011.00000000.${'A'.repeat(1204)}`, {});
+    const dialog = opened.page.getByRole('dialog');
+    await dialog.waitFor();
+    expect(await dialog.textContent()).toContain('1,204 of 2,011 characters arrived');
+    expect(await opened.page.evaluate(() => window.__loamdeck.scene().snapshot)).toBeNull();
+    expect(opened.problems).toEqual([]);
+    await opened.close();
+  });
+});

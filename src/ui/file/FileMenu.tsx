@@ -5,6 +5,7 @@ import { Menu } from '../parts/Menu.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 import { KeptList } from './KeptList.tsx';
+import { ShareLink } from './ShareLink.tsx';
 import type { Autosave } from './use-autosave.ts';
 import { type Save, useSave } from './use-save.ts';
 
@@ -22,6 +23,7 @@ export function FileMenu({ autosave }: { readonly autosave: Autosave }) {
             <SaveButton saving={saving} anew onDone={close} />
             <p className="small">{t.file.lastSaved(saved && t.file.time(saved.at))}</p>
             <p className="small">{t.file.stays}</p>
+            {shown && <ShareLink />}
             {shown && <KeptList autosave={autosave} onDone={close} />}
           </>
         )}

@@ -1,6 +1,6 @@
 /** Undo, saving, recovered work, links and working offline: the sentences in German. */
 
-import { thicknessText, timeText } from '../format.ts';
+import { numberText, thicknessText, timeText } from '../format.ts';
 import type { Texts } from './text.ts';
 
 export const file: Texts['file'] = {
@@ -25,6 +25,21 @@ export const file: Texts['file'] = {
   name: 'Name der Datei',
   nameAdd: 'Der Browser legt sie zu seinen Downloads.',
   cancel: 'Abbrechen',
+  link: (characters) => `Link mit der ganzen Szene, ${numberText(characters, 0)} Zeichen`,
+  copyLink: 'Link kopieren',
+  linkCopied: 'Kopiert',
+  linkSays: 'Wer den Link hat, hat die Szene. Er geht nur dorthin, wohin Sie ihn schicken; beim Öffnen wird nichts verschickt.',
+  linkTooLong: (characters, most) =>
+    `Ein Link mit dieser Szene hat ${numberText(characters, 0)} Zeichen; Programme kürzen Links über ${numberText(most, 0)}. Bitte die Szene speichern und die Datei schicken.`,
+  fromLink: 'Szene aus dem Link',
+  incomplete: (arrived, sent) =>
+    `Der Link ist unvollständig: ${numberText(arrived, 0)} von ${numberText(sent, 0)} Zeichen sind angekommen. Bitte noch einmal in einer Zeile schicken lassen oder um die Datei bitten.`,
+  badLink: (why) =>
+    ({
+      damaged: 'Der Link wurde unterwegs verändert und ist nicht lesbar. Bitte noch einmal schicken lassen oder um die Datei bitten.',
+      newer: 'Der Link stammt aus einer neueren Fassung von Loamdeck. Bitte diese Seite neu laden oder um die Datei bitten.',
+      'too large': 'Der Link enthält mehr, als eine Szene sein kann. Er wurde nicht geöffnet. Bitte um die Datei bitten.',
+    })[why],
   recovered: 'Nicht gespeicherte Arbeit gefunden',
   offer: (name, when) => `Änderungen an ${name} vom ${when} wurden nicht als Datei gespeichert. Auf diesem Gerät liegt eine Kopie.`,
   openIt: 'Kopie öffnen',

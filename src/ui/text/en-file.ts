@@ -1,6 +1,6 @@
 /** Sentences of undo, saving, recovered work, links and working offline. */
 
-import { thicknessText, timeText } from '../format.ts';
+import { numberText, thicknessText, timeText } from '../format.ts';
 
 export const file = {
   undo: 'Undo',
@@ -27,6 +27,21 @@ export const file = {
   name: 'Name of the file',
   nameAdd: 'The browser puts it among its downloads.',
   cancel: 'Cancel',
+  link: (characters: number) => `Link with the whole scene, ${numberText(characters, 0)} characters`,
+  copyLink: 'Copy the link',
+  linkCopied: 'Copied',
+  linkSays: 'Whoever has the link has the scene. It goes only where you send it; opening it sends nothing.',
+  linkTooLong: (characters: number, most: number) =>
+    `A link with this scene has ${numberText(characters, 0)} characters; programs cut links longer than ${numberText(most, 0)}. Save the scene and send the file.`,
+  fromLink: 'scene of the link',
+  incomplete: (arrived: number, sent: number) =>
+    `The link is incomplete: ${numberText(arrived, 0)} of ${numberText(sent, 0)} characters arrived. Ask for it again, in one line, or for the file.`,
+  badLink: (why: 'damaged' | 'newer' | 'too large') =>
+    ({
+      damaged: 'The link was changed on its way and cannot be read. Ask for it again, or for the file.',
+      newer: 'The link comes from a newer version of Loamdeck. Load this page anew, or ask for the file.',
+      'too large': 'The link holds more than a scene can be. It was not opened. Ask for the file.',
+    })[why],
   recovered: 'Unsaved work found',
   offer: (name: string, when: string) => `Changes to ${name} of ${when} were not saved to a file. A copy was kept on this device.`,
   openIt: 'Open the copy',
