@@ -38,6 +38,7 @@ interface Words {
   readonly grades: Readonly<Record<SourceGrade, string>>;
   readonly counted: (numbers: number, sources: number) => string;
   readonly usedIn: string;
+  readonly kinds: Readonly<Record<SourceUse['kind'], string>>;
 }
 
 const plural = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
@@ -47,6 +48,7 @@ const WORDS: Readonly<Record<Language, Words>> = {
     grades: GRADES,
     counted: (numbers, sources) => `${plural(numbers, 'number')} on ${plural(sources, 'source')}`,
     usedIn: 'used in',
+    kinds: { material: 'material', vehicle: 'vehicle', vegetation: 'vegetation', rule: 'rule' },
   },
   de: {
     grades: {
@@ -60,6 +62,7 @@ const WORDS: Readonly<Record<Language, Words>> = {
     },
     counted: (numbers, sources) => `${numbers} ${numbers === 1 ? 'Zahl' : 'Zahlen'} aus ${sources} ${sources === 1 ? 'Quelle' : 'Quellen'}`,
     usedIn: 'verwendet in',
+    kinds: { material: 'Material', vehicle: 'Fahrzeug', vegetation: 'Vegetation', rule: 'Regel' },
   },
 };
 
@@ -68,7 +71,12 @@ function placeOf({ document, place, url }: Source): string {
 }
 
 function sourceOf([place, uses]: [string, SourceUse[]], words: Words): string[] {
-  return [`  ${place}`, ...grouped(uses, ({ kind, entry }) => `${kind} ${entry}`).map((one) => entryOf(one, words))];
+  return [
+    `  ${place}`,
+    ...grouped(uses, ({ kind, entry, name }) => `${words.kinds[kind]} ${kind === 'rule' || kind === 'vegetation' ? name : entry}`).map(
+      (one) => entryOf(one, words),
+    ),
+  ];
 }
 
 function entryOf([entry, uses]: [string, SourceUse[]], words: Words): string {
