@@ -95,16 +95,23 @@ it('switches the language without a new canvas, and keeps it for the next visit'
   await page.evaluate(() => {
     (window as unknown as { canvasBefore: unknown }).canvasBefore = document.querySelector('canvas');
   });
+  await page.evaluate(() => {
+    window.__loamdeck.view().showMap('reach');
+    window.__loamdeck.view().showStage(2);
+    window.__loamdeck.view().pickCell(window.__loamdeck.scene().snapshot?.bayAt.indexOf(0) ?? null);
+  });
+  await untilMapped(page);
   const choice = page.getByLabel('Language', { exact: true });
   await choice.focus();
   await choice.selectOption('de');
   await expect.poll(lang).toBe('de');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Sprache');
   await untilIdle(page);
   expect(
     await page.evaluate(() => (window as unknown as { canvasBefore: unknown }).canvasBefore === document.querySelector('canvas')),
   ).toBe(true);
-  await page.getByRole('tab', { name: 'Felder' }).waitFor();
-  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+  await page.getByRole('tab', { name: 'Befunde' }).click();
+  await expect.poll(() => textsWith(page, ENGLISH)).toEqual([]);
   const name = await page.evaluate(() => window.__loamdeck.scene().snapshot?.scene.name);
   expect(await page.title()).toBe(`${name} – Loamdeck`);
   await page.reload();

@@ -1,14 +1,18 @@
 /** Both tables of sentences: every entry in both, every function callable, nothing left in English, numbers in the marks of the language. */
 
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { levelText, numberText, percentText, quantityText } from '../../src/ui/format.ts';
+import { startLanguage } from '../../src/ui/language.ts';
 import { readNumber } from '../../src/ui/parse-number.ts';
 import { de } from '../../src/ui/text/de.ts';
 import { MAP_BASES, MAP_NAMES, MAP_QUANTITIES, NUMBER_NAMES, PARTS, RULES } from '../../src/ui/text/de-words.ts';
 import { NUMBER_NAMES as EN_NUMBER_NAMES } from '../../src/ui/text/en-words.ts';
 import { speak, t, textsOf } from '../../src/ui/text/text.ts';
 
-afterEach(() => speak('en'));
+afterEach(() => {
+  speak('en');
+  vi.unstubAllGlobals();
+});
 
 /** Words that are English and nothing else, as whole words in lower case. */
 const ENGLISH =
@@ -150,5 +154,32 @@ describe('speaking a language', () => {
       expect(readNumber("1'234.5")).toEqual({ ok: true, value: 1234.5 });
       expect(readNumber('1.234')).toMatchObject({ ok: false, why: 'ambiguous' });
     }
+  });
+});
+
+describe('the language to start with', () => {
+  /** A browser that asks for these languages, with this address and what was kept before. */
+  const browser = (languages: readonly string[], search: string, kept: string | null | Error) => {
+    vi.stubGlobal('navigator', { languages });
+    vi.stubGlobal('location', { search });
+    vi.stubGlobal('localStorage', {
+      getItem: () => {
+        if (kept instanceof Error) throw kept;
+        return kept;
+      },
+    });
+    return startLanguage();
+  };
+
+  it('is asked for in the address, else chosen before, else that of the device, else English', () => {
+    expect(browser(['en-GB'], '?scene=terrace&lang=de', 'en')).toBe('de');
+    expect(browser(['en-GB'], '', 'de')).toBe('de');
+    expect(browser(['de-AT', 'en'], '', null)).toBe('de');
+    expect(browser(['fr-FR', 'de'], '?lang=xx', 'nonsense')).toBe('de');
+    expect(browser(['fr-FR'], '', null)).toBe('en');
+  });
+
+  it('does without storage where that is shut off', () => {
+    expect(browser(['de'], '', new Error('SecurityError'))).toBe('de');
   });
 });
