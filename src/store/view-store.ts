@@ -5,10 +5,11 @@ import type { Language } from '../model/language.ts';
 import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
 import type { PointM } from '../model/scene-file.ts';
+import { type ShownUnits, USUAL_UNITS } from '../model/shown-units.ts';
 import type { TakePicture } from '../model/view-picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
-import type { SheetName } from './sheet-view.ts';
 import { SECTION_START, type SectionView } from './section-view.ts';
+import type { SheetName } from './sheet-view.ts';
 import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
 
 export type MapPlace = 'top' | 'slab';
@@ -84,6 +85,8 @@ export interface ViewState {
   readonly stillMotion: boolean;
   readonly theme: Theme;
   readonly language: Language;
+  /** For reading and typing; no file and no calculation changes with them. */
+  readonly units: ShownUnits;
   /** The walkthrough; null while working. */
   readonly walk: Walk | null;
   /** Print sheet over the page; null while working. */
@@ -132,6 +135,7 @@ export interface ViewActions {
   setStillMotion(still: boolean): void;
   setTheme(theme: Theme): void;
   setLanguage(language: Language): void;
+  setUnits(units: Partial<ShownUnits>): void;
   /** Puts the work aside as it is shown and begins the walkthrough. */
   startWalk(): void;
   setWalk(walk: Partial<Walk>): void;
@@ -184,9 +188,10 @@ function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
 /**
  * A new view store.
  * @param language - spoken from the start
+ * @param units - shown from the start
  * @returns store with its actions
  */
-export function createViewStore(language: Language = 'en'): ViewStore {
+export function createViewStore(language: Language = 'en', units: ShownUnits = USUAL_UNITS): ViewStore {
   /** What the work looked like when the walkthrough began. */
   let aside: Partial<ViewState> = {};
   return createStore<ViewState & ViewActions>()((set, get) => ({
@@ -195,6 +200,7 @@ export function createViewStore(language: Language = 'en'): ViewStore {
     stillMotion: false,
     theme: 'paper',
     language,
+    units,
     canvas: 'starting',
     takePicture: null,
     showStage: (stage) => set({ stage }),
@@ -233,9 +239,7 @@ export function createViewStore(language: Language = 'en'): ViewStore {
     ...sectionActions(set, get),
     setTakePicture: (takePicture) => set({ takePicture }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
-    setStillMotion: (stillMotion) => set({ stillMotion }),
-    setTheme: (theme) => set({ theme }),
-    setLanguage: (to) => set({ language: to }),
+    ...settingActions(set, get),
     startWalk: () => {
       const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
       if (walk !== null) return;
@@ -264,5 +268,16 @@ function sectionActions(set: (change: Partial<ViewState>) => void, get: () => Vi
     showSection: (section) => set({ section: { ofCut: false, ...SECTION_START, ...get().section, ...section }, sectionPoints: null }),
     closeSection: () => set({ section: null, sectionPoints: null }),
     drawSection: (sectionPoints) => set({ sectionPoints }),
+  };
+}
+
+type SettingActions = Pick<ViewActions, 'setStillMotion' | 'setTheme' | 'setLanguage' | 'setUnits'>;
+
+function settingActions(set: (change: Partial<ViewState>) => void, get: () => ViewState): SettingActions {
+  return {
+    setStillMotion: (stillMotion) => set({ stillMotion }),
+    setTheme: (theme) => set({ theme }),
+    setLanguage: (language) => set({ language }),
+    setUnits: (units) => set({ units: { ...get().units, ...units } }),
   };
 }

@@ -1,6 +1,7 @@
 /** Numbers as the user reads them: fixed decimals per unit, unit after a narrow no-break space, true minus sign. */
 
 import type { Language } from '../model/language.ts';
+import { INCHES_PER_FOOT, type LoadUnit, MM_PER_INCH, PER_KNM2, PER_MM, type ShownUnits, USUAL_UNITS } from '../model/shown-units.ts';
 
 const NARROW_SPACE = '\u202F';
 const MINUS = '\u2212';
@@ -11,6 +12,13 @@ let locale = LOCALES.en;
 /** Decimal and group marks of this language from now on. */
 export function formatIn(language: Language): void {
   locale = LOCALES[language];
+}
+
+let units = USUAL_UNITS;
+
+/** Loads per area and thicknesses in these units from now on. */
+export function measureIn(shown: ShownUnits): void {
+  units = shown;
 }
 
 const formats = new Map<string, Intl.NumberFormat>();
@@ -52,18 +60,67 @@ function decimalsOf(unit: string): number {
   }
 }
 
+const LOAD_DECIMALS: Readonly<Record<LoadUnit, number>> = { 'kN/m²': 2, 't/m²': 3, 'kg/m²': 0, psf: 1 };
+const LENGTH_DECIMALS = { mm: 0, cm: 1, m: 3 } as const;
+const INCH_DECIMALS = 2;
+
+/** Name of a unit as it is shown. */
+export function unitText(unit: string): string {
+  return unit === 'kN/m²' ? units.load : unit === 'mm' ? units.length : unit;
+}
+
+/** A load per area without its unit, in the unit that loads are shown in. */
+export function loadNumber(valueKNm2: number): string {
+  return numberText(valueKNm2 * PER_KNM2[units.load], LOAD_DECIMALS[units.load]);
+}
+
+const signedLoadNumber = (valueKNm2: number): string => signedText(valueKNm2 * PER_KNM2[units.load], LOAD_DECIMALS[units.load]);
+
+/** A difference of loads with its sign and unit. */
+export const signedLoadText = (valueKNm2: number): string => withUnit(signedLoadNumber(valueKNm2), units.load);
+
+/** A thickness in the unit that thicknesses are shown in; feet and inches carry their own marks. */
+function lengthNumber(valueMm: number, decimals: number): string {
+  const { length } = units;
+  if (length === 'ft-in') return feetText(valueMm);
+  return numberText(valueMm * PER_MM[length], length === 'mm' ? decimals : LENGTH_DECIMALS[length]);
+}
+
+function feetText(valueMm: number): string {
+  const hundredths = Math.round((Math.abs(valueMm) / MM_PER_INCH) * 10 ** INCH_DECIMALS);
+  const perFoot = INCHES_PER_FOOT * 10 ** INCH_DECIMALS;
+  const [feet, rest] = [Math.floor(hundredths / perFoot), (hundredths % perFoot) / 10 ** INCH_DECIMALS];
+  const inches = withUnit(numberText(rest, Number.isInteger(rest) ? 0 : INCH_DECIMALS), 'in');
+  const text = feet === 0 ? inches : rest === 0 ? withUnit(numberText(feet, 0), 'ft') : `${withUnit(numberText(feet, 0), 'ft')} ${inches}`;
+  return valueMm < 0 && hundredths > 0 ? `${MINUS}${text}` : text;
+}
+
+/** A thickness in a field, whose unit stands behind it. */
+export const lengthFieldText = (valueMm: number, decimals: number): string => lengthNumber(valueMm, decimals);
+
+function lengthText(valueMm: number, decimals: number): string {
+  const number = lengthNumber(valueMm, decimals);
+  return units.length === 'ft-in' ? number : withUnit(number, units.length);
+}
+
 /** A number with its unit; a ratio (unit "-") is not a quantity of this kind: use `percentText`. */
 export function quantityText(value: number, unit: string): string {
+  if (unit === 'kN/m²') return withUnit(loadNumber(value), units.load);
+  if (unit === 'mm') return lengthText(value, 0);
   return withUnit(numberText(value, decimalsOf(unit)), unit);
 }
 
 /** A number with its unit and as many decimals as asked for. */
 export function quantityOf(value: number, decimals: number, unit: string): string {
+  if (unit === 'kN/m²' && units.load !== 'kN/m²') return quantityText(value, unit);
+  if (unit === 'mm') return lengthText(value, decimals);
   return withUnit(numberText(value, decimals), unit);
 }
 
 /** The value alone as it stands in the column of a table headed by its unit; ratios in percent. */
 export function cellText(value: number, unit: string): string {
+  if (unit === 'kN/m²') return loadNumber(value);
+  if (unit === 'mm') return lengthNumber(value, 0);
   return unit === '-' ? percentText(value) : numberText(value, decimalsOf(unit));
 }
 
@@ -79,13 +136,17 @@ function withUnit(number: string, unit: string): string {
 export const loadText = (valueKNm2: number): string => quantityText(valueKNm2, 'kN/m²');
 export const mmText = (valueMm: number): string => quantityText(valueMm, 'mm');
 /** A difference in millimetres with its sign. */
-export const signedMmText = (valueMm: number): string => withUnit(signedText(valueMm, 0), 'mm');
+export const signedMmText = (valueMm: number): string => (valueMm > 0 ? `+${lengthText(valueMm, 0)}` : lengthText(valueMm, 0));
+/** A thickness with its unit. */
+export const thicknessOf = (valueMm: number): string => lengthText(valueMm, thicknessDecimals(valueMm));
 /** Kilograms as tonnes without the unit. */
 export const tonnesText = (massKg: number): string => numberText(massKg / 1000, 2);
 /** A thickness in mm without its unit; sheets are thinner than a millimetre, so one decimal below 10 mm. */
 export function thicknessText(valueMm: number): string {
-  return numberText(valueMm, valueMm < 10 && !Number.isInteger(valueMm) ? 1 : 0);
+  return numberText(valueMm, thicknessDecimals(valueMm));
 }
+
+const thicknessDecimals = (valueMm: number): number => (valueMm < 10 && !Number.isInteger(valueMm) ? 1 : 0);
 
 export const areaText = (valueM2: number): string => quantityText(valueM2, 'm²');
 

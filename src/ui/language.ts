@@ -3,6 +3,7 @@
 import { useEffect } from 'react';
 import { isLanguage, type Language } from '../model/language.ts';
 import type { ViewStore } from '../store/view-store.ts';
+import { keepUnits } from './kept-units.ts';
 import { speak, type Texts, t, textsOf } from './text/text.ts';
 import { useScene, useView } from './use-stores.ts';
 
@@ -34,11 +35,13 @@ export function startLanguage(): Language {
 
 /** Speaks what the store says, before anything that shows it renders: so call it before other followers of the store. */
 export function followLanguage(view: ViewStore): void {
-  speak(view.getState().language);
-  view.subscribe(({ language }, before) => {
-    if (language === before.language) return;
-    speak(language);
+  const { language: first, units: firstUnits } = view.getState();
+  speak(first, firstUnits);
+  view.subscribe(({ language, units }, before) => {
+    if (language === before.language && units === before.units) return;
+    speak(language, units);
     keep(language);
+    keepUnits(units);
   });
 }
 
@@ -48,6 +51,7 @@ export const useTexts = (): Texts => textsOf(useView((state) => state.language))
 /** Tells the browser the language and the scene's name; whoever calls it renders anew when the language changes. */
 export function useLanguage(): void {
   const language = useView((state) => state.language);
+  useView((state) => state.units);
   const name = useScene((state) => state.snapshot?.scene.name);
   useEffect(() => {
     document.documentElement.lang = language;

@@ -2,7 +2,7 @@
 
 export type NumberRead =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly why: 'empty' | 'not a number' }
+  | { readonly ok: false; readonly why: 'empty' | 'not a number' | 'no unit' }
   /** One mark followed by exactly three digits: decimals or thousands? */
   | { readonly ok: false; readonly why: 'ambiguous'; readonly small: string; readonly large: string };
 

@@ -5,6 +5,7 @@ import { FileMenu } from '../file/FileMenu.tsx';
 import { UndoButtons } from '../file/UndoButtons.tsx';
 import type { Autosave } from '../file/use-autosave.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { SettingsMenu } from '../settings/SettingsMenu.tsx';
 import { SheetsMenu } from '../sheets/SheetsMenu.tsx';
 import { t, walk } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
@@ -60,6 +61,7 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
         </button>
       )}
       <SheetsMenu />
+      <SettingsMenu />
       <LanguageChoice />
       <p className="statement">
         <span className="statement-full">{t.app.statementFull}</span>

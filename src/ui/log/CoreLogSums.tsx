@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { CoreLog } from '../../model/maps.ts';
 import { type LogRow, type LogSum, logSum } from '../facts/log-rows.ts';
-import { numberText, thicknessText } from '../format.ts';
+import { loadNumber, thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
@@ -74,8 +74,8 @@ function SumRow({ row }: { readonly row: LogRow }) {
         <td colSpan={2}>{t.core.notYet}</td>
       ) : (
         <>
-          <td>{numberText(row.dryKNm2, 2)}</td>
-          <td>{numberText(row.saturatedKNm2, 2)}</td>
+          <td>{loadNumber(row.dryKNm2)}</td>
+          <td>{loadNumber(row.saturatedKNm2)}</td>
         </>
       )}
     </tr>
@@ -90,14 +90,14 @@ function Total({ sum }: { readonly sum: LogSum }) {
           <th scope="row" colSpan={3}>
             {t.core.unexplained}
           </th>
-          <td>{numberText(sum.unexplainedKNm2, 2)}</td>
+          <td>{loadNumber(sum.unexplainedKNm2)}</td>
         </tr>
       )}
       <tr className="sum-total">
         <th scope="row">{t.core.total}</th>
         <td />
-        <td>{numberText(sum.dryKNm2, 2)}</td>
-        <td data-testid="core-total">{numberText(sum.saturatedKNm2, 2)}</td>
+        <td>{loadNumber(sum.dryKNm2)}</td>
+        <td data-testid="core-total">{loadNumber(sum.saturatedKNm2)}</td>
       </tr>
     </tfoot>
   );

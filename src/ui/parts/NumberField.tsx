@@ -1,8 +1,8 @@
 /** A number typed by hand: decimal comma or point, taken over on Enter or when leaving; says what is wrong instead of guessing. */
 
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
-import { numberText } from '../format.ts';
-import { type NumberRead, readNumber } from '../parse-number.ts';
+import { fieldUnit, inField, readField } from '../field-units.ts';
+import type { NumberRead } from '../parse-number.ts';
 import { t } from '../text/text.ts';
 
 interface Props {
@@ -18,13 +18,13 @@ interface Props {
 function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string {
   if (!read.ok) return t.number.refused(read);
   if (read.value >= min && read.value <= max) return '';
-  const [from, to] = [min, max].map((limit) => numberText(limit, Number.isInteger(limit) ? 0 : decimals));
-  return t.number.outOfRange(from ?? '', to ?? '', unit);
+  const [from, to] = [min, max].map((limit) => inField(limit, unit, Number.isInteger(limit) ? 0 : decimals));
+  return t.number.outOfRange(from ?? '', to ?? '', fieldUnit(unit));
 }
 
 export function NumberField(props: Props) {
   const { label, value, unit, decimals, onCommit } = props;
-  const shown = numberText(value, decimals);
+  const shown = inField(value, unit, decimals);
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
   const id = useId();
@@ -36,7 +36,12 @@ export function NumberField(props: Props) {
   }, [value]);
   const commit = () => {
     if (typed === null) return;
-    const read = readNumber(typed);
+    // Left as it was shown: rounded for reading, nothing was typed.
+    if (typed === shown) {
+      setTyped(null);
+      return;
+    }
+    const read = readField(typed, unit);
     const why = complaint(read, props);
     setProblem(why);
     if (why !== '' || !read.ok) return;
@@ -65,7 +70,7 @@ export function NumberField(props: Props) {
         onBlur={commit}
         onKeyDown={onKeyDown}
       />
-      <span className="unit">{unit}</span>
+      <span className="unit">{fieldUnit(unit)}</span>
       {problem !== '' && (
         <span className="field-problem" id={`${id}-problem`} role="alert">
           {problem}

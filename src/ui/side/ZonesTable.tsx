@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import type { ReportZone, Spread } from '../../model/report.ts';
-import { numberText } from '../format.ts';
+import { loadNumber, numberText } from '../format.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
@@ -54,14 +54,19 @@ function ZoneRow({ zone, name }: { readonly zone: ReportZone; readonly name: str
         {zone.overM2 > LEAST_M2 && <span className="zone-fault">{t.zones.over(zone.overM2)}</span>}
       </th>
       <td>{numberText(zone.areaM2, 1)}</td>
-      <SpreadCell spread={zone.depthMm} decimals={0} />
-      <SpreadCell spread={zone.saturatedKNm2} decimals={2} />
+      <SpreadCell spread={zone.depthMm} text={(valueMm) => numberText(valueMm, 0)} />
+      <SpreadCell spread={zone.saturatedKNm2} text={loadNumber} />
     </tr>
   );
 }
 
-function SpreadCell({ spread: { min, mean, max }, decimals }: { readonly spread: Spread; readonly decimals: number }) {
-  const [low, middle, high] = [min, mean, max].map((value) => numberText(value, decimals));
+interface SpreadProps {
+  readonly spread: Spread;
+  readonly text: (value: number) => string;
+}
+
+function SpreadCell({ spread: { min, mean, max }, text }: SpreadProps) {
+  const [low, middle, high] = [min, mean, max].map(text);
   return (
     <td>
       {middle}

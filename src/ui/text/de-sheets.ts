@@ -2,7 +2,7 @@
 
 import type { SourceGrade } from '../../model/source.ts';
 import type { Grouping } from '../facts/take-off.ts';
-import { areaText, loadText, mmText, numberText, percentText, quantityOf, signedMmText, signedText } from '../format.ts';
+import { areaText, loadNumber, loadText, mmText, numberText, percentText, quantityOf, signedLoadText, signedMmText } from '../format.ts';
 import { JUDGEMENTS, NUMBER_NAMES } from './de-words.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
@@ -24,7 +24,7 @@ export const heaps: Texts['heaps'] = {
   large: 'Großer Plan',
   height: 'Höhe',
   permitted: 'Zulässig, kN/m²',
-  permittedLoad: (loadKNm2) => numberText(loadKNm2, 2),
+  permittedLoad: (loadKNm2) => loadNumber(loadKNm2),
   noLimit: 'nicht angegeben',
   entry: ({ state, heightM, overKNm2, confirmed }) => {
     if (state === 'no limit') return 'nichts zulässig';
@@ -129,7 +129,7 @@ export const probes: Texts['probes'] = {
   },
   means: ({ differenceKNm2, patchKNm2, utilisation }, judgement, confirmed) => {
     if (differenceKNm2 === null) return 'Was das wiegt, ist nicht bekannt.';
-    const load = `${signedText(differenceKNm2, 2)}\u202FkN/m² wassergesättigt`;
+    const load = `${signedLoadText(differenceKNm2)} wassergesättigt`;
     if (patchKNm2 === null || utilisation === null || judgement === null) return `${load}; keine zulässige Last zum Vergleich`;
     const words = judgement === 'over' || confirmed ? JUDGEMENTS[judgement] : 'nicht bestätigt';
     return `${load}; zusammen ${loadText(patchKNm2)}, ${percentText(utilisation)}, ${words}`;

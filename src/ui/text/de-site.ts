@@ -2,7 +2,7 @@
 
 import type { NoOutletClass, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
-import { areaText, numberText, quantityOf } from '../format.ts';
+import { areaText, loadNumber, numberText, quantityOf } from '../format.ts';
 import { list, many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
@@ -136,7 +136,7 @@ const areas: Texts['areas'] = {
   pressure: (kPa) => quantityOf(kPa, 0, 'kPa'),
   bays: 'Steht in Feldern',
   forbidden: (bay) => `${bay}: Fahrzeug nicht zugelassen`,
-  overBay: (bay, kNm2, permittedKNm2) => `${bay}: ${numberText(kNm2, 2)} von ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
+  overBay: (bay, kNm2, permittedKNm2) => `${bay}: ${loadNumber(kNm2)} von ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
 };
 
 const walls: Texts['walls'] = {

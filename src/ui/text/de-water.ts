@@ -1,7 +1,7 @@
 /** Water in German: outlets, what one blocked outlet does, storage, run-off, ponds, drainage, uplift. */
 
 import type { BlockedVerdict, WetStatus } from '../facts/water-list.ts';
-import { areaText, levelText, mmText, numberText, percentText, quantityOf } from '../format.ts';
+import { areaText, levelText, loadNumber, mmText, numberText, percentText, quantityOf } from '../format.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
@@ -89,7 +89,7 @@ export const water: Texts['water'] = {
   wetCaption: 'Felder unter dem Wasser, das ungünstigste zuerst: Wasser über das Feld in kN/m², Ausnutzung ohne und mit Wasser',
   bay: 'Feld',
   waterLoad: 'Wasser, kN/m²',
-  waterLoadText: (loadKNm2) => numberText(loadKNm2, 2),
+  waterLoadText: (loadKNm2) => loadNumber(loadKNm2),
   useWith: 'Ausnutzung',
   usedWith: (before, after) => {
     if (after === null) return '–';
@@ -156,7 +156,7 @@ export const water: Texts['water'] = {
   liftHold: 'Auftrieb / Trocken\u00ADgewicht',
   ballastText: (loadKNm2) => `schwimmt auf: Es fehlen ${quantityOf(Math.ceil(100 * loadKNm2 - 1e-6) / 100, 2, 'kN/m²')}`,
   ratioText: (ratio) => numberText(Math.floor(100 * ratio + 1e-6) / 100, 2),
-  liftHoldText: (liftKNm2, holdKNm2) => `${numberText(liftKNm2, 2)} / ${numberText(holdKNm2, 2)}`,
+  liftHoldText: (liftKNm2, holdKNm2) => `${loadNumber(liftKNm2)} / ${loadNumber(holdKNm2)}`,
   under: (layer, waterMm) => `${layer}, Wasser ${deep(waterMm)}`,
   model: (displaces) =>
     displaces === 1

@@ -1,7 +1,7 @@
 /** The sheet of vehicles in German: where they stand, what they press, which bays they enter. */
 
 import type { Governs } from '../../model/run.ts';
-import { mmText, numberText, percentText, quantityOf } from '../format.ts';
+import { loadNumber, mmText, numberText, percentText, quantityOf } from '../format.ts';
 import type { Texts } from './text.ts';
 
 const kPaText = (valueKPa: number) => quantityOf(valueKPa, 1, 'kPa');
@@ -82,8 +82,8 @@ export const wheels: Texts['wheels'] = {
   ofImposed: 'Auf die Fläche',
   imposed: (loadKNm2, permittedKNm2) =>
     permittedKNm2 === null
-      ? `${numberText(loadKNm2, 2)}, keine Nutzlast angegeben`
-      : `${numberText(loadKNm2, 2)} von ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
+      ? `${loadNumber(loadKNm2)}, keine Nutzlast angegeben`
+      : `${loadNumber(loadKNm2)} von ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
   permitted: 'Fahrzeug',
   permittedText: (permitted) => {
     if (permitted === null) return 'nicht angegeben';

@@ -4,13 +4,15 @@ import {
   areaText,
   coordinateText,
   levelText,
+  loadNumber,
   loadText,
   mmText,
   numberText,
   percentText,
   quantityOf,
   quantityText,
-  thicknessText,
+  thicknessOf,
+  unitText,
   wholePercent,
 } from '../format.ts';
 import { exports, settings } from './de-export.ts';
@@ -61,6 +63,7 @@ export const de: Texts = {
   number: {
     refused: (read) => {
       if (read.why === 'empty') return 'Bitte eine Zahl eingeben.';
+      if (read.why === 'no unit') return 'Fuß oder Zoll? Bitte ft, in, mm, cm oder m hinter die Zahl schreiben.';
       if (read.why === 'ambiguous')
         return `Das könnte ${read.small.replace('.', ',')} oder ${read.large} heißen. Bitte eines davon eingeben.`;
       return 'Das ist keine Zahl. Gelesen werden Ziffern mit einem Dezimalkomma oder Dezimalpunkt.';
@@ -85,7 +88,7 @@ export const de: Texts = {
     membrane: (m) => `Abdichtung ${levelText(m)}`,
     drawing: (names) => `Säule der Lagen von oben nach unten: ${names}. Die Tabelle darunter hat jede Zahl.`,
     layerLine: ({ thicknessMm, intoVoidsLm2, dryKNm2, saturatedKNm2, makeUp }) =>
-      `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'Ausgleich ' : ''}${intoVoidsLm2 > 0 ? '+ Hohlräume ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
+      `${thicknessOf(thicknessMm)} ${makeUp ? 'Ausgleich ' : ''}${intoVoidsLm2 > 0 ? '+ Hohlräume ' : ''}· ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     labelsSay: 'Beschriftung: Dicke · trocken / wassergesättigt, kN/m².',
     notYet: 'noch nicht eingebaut',
     thin: 'Markierte Lagen sind dicker gezeichnet, als sie sind.',
@@ -137,7 +140,7 @@ export const de: Texts = {
     name: (kind) => MAP_NAMES[kind],
     quantity: (kind) => MAP_QUANTITIES[kind],
     basis: (kind) => MAP_BASES[kind],
-    unit: (unit) => (unit === '-' ? '%' : unit),
+    unit: (unit) => (unit === '-' ? '%' : unitText(unit)),
     place: 'Karte gezeichnet',
     top: 'obenauf',
     slab: 'auf Decke',
@@ -231,8 +234,8 @@ export const de: Texts = {
     load: 'Last und zulässig, kN/m²',
     utilisation: 'Ausnutzung',
     caption: 'Felder, das ungünstigste zuerst: Last, zulässige Last mit Grundlage, Ausnutzung',
-    of: (load, permitted) => `${numberText(load, 2)} von ${numberText(permitted, 2)}`,
-    withoutLimit: (load) => `${numberText(load, 2)}, keine zulässige Last`,
+    of: (load, permitted) => `${loadNumber(load)} von ${loadNumber(permitted)}`,
+    withoutLimit: (load) => `${loadNumber(load)}, keine zulässige Last`,
     governing: (kind) => CASE_NAMES[kind],
     stage: (number, name) => `Bauzustand ${number}, ${name}`,
     status: (status) => STATUS[status],
@@ -342,7 +345,7 @@ export const de: Texts = {
   },
   live: {
     opened: (name, headline) => `${name} ist geöffnet. ${headline}.`,
-    place: (bay, stage, load, permitted) => `Feld ${bay}, ${stage}: ${numberText(load, 2)} von ${numberText(permitted, 2)} kN/m²`,
+    place: (bay, stage, load, permitted) => `Feld ${bay}, ${stage}: ${loadNumber(load)} von ${loadNumber(permitted)} ${unitText('kN/m²')}`,
     verdict: (place, ratio, judgement, confirmed) => {
       const percent = `${wholePercent(ratio)} Prozent`;
       if (judgement !== 'over' && !confirmed) return `${place}, ${percent}, nicht bestätigt`;

@@ -7,7 +7,7 @@ import type { SourceGrade, SourceUse } from '../../model/source.ts';
 import type { HeapEntry } from '../facts/heap-board.ts';
 import type { Grouping } from '../facts/take-off.ts';
 import type { Judgement } from '../facts/utilisation.ts';
-import { areaText, loadText, mmText, numberText, percentText, quantityOf, signedMmText, signedText } from '../format.ts';
+import { areaText, loadNumber, loadText, mmText, numberText, percentText, quantityOf, signedLoadText, signedMmText } from '../format.ts';
 import { JUDGEMENTS, many, NUMBER_NAMES } from './en-words.ts';
 
 const heightText = (heightM: number) => quantityOf(heightM, 2, 'm');
@@ -27,7 +27,7 @@ export const heaps = {
   large: 'Large plan',
   height: 'Height',
   permitted: 'Permitted, kN/m²',
-  permittedLoad: (loadKNm2: number) => numberText(loadKNm2, 2),
+  permittedLoad: (loadKNm2: number) => loadNumber(loadKNm2),
   noLimit: 'none given',
   entry: ({ state, heightM, overKNm2, confirmed }: HeapEntry) => {
     if (state === 'no limit') return 'nothing permitted';
@@ -133,7 +133,7 @@ export const probes = {
   },
   means: ({ differenceKNm2, patchKNm2, utilisation }: ReportProbe, judgement: Judgement | null, confirmed: boolean) => {
     if (differenceKNm2 === null) return 'What that weighs is not known.';
-    const load = `${signedText(differenceKNm2, 2)}\u202FkN/m² saturated`;
+    const load = `${signedLoadText(differenceKNm2)} saturated`;
     if (patchKNm2 === null || utilisation === null || judgement === null) return `${load}; no permitted load to compare with`;
     const words = judgement === 'over' || confirmed ? JUDGEMENTS[judgement] : 'not confirmed';
     return `${load}; ${loadText(patchKNm2)} in all, ${percentText(utilisation)}, ${words}`;

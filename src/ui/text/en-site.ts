@@ -2,7 +2,7 @@
 
 import type { MapKind, NoOutletClass, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
-import { areaText, numberText, quantityOf } from '../format.ts';
+import { areaText, loadNumber, numberText, quantityOf } from '../format.ts';
 import { list, many } from './en-words.ts';
 
 const REACH: Readonly<Record<ReachClass, string>> = {
@@ -140,8 +140,7 @@ const areas = {
   pressure: (kPa: number) => quantityOf(kPa, 0, 'kPa'),
   bays: 'Stands in bays',
   forbidden: (bay: string) => `${bay}: vehicle not permitted`,
-  overBay: (bay: string, kNm2: number, permittedKNm2: number) =>
-    `${bay}: ${numberText(kNm2, 2)} of ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
+  overBay: (bay: string, kNm2: number, permittedKNm2: number) => `${bay}: ${loadNumber(kNm2)} of ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
 } as const;
 
 /** Retaining edges, per metre. */

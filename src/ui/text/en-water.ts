@@ -2,7 +2,7 @@
 
 import type { SceneOutlet } from '../../model/scene-file.ts';
 import type { BlockedVerdict, WetStatus } from '../facts/water-list.ts';
-import { areaText, levelText, mmText, numberText, percentText, quantityOf } from '../format.ts';
+import { areaText, levelText, loadNumber, mmText, numberText, percentText, quantityOf } from '../format.ts';
 import { many } from './en-words.ts';
 
 const lpsOrDash = (valueLps: number | null) => (valueLps === null ? '–' : numberText(valueLps, 2));
@@ -89,7 +89,7 @@ export const water = {
   wetCaption: 'Bays under the water, worst first: water over the bay in kN/m², use without and with it',
   bay: 'Bay',
   waterLoad: 'Water, kN/m²',
-  waterLoadText: (loadKNm2: number) => numberText(loadKNm2, 2),
+  waterLoadText: (loadKNm2: number) => loadNumber(loadKNm2),
   useWith: 'Used, dry / with water',
   /** Without and with the water. */
   usedWith: (before: number | null, after: number | null) => {
@@ -157,7 +157,7 @@ export const water = {
   ballastText: (loadKNm2: number) => `floats: ${quantityOf(Math.ceil(100 * loadKNm2 - 1e-6) / 100, 2, 'kN/m²')} missing`,
   /** Down, so that 0.997 never reads as 1.00. */
   ratioText: (ratio: number) => numberText(Math.floor(100 * ratio + 1e-6) / 100, 2),
-  liftHoldText: (liftKNm2: number, holdKNm2: number) => `${numberText(liftKNm2, 2)} / ${numberText(holdKNm2, 2)}`,
+  liftHoldText: (liftKNm2: number, holdKNm2: number) => `${loadNumber(liftKNm2)} / ${loadNumber(holdKNm2)}`,
   under: (layer: string, waterMm: number) => `${layer}, water ${deep(waterMm)}`,
   model: (displaces: number) =>
     displaces === 1 ? 'counted as a sealed block' : `counted by its grains, which take ${numberText(100 * displaces, 0)} % of its volume`,

@@ -3,7 +3,7 @@
 import type { ReportTraffic } from '../../model/report.ts';
 import type { Governs } from '../../model/run.ts';
 import type { WheelName } from '../facts/run-facts.ts';
-import { mmText, numberText, percentText, quantityOf } from '../format.ts';
+import { loadNumber, mmText, numberText, percentText, quantityOf } from '../format.ts';
 
 const kPaText = (valueKPa: number) => quantityOf(valueKPa, 1, 'kPa');
 
@@ -87,8 +87,8 @@ export const wheels = {
   ofImposed: 'Over its area',
   imposed: (loadKNm2: number, permittedKNm2: number | null) =>
     permittedKNm2 === null
-      ? `${numberText(loadKNm2, 2)}, no imposed load given`
-      : `${numberText(loadKNm2, 2)} of ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
+      ? `${loadNumber(loadKNm2)}, no imposed load given`
+      : `${loadNumber(loadKNm2)} of ${quantityOf(permittedKNm2, 2, 'kN/m²')}`,
   permitted: 'Vehicle',
   permittedText: (permitted: Permitted) => {
     if (permitted === null) return 'not said';

@@ -13,13 +13,15 @@ import {
   areaText,
   coordinateText,
   levelText,
+  loadNumber,
   loadText,
   mmText,
   numberText,
   percentText,
   quantityOf,
   quantityText,
-  thicknessText,
+  thicknessOf,
+  unitText,
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
@@ -69,6 +71,7 @@ export const en = {
   number: {
     refused: (read: Exclude<NumberRead, { ok: true }>) => {
       if (read.why === 'empty') return 'Type a number.';
+      if (read.why === 'no unit') return 'Feet or inches? Type ft, in, mm, cm or m behind the number.';
       if (read.why === 'ambiguous') return `That could be ${read.small} or ${read.large}. Type it one of these ways.`;
       return 'That is not a number. Digits with one decimal comma or point are read.';
     },
@@ -91,7 +94,7 @@ export const en = {
     membrane: (m: number) => `Membrane ${levelText(m)}`,
     drawing: (names: string) => `Column of layers from top to bottom: ${names}. The table below has every number.`,
     layerLine: ({ thicknessMm, intoVoidsLm2, dryKNm2, saturatedKNm2, makeUp }: CoreLogLayer) =>
-      `${thicknessText(thicknessMm)}\u202Fmm ${makeUp ? 'make-up ' : ''}${intoVoidsLm2 > 0 ? '+ voids ' : ''}· ${numberText(dryKNm2, 2)} / ${numberText(saturatedKNm2, 2)}`,
+      `${thicknessOf(thicknessMm)} ${makeUp ? 'make-up ' : ''}${intoVoidsLm2 > 0 ? '+ voids ' : ''}· ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     labelsSay: 'Labels: thickness · dry / saturated, kN/m².',
     notYet: 'not laid yet',
     thin: 'Marked layers are drawn thicker than they are.',
@@ -146,7 +149,7 @@ export const en = {
     name: (kind: MapKind) => MAP_NAMES[kind],
     quantity: (kind: MapKind) => MAP_QUANTITIES[kind],
     basis: (kind: MapKind) => MAP_BASES[kind],
-    unit: (unit: string) => (unit === '-' ? '%' : unit),
+    unit: (unit: string) => (unit === '-' ? '%' : unitText(unit)),
     place: 'Map drawn',
     top: 'on top',
     slab: 'on slab',
@@ -234,8 +237,8 @@ export const en = {
     load: 'Load and permitted, kN/m²',
     utilisation: 'Utilisation',
     caption: 'Bays, worst first: load, permitted load with its basis, utilisation',
-    of: (load: number, permitted: number) => `${numberText(load, 2)} of ${numberText(permitted, 2)}`,
-    withoutLimit: (load: number) => `${numberText(load, 2)}, no permitted load`,
+    of: (load: number, permitted: number) => `${loadNumber(load)} of ${loadNumber(permitted)}`,
+    withoutLimit: (load: number) => `${loadNumber(load)}, no permitted load`,
     governing: (kind: BayCase['kind']) => CASE_NAMES[kind],
     stage: (number: number, name: string) => `Stage ${number}, ${name}`,
     status: (status: BayStatus) => STATUS[status],
@@ -350,7 +353,7 @@ export const en = {
   live: {
     opened: (name: string, headline: string) => `${name} is open. ${headline}.`,
     place: (bay: string, stage: string, load: number, permitted: number) =>
-      `Bay ${bay}, ${stage}: ${numberText(load, 2)} of ${numberText(permitted, 2)} kN/m²`,
+      `Bay ${bay}, ${stage}: ${loadNumber(load)} of ${loadNumber(permitted)} ${unitText('kN/m²')}`,
     verdict: (place: string, ratio: number, judgement: Judgement, confirmed: boolean) => {
       const percent = `${wholePercent(ratio)} percent`;
       if (judgement !== 'over' && !confirmed) return `${place}, ${percent}, not confirmed`;

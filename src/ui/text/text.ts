@@ -1,7 +1,8 @@
 /** The table of sentences in the language spoken. Read it while rendering, never into a constant of a module: it changes with the language. */
 
 import type { Language } from '../../model/language.ts';
-import { formatIn } from '../format.ts';
+import { type ShownUnits, USUAL_UNITS } from '../../model/shown-units.ts';
+import { formatIn, measureIn } from '../format.ts';
 import { de } from './de.ts';
 import { en } from './en.ts';
 import { walk as enWalk } from './en-walk.ts';
@@ -25,9 +26,25 @@ export const textsOf = (language: Language): Texts => TABLES[language];
 export let t: Texts = TABLES.en;
 export let walk: Texts['walk'] = t.walk;
 
-/** From now on sentences and numbers are in this language; who shows them renders again. */
-export function speak(language: Language): void {
-  t = TABLES[language];
+/** From now on sentences and numbers are in this language and these units; who shows them renders again. */
+export function speak(language: Language, units: ShownUnits = USUAL_UNITS): void {
+  t = headed(TABLES[language], units);
   walk = t.walk;
   formatIn(language);
+  measureIn(units);
+}
+
+/** The table with the unit of loads in the headings of its columns; what has numbers in it is a function and asks for the unit itself. */
+function headed(texts: Texts, { load }: ShownUnits): Texts {
+  if (load === USUAL_UNITS.load) return texts;
+  const inLoad = <T>(entry: T): T => renamed(entry, (text) => text.replaceAll(USUAL_UNITS.load, load));
+  const { core, bays, zones, heaps, water } = texts;
+  return { ...texts, core: inLoad(core), bays: inLoad(bays), zones: inLoad(zones), heaps: inLoad(heaps), water: inLoad(water) };
+}
+
+function renamed<T>(entry: T, rename: (text: string) => string): T {
+  if (typeof entry === 'string') return rename(entry) as T;
+  if (typeof entry !== 'object' || entry === null) return entry;
+  if (Array.isArray(entry)) return entry.map((one) => renamed(one, rename)) as T;
+  return Object.fromEntries(Object.entries(entry).map(([key, value]) => [key, renamed(value, rename)])) as T;
 }
