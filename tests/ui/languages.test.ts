@@ -50,6 +50,8 @@ const ANYTHING = [0, 1, 2.5, 1234.5, 'X1', ['X1', 'X2'], [], null, true, false, 
 /** A name out of each list of names that sentences choose by. */
 const CHOICES = [
   'within',
+  'take-off',
+  'damaged',
   'load',
   'loads',
   'tree',
