@@ -1,7 +1,8 @@
 /** Build of the app, its preview server, and the test projects. */
 
-import { writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { createHash } from 'node:crypto';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join, relative } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { type Plugin, runnerImport } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -41,8 +42,38 @@ function noFilesOnDisk(): Plugin {
   };
 }
 
+/** Writes the service worker last, with the list of all that was built and a version that changes with any of it. */
+function serviceWorker(): Plugin {
+  let outDir = '';
+  return {
+    name: 'loamdeck:service-worker',
+    apply: 'build',
+    configResolved: (config) => {
+      outDir = join(config.root, config.build.outDir);
+      if (config.build.outDir.startsWith('/')) outDir = config.build.outDir;
+    },
+    closeBundle: {
+      sequential: true,
+      order: 'post',
+      async handler() {
+        const found = await readdir(outDir, { recursive: true, withFileTypes: true });
+        const files = found
+          .filter((entry) => entry.isFile() && entry.name !== 'sw.js')
+          .map((entry) => relative(outDir, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+          .sort();
+        const hash = createHash('sha256');
+        for (const file of files) hash.update(file).update(await readFile(join(outDir, file)));
+        const text = await readFile(join(ROOT, 'service-worker/service-worker.js'), 'utf8');
+        const version = hash.digest('hex').slice(0, 16);
+        await writeFile(join(outDir, 'sw.js'), text.replace('__FILES__', () => JSON.stringify(files)).replace('__VERSION__', version));
+      },
+    },
+  };
+}
+
 export default defineConfig({
-  plugins: [react(), sceneSchema(), noPolicyInDevelopment()],
+  plugins: [react(), sceneSchema(), noPolicyInDevelopment(), serviceWorker()],
+  define: { 'import.meta.env.VITE_BUILT': JSON.stringify(new Date().toISOString()) },
   build: {
     target: 'es2022',
     chunkSizeWarningLimit: 1100,

@@ -87,6 +87,12 @@ async function open(demo: (typeof demos)[number]): Promise<void> {
   if (sheet !== show && isSheet(sheet)) view.getState().showSheet(sheet);
 }
 
+// Once everything is shown: keeping the app on the device must not slow its start.
+if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+  // Where the browser refuses, the app works as long as there is a network.
+  window.addEventListener('load', () => void navigator.serviceWorker.register(`${import.meta.env.BASE_URL}sw.js`).catch(() => null));
+}
+
 /** For tests in a real browser: read only, so that they compare numbers and not pictures alone. */
 Object.defineProperty(window, '__loamdeck', {
   value: {

@@ -39,6 +39,7 @@ export function KeysHelp({ onClose }: { readonly onClose: () => void }) {
         </span>
       </label>
       <p>{t.app.statementFull}</p>
+      <p className="small">{t.file.built(t.file.time(new Date(import.meta.env.VITE_BUILT)))}</p>
       <button type="button" className="button" onClick={() => dialog.current?.close()}>
         {t.help.close}
       </button>

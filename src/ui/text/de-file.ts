@@ -25,6 +25,8 @@ export const file: Texts['file'] = {
   name: 'Name der Datei',
   nameAdd: 'Der Browser legt sie zu seinen Downloads.',
   cancel: 'Abbrechen',
+  built: (when) =>
+    `Fassung vom ${when}. Läuft ab dem zweiten Besuch auch ohne Netz; eine neuere Fassung wartet, bis die Seite geschlossen ist.`,
   link: (characters) => `Link mit der ganzen Szene, ${numberText(characters, 0)} Zeichen`,
   copyLink: 'Link kopieren',
   linkCopied: 'Kopiert',

@@ -27,6 +27,8 @@ export const file = {
   name: 'Name of the file',
   nameAdd: 'The browser puts it among its downloads.',
   cancel: 'Cancel',
+  built: (when: string) =>
+    `Version of ${when}. Works without a network from the second visit; a newer version waits until the page is closed.`,
   link: (characters: number) => `Link with the whole scene, ${numberText(characters, 0)} characters`,
   copyLink: 'Copy the link',
   linkCopied: 'Copied',
