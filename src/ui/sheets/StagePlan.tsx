@@ -2,6 +2,8 @@
 
 import { useMemo } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
+import type { PolygonM } from '../../model/scene-file.ts';
+import { fitText } from '../facts/fit-label.ts';
 import { type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { EDGE_BAND_FILL, partFill } from '../parts/Hatches.tsx';
 
@@ -61,26 +63,26 @@ interface NamesProps {
   readonly lineOf: Props['lineOf'];
 }
 
-const MOST_LETTERS = 20;
+const SIZES = { most: 20, least: 5 } as const;
+/** Of letters, as wide as those of figures in the narrow type; from line to line. */
+const WIDTH = 0.5;
+const LINE = 1.1;
 
+/** Off the openings; what has no room stands in the words beside the plan. */
 function BayNames({ snapshot, frame, lineOf }: NamesProps) {
-  return snapshot.scene.deck.bays.map(({ id, outline }) => {
-    const points = outline.map((point) => planPoint(point, frame));
-    const xs = points.map(([x]) => x);
-    const ys = points.map(([, y]) => y);
+  const { deck } = snapshot.scene;
+  const onPlan = (ring: PolygonM) => ring.map((point) => planPoint(point, frame));
+  const openings = (deck.openings ?? []).map(onPlan);
+  return deck.bays.map(({ id, outline }) => {
     const lines = [id, ...(lineOf === undefined ? [] : [lineOf(id)])];
-    const width = Math.max(...xs) - Math.min(...xs);
-    const letters = Math.min(
-      MOST_LETTERS,
-      (1.9 * width) / Math.max(...lines.map((line) => line.length)),
-      (Math.max(...ys) - Math.min(...ys)) / (1.3 * lines.length),
-    );
-    const x = (Math.max(...xs) + Math.min(...xs)) / 2;
-    const y = (Math.max(...ys) + Math.min(...ys)) / 2 - ((lines.length - 1) * letters * 1.1) / 2;
+    const width = WIDTH * Math.max(...lines.map((line) => line.length)) + 0.3;
+    const fitted = fitText(onPlan(outline), openings, { width, height: LINE * lines.length }, SIZES);
+    if (fitted === null) return null;
+    const { at, letters } = fitted;
     return (
-      <text key={id} className="stage-plan-name" x={x} y={y} fontSize={letters}>
+      <text key={id} className="stage-plan-name" x={at[0]} y={at[1] - ((lines.length - 1) * letters * LINE) / 2} fontSize={letters}>
         {lines.map((line, i) => (
-          <tspan key={line} x={x} dy={i === 0 ? '0.35em' : '1.1em'}>
+          <tspan key={line} x={at[0]} dy={i === 0 ? '0.35em' : `${LINE}em`}>
             {line}
           </tspan>
         ))}

@@ -164,20 +164,29 @@ function Card({ name, picture, ...talk }: CardProps) {
   }
 }
 
+/** More at once push the plan off the screen. */
+const FIRST = 3;
+
 function HeapCard(talk: TalkProps) {
   const { snapshot, stage } = talk;
   const materials = talkMaterials(snapshot, stage);
   const [chosen, setChosen] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
   const material = materials.find((one) => one === chosen) ?? materials[0];
   return (
     <>
       {materials.length > 1 && (
         <div className="talk-materials">
-          {materials.map((id) => (
+          {materials.slice(0, all ? undefined : FIRST).map((id) => (
             <button key={id} type="button" className="talk-button" aria-pressed={id === material} onClick={() => setChosen(id)}>
               {snapshot.materialNames.get(id) ?? id}
             </button>
           ))}
+          {!all && materials.length > FIRST && (
+            <button type="button" className="talk-button" onClick={() => setAll(true)}>
+              {talk.words.talk.others(materials.length - FIRST)}
+            </button>
+          )}
         </div>
       )}
       <TalkHeaps {...talk} material={material} plan />

@@ -6,6 +6,7 @@ import { TalkHeaps, TalkLayers, TalkPicture, type TalkProps, TalkSafety, TalkSto
 const SIGNATURES = 12;
 /** More materials would push the list to sign off the page. */
 const MATERIALS = 2;
+const BUILD_UPS = 3;
 
 export function TalkPage({ snapshot, words, stage, picture }: TalkProps & { readonly picture: string | null }) {
   const talk = { snapshot, words, stage };
@@ -28,7 +29,7 @@ export function TalkPage({ snapshot, words, stage, picture }: TalkProps & { read
         </section>
         <section>
           <h3>3 {card.layers}</h3>
-          <TalkLayers {...talk} />
+          <TalkLayers {...talk} most={BUILD_UPS} />
         </section>
         <section>
           <h3>4 {card.stops}</h3>

@@ -91,14 +91,20 @@ function lineOf(bay: string, { groups, over }: TalkHeights, words: PrintWords): 
   return over.includes(bay) ? '✕' : '?';
 }
 
-export function TalkLayers({ snapshot, words, stage }: TalkProps) {
+interface LayerProps extends TalkProps {
+  /** Build-ups drawn; the others are named. */
+  readonly most?: number;
+}
+
+export function TalkLayers({ snapshot, words, stage, most }: LayerProps) {
   const buildUps = talkBuildUps(snapshot, stage);
+  const others = most === undefined ? [] : buildUps.slice(most);
   if (buildUps.length === 0) return <p>{words.talk.noLayers}</p>;
   return (
     <div className="talk-layers">
       <p>{words.talk.bottomUp}</p>
       <div className="talk-columns">
-        {buildUps.map((buildUp) => (
+        {buildUps.slice(0, most).map((buildUp) => (
           <section key={buildUp.id}>
             <h4>{buildUp.name}</h4>
             <LayerColumn buildUp={buildUp} words={words} />
@@ -106,6 +112,7 @@ export function TalkLayers({ snapshot, words, stage }: TalkProps) {
           </section>
         ))}
       </div>
+      {others.length > 0 && <p className="talk-zones">{words.talk.otherBuildUps(others.map(({ name }) => name))}</p>}
     </div>
   );
 }

@@ -275,6 +275,7 @@ export const print = {
     lays: (materials: readonly string[]) => (materials.length === 0 ? 'Today nothing is laid.' : `Today: ${materials.join(', ')}.`),
     machines: (machines: readonly string[]) => (machines.length === 0 ? 'No machine on the deck.' : `On the deck: ${machines.join(', ')}.`),
     heapsOf: (material: string) => `${material}: how high in each bay`,
+    others: (count: number) => `${count} more`,
     nothingLoose: 'Nothing loose may be heaped in this stage.',
     stockpile: (id: string, material: string, heightM: number) => `Planned heap ${id}: ${material}, ${n.number(heightM, 2)}\u202Fm high.`,
     over: (bays: readonly string[]) =>
@@ -294,6 +295,7 @@ export const print = {
     mm: (mm: number) => `${n.number(mm, mm < 10 ? 1 : 0)}\u202Fmm`,
     range: (min: number, max: number) => `${n.number(min, 0)} to ${n.number(max, 0)}\u202Fmm`,
     inZones: (zones: readonly string[]) => `Zones: ${zones.join(', ')}`,
+    otherBuildUps: (names: readonly string[]) => `Also laid today, shown on the tablet: ${names.join(', ')}`,
     noLayers: 'No layer is laid in this stage.',
     stop: 'Stop here. Go on only when it is released:',
     open: (by: string) => (by === '' ? 'Not released yet; nobody is named to release it.' : `Not released yet. Released by: ${by}`),

@@ -1,0 +1,175 @@
+/** Print sheets and toolbox talk in a real browser: true scales in the PDF, pages, derivations that recompute, large cards. */
+
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { untilReady } from './app-state.ts';
+import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
+import { drawnBoxes, pageSizes } from './pdf-boxes.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+async function open(scene: string, show: string, options: PageOptions = {}): Promise<OpenedPage> {
+  const opened = await openPage(browser, `${inject('base')}?scene=${scene}&show=${show}&lang=en`, { reducedMotion: true, ...options });
+  await untilReady(opened.page);
+  if (show.startsWith('sheet')) await opened.page.locator('.sheet-overlay .paper').first().waitFor();
+  return opened;
+}
+
+const pdfOf = (page: Page) => page.pdf({ preferCSSPageSize: true, printBackground: true });
+
+/** The page count that the app promises, after fonts have come. */
+async function pages(page: Page): Promise<number> {
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  return Number(await page.locator('.sheet-overlay').getAttribute('data-pages'));
+}
+
+describe('heap board', () => {
+  it('prints 10 m at 1:100 as 100 mm, on one A3 page', async () => {
+    const { page, problems, close } = await open('problem-deck', 'sheet-heaps');
+    await page.locator('.sheet-choice', { hasText: 'Scale' }).locator('select').selectOption('100');
+    const pdf = await pdfOf(page);
+    expect(pageSizes(pdf)).toHaveLength(await pages(page));
+    const [width, height] = pageSizes(pdf)[0]!;
+    expect(width).toBeCloseTo(420, 0);
+    expect(height).toBeCloseTo(297, 0);
+    const boxes = drawnBoxes(pdf);
+    // The bar has five parts of 2 m, each 20 mm × 2 mm on paper.
+    const parts = boxes.filter(({ widthMm, heightMm }) => Math.abs(widthMm - 20) < 0.5 && Math.abs(heightMm - 2) < 0.3);
+    const left = Math.min(...parts.map(({ x }) => x));
+    const right = Math.max(...parts.map(({ x, widthMm }) => x + widthMm));
+    expect(Math.abs(right - left - 100)).toBeLessThan(0.5);
+    // The deck of the scene is 20 m × 18 m.
+    expect(boxes.some(({ widthMm, heightMm }) => Math.abs(widthMm - 200) < 0.5 && Math.abs(heightMm - 180) < 0.5)).toBe(true);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('stays one page for the other scenes, never calls an unconfirmed bay good, and says what it is', async () => {
+    for (const scene of ['terrace', 'courtyard', 'district']) {
+      const { page, close, screenshot } = await open(scene, 'sheet-heaps');
+      expect(await pages(page), scene).toBe(1);
+      expect(pageSizes(await pdfOf(page)), scene).toHaveLength(1);
+      const text = (await page.locator('.paper').textContent())!;
+      expect(text).toContain('Not a structural check.');
+      expect(text).toContain('Page 1 of 1');
+      expect(text).toMatch(/rev [A-Z]/);
+      expect(text).not.toMatch(/\bOK\b/);
+      await screenshot(`sheet-heaps-${scene}`);
+      if (scene === 'courtyard') {
+        // Bay B4 has no date in its basis.
+        expect(await page.locator('.paper .paper-plan text[data-bay="B4"]').textContent()).toContain('not confirmed');
+        const fill = await page.locator('.paper .paper-plan path[data-bay="B4"]').getAttribute('fill');
+        expect(fill).toBe('url(#paper-unconfirmed)');
+      }
+      await close();
+    }
+  });
+});
+
+describe('engineer’s sheet', () => {
+  it('repeats the head of a parted table, numbers its pages, and prints nothing else of the app', async () => {
+    const { page, close } = await open('district', 'sheet-engineer');
+    const count = await pages(page);
+    expect(count).toBeGreaterThan(3);
+    const pdf = await pdfOf(page);
+    expect(pageSizes(pdf)).toHaveLength(count);
+    expect(pageSizes(pdf)[0]![0]).toBeCloseTo(210, 0);
+    for (let i = 0; i < count; i++) {
+      const paper = page.locator('.paper').nth(i);
+      expect(await paper.textContent()).toContain(`Page ${i + 1} of ${count}`);
+      expect(await paper.textContent()).toContain('Compares entered loads with entered limits. Not a structural check.');
+      // Nothing runs over the foot of the page.
+      const over = await paper.locator('.paper-body').evaluate((body) => body.scrollHeight - body.clientHeight);
+      expect(over, `page ${i + 1}`).toBeLessThanOrEqual(1);
+    }
+    // 70 bays, each once, in tables that each have their head.
+    const tables = page.locator('.paper [data-block="bays"] table');
+    expect(await tables.count()).toBeGreaterThan(1);
+    expect(await tables.locator('thead').count()).toBe(await tables.count());
+    expect(await tables.locator('tbody tr').count()).toBe(70);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.top-strip').isVisible()).toBe(false);
+    expect(await page.locator('.sheet-bar').isVisible()).toBe(false);
+    await close();
+  });
+
+  it('tells of each kind of number how it comes about, and that recomputes to it', async () => {
+    const { page, problems, close, screenshot } = await open('courtyard', 'sheet-engineer');
+    for (const kind of ['mean', 'utilisation', 'column', 'mass', 'held', 'wheel']) {
+      const number = page.locator(`.paper .derived[data-ask="${kind}"]`).nth(1);
+      const shown = Number((await number.textContent())!.replace(/[^\d.]/g, ''));
+      await number.click();
+      const value = page.getByTestId('derivation-value').locator('strong');
+      await value.waitFor();
+      const derived = Number((await value.textContent())!.replace(/\u202F.*$/, ''));
+      // Utilisations are shown in percent, masses in tonnes.
+      const scale = kind === 'utilisation' ? 100 : kind === 'mass' ? 0.001 : 1;
+      expect(Math.abs(derived * scale - shown), kind).toBeLessThanOrEqual(0.0501);
+      expect(await page.locator('.derivation-again').getAttribute('data-agrees'), kind).toBe('true');
+      expect(await page.locator('.derivation-lines li').count(), kind).toBeGreaterThan(3);
+      if (kind === 'mean') await screenshot('derivation');
+      await page.keyboard.press('Escape');
+    }
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
+describe('toolbox talk', () => {
+  it('is two taps away from a stage, on cards to be read and turned with gloves', async () => {
+    const { page, problems, close, screenshot } = await open('courtyard', 'none', { width: 1024, height: 768, touch: true });
+    await page.evaluate(() => window.__loamdeck.view().showStage(5));
+    await page.getByRole('button', { name: 'Talk', exact: true }).click();
+    await page.getByRole('dialog', { name: /Toolbox talk · Stage 6/ }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('sun');
+    for (let card = 1; card <= 5; card++) {
+      await page.getByText(`${card} of 5`).waitFor();
+      const tooSmall = await page.locator('.talk').evaluate((talk) => {
+        const walker = document.createTreeWalker(talk, NodeFilter.SHOW_TEXT);
+        const small: string[] = [];
+        for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+          const parent = node.parentElement!;
+          // Names on a drawing are also in the words beside it.
+          if (node.textContent!.trim() === '' || parent.closest('svg') !== null) continue;
+          if (Number.parseFloat(getComputedStyle(parent).fontSize) < 24) small.push(node.textContent!);
+        }
+        return small;
+      });
+      expect(tooSmall, `card ${card}`).toEqual([]);
+      for (const box of await Promise.all((await page.locator('.talk button').all()).map((button) => button.boundingBox()))) {
+        expect(Math.min(box!.width, box!.height), `card ${card}`).toBeGreaterThanOrEqual(56);
+      }
+      await screenshot(`talk-${card}`);
+      if (card < 5) await page.keyboard.press('ArrowRight');
+    }
+    await page.getByRole('button', { name: 'DE', exact: true }).click();
+    expect(await page.locator('.talk h2').textContent()).toBe('5 Kanten, Heben, Notfall');
+    // Of one card only.
+    await page.getByRole('button', { name: 'Zurück' }).click();
+    expect(await page.locator('.talk h2').textContent()).toBe('4 Stop points');
+    await page.keyboard.press('Escape');
+    expect(await page.locator('.talk').count()).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('paper');
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  it('prints on one page with lines to sign, whatever the scene', async () => {
+    for (const scene of ['terrace', 'courtyard', 'problem-deck', 'district']) {
+      const { page, close, screenshot } = await open(scene, 'sheet-talk');
+      expect(await pages(page), scene).toBe(1);
+      expect(pageSizes(await pdfOf(page)), scene).toHaveLength(1);
+      const body = page.locator('.paper .fitted-page');
+      expect(await body.evaluate((element) => element.scrollHeight - element.clientHeight), scene).toBeLessThanOrEqual(1);
+      expect(await page.locator('.paper .talk-sign-columns tbody tr').count()).toBe(12);
+      await screenshot(`sheet-talk-${scene}`);
+      await close();
+    }
+  });
+});
