@@ -23,6 +23,10 @@ async function withApp(query: string, before: (() => void) | null, test: (opened
   const opened = await openPage(browser, `${inject('base')}favicon.svg`, {});
   try {
     if (before) await opened.page.addInitScript(before);
+    // A refusal by the page's own policy counts as a problem, also where nobody would notice it.
+    await opened.page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => console.error(`policy: ${violatedDirective}`));
+    });
     await opened.page.goto(`${inject('base')}${query}`);
     await untilReady(opened.page);
     await test(opened);
@@ -291,6 +295,54 @@ describe('a link', () => {
     expect(await dialog.textContent()).toContain('1,204 of 2,011 characters arrived');
     expect(await opened.page.evaluate(() => window.__loamdeck.scene().snapshot)).toBeNull();
     expect(opened.problems).toEqual([]);
+    await opened.close();
+  });
+});
+
+describe('without a network', () => {
+  it('the second visit opens scenes and calculates, and breaks no rule of the page', async () => {
+    await withApp('?scene=terrace', null, async ({ page, context }) => {
+      await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+      await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated');
+      await context.setOffline(true);
+      const next = await context.newPage();
+      const broken: string[] = [];
+      next.on('console', (message) => message.type() === 'error' && broken.push(message.text()));
+      next.on('requestfailed', (request) => broken.push(request.url()));
+      await next.addInitScript(() => {
+        document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => console.error(`policy: ${violatedDirective}`));
+      });
+      const answer = await next.goto(`${inject('base')}?scene=courtyard`);
+      expect(answer!.fromServiceWorker()).toBe(true);
+      await untilReady(next);
+      await next.getByRole('button', { name: 'Scenes' }).click();
+      await next.locator('.scenes-sheet .demo').nth(2).click();
+      await next.waitForFunction(() => window.__loamdeck.scene().snapshot?.scene.name !== undefined);
+      await untilReady(next);
+      await typeThickness(next, '77');
+      expect(await text(next)).toContain('77');
+      expect(broken).toEqual([]);
+    });
+  });
+});
+
+describe('the policy of the page', () => {
+  it('refuses a script in the page and requests to another host', async () => {
+    const opened = await openPage(browser, `${inject('base')}?scene=terrace`, {});
+    await untilReady(opened.page);
+    const refused = await opened.page.evaluate(async () => {
+      const seen: string[] = [];
+      document.addEventListener('securitypolicyviolation', (event) => seen.push(event.effectiveDirective));
+      const script = document.createElement('script');
+      script.textContent = 'window.wasRun = true';
+      document.body.append(script);
+      await fetch('http://another.invalid/').catch(() => null);
+      const image = new Image();
+      image.src = 'http://another.invalid/a.png';
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      return { seen: [...new Set(seen)].sort(), wasRun: 'wasRun' in window };
+    });
+    expect(refused).toEqual({ seen: ['connect-src', 'img-src', 'script-src-elem'], wasRun: false });
     await opened.close();
   });
 });
