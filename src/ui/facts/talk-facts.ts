@@ -52,7 +52,7 @@ export interface TalkLayer {
 export interface TalkBuildUp {
   readonly id: string;
   readonly name: string;
-  /** Zones in which something is laid. */
+  /** Names of the zones in which something is laid, each once. */
   readonly zones: readonly string[];
   readonly layers: readonly TalkLayer[];
 }
@@ -70,7 +70,7 @@ export function talkBuildUps({ buildUps, stages, scene }: TalkOf, stage: number)
     const top = buildUp.layers.findLastIndex(isToday);
     if (top < 0) return [];
     const layers = buildUp.layers.slice(0, top + 1).map((layer) => ({ layer, today: isToday(layer) }));
-    return [{ id: buildUp.id, name: buildUp.name, zones: zones.map((zone) => names.get(zone) ?? zone), layers }];
+    return [{ id: buildUp.id, name: buildUp.name, zones: [...new Set(zones.map((zone) => names.get(zone) ?? zone))], layers }];
   });
 }
 

@@ -88,7 +88,7 @@ export function TalkHeaps({ snapshot, words, stage, material, plan }: HeapProps)
 function lineOf(bay: string, { groups, over }: TalkHeights, words: PrintWords): string {
   const group = groups.find(({ bays }) => bays.includes(bay));
   if (group !== undefined) return words.quantity(group.heightM, 2, 'm');
-  return over.includes(bay) ? '✕' : '?';
+  return over.includes(bay) ? '×' : '?';
 }
 
 interface LayerProps extends TalkProps {
