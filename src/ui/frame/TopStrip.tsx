@@ -43,7 +43,6 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
       <ScenesMenu demos={demos} opening={opening} />
       <FileMenu autosave={autosave} />
       <UndoButtons />
-      {name !== undefined && <ExportMenu />}
       <p className="scene-name">
         {working ? t.app.working : (name ?? t.app.noScene)}
         {(changed || saved) && !working && (
@@ -61,6 +60,7 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
         </button>
       )}
       <SheetsMenu />
+      {name !== undefined && <ExportMenu />}
       <SettingsMenu />
       <LanguageChoice />
       <p className="statement">
