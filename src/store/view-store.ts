@@ -237,7 +237,6 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
     blockOutlet: (blocked) => set({ blocked, heldMm: null, ...(blocked === null && get().map === 'blocked' ? { map: 'ponding' } : {}) }),
     holdWater: (heldMm) => set({ heldMm }),
     ...sectionActions(set, get),
-    setTakePicture: (takePicture) => set({ takePicture }),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     ...settingActions(set, get),
     startWalk: () => {
@@ -261,13 +260,14 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
   }));
 }
 
-type SectionActions = Pick<ViewActions, 'showSection' | 'closeSection' | 'drawSection'>;
+type SectionActions = Pick<ViewActions, 'showSection' | 'closeSection' | 'drawSection' | 'setTakePicture'>;
 
 function sectionActions(set: (change: Partial<ViewState>) => void, get: () => ViewState): SectionActions {
   return {
     showSection: (section) => set({ section: { ofCut: false, ...SECTION_START, ...get().section, ...section }, sectionPoints: null }),
     closeSection: () => set({ section: null, sectionPoints: null }),
     drawSection: (sectionPoints) => set({ sectionPoints }),
+    setTakePicture: (takePicture) => set({ takePicture }),
   };
 }
 

@@ -35,7 +35,7 @@ export async function pictureBytes(
   const pen = canvas.getContext('2d');
   if (pen === null || take === null) return null;
   const of = measures(widthPx);
-  const stripPx = Math.min(Math.round(MOST_SHARE * heightPx), drawLegend(pen, legend, of, null));
+  const stripPx = Math.ceil(Math.min(MOST_SHARE * heightPx, drawLegend(pen, legend, of, null)));
   const picture = take(widthPx, heightPx - stripPx);
   if (picture === null) return null;
   pen.fillStyle = PAPER;
