@@ -11,6 +11,7 @@ import type { SourceUse } from '../model/source.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { type ExportTable, exportTable } from '../project/export-tables.ts';
 import { sourceUses } from '../project/source-uses.ts';
+import { speakProject } from '../project/speak.ts';
 import { stageViews } from '../project/stage-views.ts';
 import { exportDrawn } from './drawn-file.ts';
 import { exportFile } from './export-file.ts';
@@ -43,7 +44,7 @@ export async function exportHandover(
   { project, source }: { readonly project: Project; readonly source: SectionSource },
   options: HandoverOptions,
 ): Promise<ExportedFile> {
-  const on: On = { project, source, options, words: HANDOVER_WORDS[options.language] };
+  const on: On = { project: speakProject(project, options.language), source, options, words: HANDOVER_WORDS[options.language] };
   const files = await handoverFiles(on);
   const chapters = [
     findingsChapter(on),
@@ -168,9 +169,9 @@ function tableHtml({ columns, rows, note }: ExportTable, language: ExportLanguag
   )}<p class="s">${htmlText(note)}</p>`;
 }
 
-function sourcesChapter({ project, words }: On): Chapter {
+function sourcesChapter({ project, options, words }: On): Chapter {
   const groups = new Map<string, { readonly use: SourceUse; readonly numbers: string[] }>();
-  for (const use of sourceUses(project.scene)) {
+  for (const use of sourceUses(project.scene, options.language)) {
     if (use.usedIn.length === 0) continue;
     const { document, place, url, grade } = use.source;
     const key = JSON.stringify([grade, document, place, url]);

@@ -37,11 +37,6 @@ export function PagedSheet({ paper, blocks, head, foot, continued, onPages }: Pr
   const byKey = new Map(blocks.map((block) => [block.key, block]));
   return (
     <>
-      <div className="paper-measure" ref={measure} style={{ width: `${roomMm(paper).widthMm}mm` }} aria-hidden="true" inert>
-        {blocks.map((block) => (
-          <Block key={block.key} block={block} continued={null} />
-        ))}
-      </div>
       {pages.map((parts, at) => (
         <section
           // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
@@ -61,6 +56,12 @@ export function PagedSheet({ paper, blocks, head, foot, continued, onPages }: Pr
           <footer className="paper-foot">{foot(at + 1, pages.length)}</footer>
         </section>
       ))}
+      {/* Last: hatches are found by the first of their name, and what is hidden here draws none. */}
+      <div className="paper-measure" ref={measure} style={{ width: `${roomMm(paper).widthMm}mm` }} aria-hidden="true" inert>
+        {blocks.map((block) => (
+          <Block key={block.key} block={block} continued={null} />
+        ))}
+      </div>
     </>
   );
 }
