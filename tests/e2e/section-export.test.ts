@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Download, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
 import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
@@ -31,7 +31,7 @@ async function saved(
   page: Page,
   act: () => Promise<void>,
 ): Promise<{ readonly name: string; readonly bytes: Buffer; readonly path: string }> {
-  const [download]: [Download, void] = await Promise.all([page.waitForEvent('download'), act()]);
+  const [download] = await Promise.all([page.waitForEvent('download'), act()]);
   const name = download.suggestedFilename();
   const path = join(folder, name);
   await download.saveAs(path);
@@ -168,7 +168,7 @@ describe('section', () => {
     expect(await highest()).toBeGreaterThan(0);
     await page.getByRole('combobox', { name: 'Heights' }).selectOption('5');
     await expect.poll(() => page.evaluate(() => window.__loamdeck.scene().section?.of.heights)).toBe(5);
-    await expect.poll(() => page.locator('.section-says').innerText()).toContain('Heights are drawn 5 times as large as lengths.');
+    await expect.poll(() => page.locator('.section-says').textContent()).toContain('Heights are drawn 5 times as large as lengths.');
     await page.getByRole('combobox', { name: 'Heights' }).selectOption('1');
   });
 

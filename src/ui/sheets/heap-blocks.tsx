@@ -3,7 +3,7 @@
 import { missingBasis } from '../facts/basis.ts';
 import { heapBoard, heapMaterials } from '../facts/heap-board.ts';
 import { talkMaterials } from '../facts/talk-facts.ts';
-import { fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
+import { BAY_FILLS, fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
 import { roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import type { SheetContext } from './sheet-context.ts';
@@ -64,12 +64,12 @@ function chosenMaterials(material: string | null, all: readonly string[], byUse:
 }
 
 function Legend({ on: { words, snapshot } }: { readonly on: SheetContext }) {
-  const entries = [
+  const entries: readonly (readonly [keyof typeof BAY_FILLS, string])[] = [
     ['free', words.heaps.free],
     ['unconfirmed', words.heaps.open],
     ['over', words.heaps.over],
-    ...((snapshot.scene.deck.openings ?? []).length > 0 ? [['opening', words.heaps.opening]] : []),
-  ] as const;
+    ...((snapshot.scene.deck.openings ?? []).length > 0 ? [['opening', words.heaps.opening] as const] : []),
+  ];
   return (
     <ul className="heap-legend" aria-label={words.legend}>
       {entries.map(([state, says]) => (
@@ -78,7 +78,7 @@ function Legend({ on: { words, snapshot } }: { readonly on: SheetContext }) {
             <PaperHatches />
             <rect
               className={state === 'opening' ? 'paper-opening' : 'paper-bay'}
-              data-state={state}
+              fill={BAY_FILLS[state]}
               x="0.3"
               y="0.3"
               width="8.4"
