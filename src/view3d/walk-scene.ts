@@ -233,7 +233,8 @@ export class WalkScene {
     const centre = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2] as const;
     const warm = (1 - Math.sin((Math.PI * (hour - 5)) / 16)) ** 1.5;
     this.backdrop.setGround(min[2] - BELOW_M, radiusM, warm);
-    if (!shadows) return;
+    // Drawn into a lost context it would count as drawn.
+    if (!shadows || gl.getContext().isContextLost()) return;
     const arrival = this.model.uniforms.arrival.value;
     const state = `${this.sceneryCount} ${hour} ${arrival.toFixed(3)}`;
     this.shadow.update(gl, { centre, radiusM }, state, this.life.mesh.visible ? this.life.mesh.geometry : null);
