@@ -1,0 +1,293 @@
+/** Access in the real browser: no serious fault anywhere, the whole job by keyboard, targets, narrow screens, other colours, less motion. */
+
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { contrast } from '../helpers/colour-vision.ts';
+import { seenFocus, seriousFaults, sidewaysPx, smallTargets } from './access-faults.ts';
+import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+async function open(scene: string, options: PageOptions): Promise<OpenedPage> {
+  const opened = await openPage(browser, `${inject('base')}?scene=${scene}`, options);
+  await untilReady(opened.page);
+  return opened;
+}
+
+/** One map of each group: of fixed classes, of steps, of named classes. */
+const MAPS = ['utilisation', 'upstand', 'reach', 'catchment'] as const;
+
+describe.each([
+  ['laptop', { width: 1280, height: 720 }, 24],
+  ['phone', { width: 390, height: 844, touch: true, dpr: 3 }, 44],
+] as const)('on a %s', (device, options, leastPx) => {
+  let opened: OpenedPage;
+  let page: Page;
+  beforeAll(async () => {
+    opened = await open('courtyard', { ...options, reducedMotion: true });
+    page = opened.page;
+  });
+  afterAll(() => opened?.close());
+
+  /** Serious faults, small targets and sideways scrolling in one state of the page. */
+  async function faults(within?: string): Promise<string[]> {
+    const sideways = await sidewaysPx(page);
+    return [
+      ...(await seriousFaults(page, within)),
+      ...(await smallTargets(page, leastPx)),
+      ...(sideways > 0 ? [`scrolls sideways by ${sideways} px`] : []),
+    ];
+  }
+
+  it('the page as it opens', async () => {
+    expect(await faults()).toEqual([]);
+  });
+
+  it('every sheet of the register', async () => {
+    const found: Record<string, string[]> = {};
+    for (const id of await page.getByRole('tab').evaluateAll((all) => all.map((one) => one.id))) {
+      await page.locator(`#${id}`).evaluate((tab: HTMLElement) => tab.click());
+      await page.locator(`[aria-labelledby=${id}]`).waitFor();
+      const here = await faults('#tables');
+      if (here.length > 0) found[id] = here;
+    }
+    expect(found).toEqual({});
+  });
+
+  it('maps of every group, and the table of one', async () => {
+    const found: Record<string, string[]> = {};
+    for (const map of MAPS) {
+      await page.evaluate((kind) => window.__loamdeck.view().showMap(kind), map);
+      await untilMapped(page);
+      const here = await faults('.view');
+      if (here.length > 0) found[map] = here;
+    }
+    await page.locator('#tab-cells').evaluate((tab: HTMLElement) => tab.click());
+    await page.locator('[aria-labelledby=tab-cells] table').waitFor();
+    expect([found, await faults('#tables')]).toEqual([{}, []]);
+  });
+
+  it('a stage with its sheet', async () => {
+    await page.evaluate(() => {
+      window.__loamdeck.view().showMap(null);
+      window.__loamdeck.view().showStage(3);
+    });
+    if (device === 'phone') await page.locator('#tab-stage').click();
+    else await page.getByRole('button', { name: 'Stage sheet' }).click();
+    expect(await faults()).toEqual([]);
+    if (device === 'laptop') await page.keyboard.press('Escape');
+  });
+
+  it.each(['Scenes', 'File'])('the menu %s', async (name) => {
+    await page.getByRole('button', { name, exact: true }).click();
+    const found = await faults();
+    await page.keyboard.press('Escape');
+    expect(found).toEqual([]);
+  });
+
+  it('the help', async () => {
+    await page.getByRole('button', { name: 'Help' }).click();
+    expect(await faults('dialog')).toEqual([]);
+    await page.keyboard.press('Escape');
+  });
+
+  it('the walkthrough', async () => {
+    await page.getByRole('button', { name: 'Walkthrough' }).click();
+    await page.waitForFunction(() => window.__loamdeck.view().walk !== null);
+    await untilIdle(page);
+    expect(await faults()).toEqual([]);
+    // The picture has most of the window, or half of it on a phone.
+    const picture = (await page.locator('.deck-view').boundingBox())!;
+    expect(picture.height / options.height).toBeGreaterThan(0.5);
+    await page.evaluate(() => window.__loamdeck.view().leaveWalk());
+  });
+
+  it('draws at most two device pixels per CSS pixel, and nothing went wrong', async () => {
+    await untilIdle(page);
+    const ratio = await page.locator('.deck-view canvas').evaluate((one: HTMLCanvasElement) => one.width / one.clientWidth);
+    expect(ratio).toBeCloseTo(Math.min(2, 'dpr' in options ? options.dpr : 1), 1);
+    expect(opened.problems).toEqual([]);
+  });
+});
+
+describe('widths of the window', () => {
+  it('the statement is whole, and nothing scrolls sideways, from 320 px on; a phone shows the way to the stages', async () => {
+    const { page, close } = await open('courtyard', { width: 320, height: 640, touch: true, reducedMotion: true });
+    for (const [width, height] of [
+      [320, 640],
+      [390, 844],
+      [820, 1180],
+      [1024, 768],
+      [1280, 720],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await untilIdle(page);
+      const seen = await page.evaluate(() => {
+        const [strip, statement] = ['.top-strip', '.statement'].map((name) => document.querySelector(name)!.getBoundingClientRect());
+        const said = [...document.querySelectorAll<HTMLElement>('.statement > span')].filter((one) => one.offsetWidth > 0);
+        // Every button and the statement lie in the strip without lying on each other.
+        const boxes = [...document.querySelectorAll('.top-strip > *')]
+          .map((one) => one.getBoundingClientRect())
+          .filter((box) => box.width > 0);
+        const onEachOther = boxes.some((one, i) =>
+          boxes
+            .slice(i + 1)
+            .some(
+              (other) =>
+                one.left < other.right - 1 && other.left < one.right - 1 && one.top < other.bottom - 1 && other.top < one.bottom - 1,
+            ),
+        );
+        return {
+          inside:
+            statement!.left >= 0 &&
+            statement!.right <= innerWidth &&
+            statement!.top >= strip!.top - 1 &&
+            statement!.bottom <= strip!.bottom + 1,
+          words: said.map((one) => one.textContent).join(),
+          onEachOther,
+        };
+      });
+      expect(seen, `${width} px`).toEqual({ inside: true, words: expect.stringContaining('Not a structural check.'), onEachOther: false });
+      expect(await sidewaysPx(page), `${width} px`).toBeLessThanOrEqual(0);
+      if (width > 700) continue;
+      const box = (await page.getByRole('tab', { name: 'Stages' }).boundingBox())!;
+      expect(box.x >= 0 && box.x + box.width <= width, `Stages at ${width} px`).toBe(true);
+    }
+    await close();
+  });
+});
+
+describe('by keyboard alone', () => {
+  let opened: OpenedPage;
+  beforeAll(async () => {
+    opened = await open('terrace', { reducedMotion: true });
+  });
+  afterAll(() => opened?.close());
+
+  /** Presses Tab until something of this name has the focus; the focus is to be seen at every stop. */
+  async function tabTo(name: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
+    for (let stop = 0; stop < 150; stop++) {
+      await opened.page.keyboard.press(key);
+      const focus = await seenFocus(opened.page);
+      if (focus === null) continue;
+      expect(focus.line, `focus on ${focus.name}`).not.toBeNull();
+      // WCAG 2.2, 1.4.11: marks stand off their ground by 3 : 1.
+      expect(contrast(focus.line!, focus.ground), `focus on ${focus.name}`).toBeGreaterThanOrEqual(3);
+      if (name.test(focus.name)) return;
+    }
+    throw new Error(`tabTo: nothing is called ${name}`);
+  }
+
+  it('opens a scene, chooses a map, a stage and a cell, changes a thickness, reads the core log', async () => {
+    const { page } = opened;
+    await tabTo(/^Scenes/);
+    await page.keyboard.press('Enter');
+    await tabTo(/courtyard/i);
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => window.__loamdeck.scene().snapshot?.scene.name === 'Larkenmoor Court');
+    await untilReady(page);
+
+    await tabTo(/^None$/);
+    await page.keyboard.press('ArrowRight');
+    await untilMapped(page);
+    expect(await page.evaluate(() => window.__loamdeck.view().map)).toBe('load');
+
+    await tabTo(/revious stage/);
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => window.__loamdeck.view().stage !== null);
+
+    await tabTo(/^Bays/);
+    for (let press = 0; press < 12; press++) {
+      if ((await page.locator('[role=tab][aria-selected=true]').textContent()) === 'Cells') break;
+      await page.keyboard.press('ArrowDown');
+    }
+    await tabTo(/^Column \d+, row/);
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => window.__loamdeck.scene().coreLog !== null);
+    // What a reader of the screen hears of it: bay, stage, load of permitted, percent.
+    await expect
+      .poll(() => page.getByTestId('live').textContent())
+      .toMatch(/^Bay [A-Z]\d, stage 12: \d+\.\d\d of \d+\.\d\d kN\/m², \d+ percent, /);
+
+    // Back past field and buttons of the thickness to its slider.
+    const onSlider = () => page.evaluate(() => document.activeElement?.matches('.thickness-row input[type=range]'));
+    do await tabTo(/substrate/i, 'Shift+Tab');
+    while (!(await onSlider()));
+    const before = await page.evaluate(() => window.__loamdeck.scene().snapshot!.report.deck.saturatedKN);
+    await page.keyboard.press('ArrowRight');
+    await page.waitForFunction((old) => window.__loamdeck.scene().snapshot!.report.deck.saturatedKN !== old, before);
+    expect(opened.problems).toEqual([]);
+  });
+
+  it('typing into a field moves no camera', async () => {
+    const { page } = opened;
+    await untilIdle(page);
+    const camera = () => page.evaluate(() => [...window.__loamdeck.probe.source!.cameraPosition()]);
+    const before = await camera();
+    await page.locator('.thickness-row input:not([type=range])').first().focus();
+    for (const key of ['2', 'p', 's', '+', '-', 'Home', 'ArrowLeft', 'PageUp', 'Escape']) await page.keyboard.press(key);
+    await untilIdle(page);
+    expect(await camera()).toEqual(before);
+  });
+});
+
+describe('wishes of the device', () => {
+  it('less motion is followed at once, while the page is open', async () => {
+    const { page, close } = await open('terrace', {});
+    const still = () => page.evaluate(() => window.__loamdeck.view().stillMotion);
+    expect(await still()).toBe(false);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await expect.poll(still).toBe(true);
+    await untilIdle(page);
+    // The camera is there in the first frame that is drawn.
+    const [first, last] = await page.evaluate(async () => {
+      const { probe, view } = window.__loamdeck;
+      const { frames } = probe;
+      view().moveCamera('plan');
+      const at = () => [...probe.source!.cameraPosition()];
+      while (probe.frames === frames) await new Promise(requestAnimationFrame);
+      const early = at();
+      await new Promise((resolve) => setTimeout(resolve, 800));
+      return [early, at()];
+    });
+    expect(last).toEqual(first);
+    await page.emulateMedia({ reducedMotion: 'no-preference' });
+    await expect.poll(still).toBe(false);
+    await close();
+  });
+
+  it('in forced colours what is chosen still looks chosen', async () => {
+    const opened = await open('courtyard', { reducedMotion: true });
+    const { page } = opened;
+    await page.emulateMedia({ forcedColors: 'active' });
+    await page.evaluate(() => window.__loamdeck.view().showMap('utilisation'));
+    await untilMapped(page);
+    const looks = (chosen: string, other: string) =>
+      page.evaluate(
+        (names) =>
+          names.map((name) => {
+            const { backgroundColor, color, outline } = getComputedStyle(document.querySelector(name)!);
+            return `${backgroundColor} ${color} ${outline}`;
+          }),
+        [chosen, other],
+      );
+    for (const [chosen, other] of [
+      ['[role=tab][aria-selected=true]', '[role=tab][aria-selected=false]'],
+      ['.tool-button[aria-pressed=true]', '.tool-button[aria-pressed=false]'],
+      ['.segment input:checked + span', '.segment input:not(:checked) + span'],
+    ] as const) {
+      const [one, two] = await looks(chosen, other);
+      expect(one, chosen).not.toBe(two);
+    }
+    expect(await seriousFaults(page)).toEqual([]);
+    await opened.screenshot('access-forced-colours');
+    await opened.close();
+  });
+});

@@ -1,0 +1,150 @@
+/** Long work in the real browser: edits, stages and openings leave nothing behind; a lost context comes back with the same picture. */
+
+import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { type OpenedPage, openPage } from './open-page.ts';
+
+let browser: Browser;
+let opened: OpenedPage;
+let page: Page;
+let cdp: CDPSession;
+beforeAll(async () => {
+  browser = await chromium.connect(inject('ws'));
+  // Few pixels, since the work is drawn by software here and none of it is about pixels.
+  opened = await openPage(browser, `${inject('base')}?scene=terrace`, { width: 720, height: 500, reducedMotion: true });
+  page = opened.page;
+  await untilReady(page);
+  cdp = await opened.context.newCDPSession(page);
+});
+afterAll(async () => {
+  await opened?.close();
+  await browser?.close();
+});
+
+/** One thickness of every build-up goes up and comes back, each time through the calculation. */
+const edit = (times: number) =>
+  page.evaluate(async (count) => {
+    const { scene } = window.__loamdeck;
+    const adjustable = (layer: { role: string; adjustable: boolean }) => layer.role === 'substrate' && layer.adjustable;
+    const buildUp = scene().snapshot!.buildUps.find(({ zones, layers }) => zones.length > 0 && layers.some(adjustable))!;
+    const index = buildUp.layers.findIndex(adjustable);
+    const usualMm = buildUp.layers[index]!.thicknessMm;
+    const shownMm = () => scene().snapshot!.buildUps.find(({ id }) => id === buildUp.id)!.layers[index]!.thicknessMm;
+    for (let i = 0; i < count; i++) {
+      const wantedMm = i % 2 === 0 ? usualMm + 10 : usualMm;
+      scene().setThickness(buildUp.id, index, wantedMm);
+      while (shownMm() !== wantedMm) await new Promise((resolve) => setTimeout(resolve, 1));
+    }
+  }, times);
+
+/** Through all stages to the finished garden, a frame each. */
+const sweep = (times: number) =>
+  page.evaluate(async (count) => {
+    const { view, scene } = window.__loamdeck;
+    for (let i = 0; i < count; i++) {
+      for (let stage = 0; stage < scene().snapshot!.stages.length; stage++) {
+        view().showStage(stage);
+        await new Promise(requestAnimationFrame);
+      }
+      view().showStage(null);
+      await new Promise(requestAnimationFrame);
+    }
+  }, times);
+
+/** Every mode is opened and left again. */
+async function modes(times: number): Promise<void> {
+  for (let i = 0; i < times; i++) {
+    await page.evaluate(async () => {
+      const { view } = window.__loamdeck;
+      const frames = async (count: number) => {
+        for (let k = 0; k < count; k++) await new Promise(requestAnimationFrame);
+      };
+      view().showMap('utilisation');
+      await frames(2);
+      view().showMap(null);
+      view().setExplode(1);
+      await frames(2);
+      view().setExplode(0);
+      view().setCut({ on: true });
+      await frames(2);
+      view().setCut({ on: false });
+      view().startWalk();
+      await frames(3);
+      view().leaveWalk();
+      await frames(2);
+    });
+  }
+  await page.evaluate(() => {
+    window.__loamdeck.view().showMap(null);
+    window.__loamdeck.view().moveCamera('home');
+  });
+  await untilMapped(page);
+}
+
+async function kept(): Promise<{ geometries: number; textures: number; heapMB: number }> {
+  await untilIdle(page);
+  for (let i = 0; i < 3; i++) await cdp.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await cdp.send('Runtime.getHeapUsage');
+  const { geometries, textures } = await page.evaluate(() => window.__loamdeck.probe.source!.memory());
+  return { geometries, textures, heapMB: usedSize / 1e6 };
+}
+
+describe('memory', () => {
+  it('200 edits, 50 sweeps of the stages and 20 openings of every mode leave no more behind than one of each', async () => {
+    // A hundred steps of undo are kept on purpose, and the browser keeps what it compiled: both are there before the count begins.
+    await edit(100);
+    await sweep(20);
+    await modes(10);
+    const before = await kept();
+    await edit(200);
+    await sweep(50);
+    await modes(20);
+    const after = await kept();
+    expect(Math.abs(after.geometries - before.geometries)).toBeLessThanOrEqual(2);
+    expect(Math.abs(after.textures - before.textures)).toBeLessThanOrEqual(2);
+    expect(after.heapMB / before.heapMB, `${before.heapMB} MB before, ${after.heapMB} MB after`).toBeLessThan(1.1);
+  }, 120_000);
+});
+
+describe('a lost context', () => {
+  /** Colours at 400 points of the picture. */
+  const sample = () =>
+    page.evaluate(() => {
+      const { clientWidth, clientHeight } = document.querySelector('.deck-view canvas') as HTMLCanvasElement;
+      const points = Array.from(
+        { length: 400 },
+        (_, i) => [(clientWidth * ((i % 20) + 0.5)) / 20, (clientHeight * (Math.floor(i / 20) + 0.5)) / 20] as const,
+      );
+      return window.__loamdeck.probe.source!.readPixels(points).map((rgb) => rgb.join());
+    });
+
+  /** Shadows are given up while frames are slow, which here they may be: they are wanted in both pictures. */
+  const shadowed = async () => {
+    await page.evaluate(() => window.__loamdeck.view().setWalk({ shadow: 'on' }));
+    await untilIdle(page);
+    return sample();
+  };
+
+  it('in the walkthrough comes back with the same picture', async () => {
+    await page.reload();
+    await untilReady(page);
+    await page.evaluate(() => window.__loamdeck.view().startWalk());
+    await page.waitForFunction(() => window.__loamdeck.view().walk !== null);
+    await untilIdle(page);
+    const before = await shadowed();
+    expect(new Set(before).size).toBeGreaterThan(20);
+    await page.evaluate(() => {
+      const canvas = document.querySelector('.deck-view canvas') as HTMLCanvasElement;
+      const loss = canvas.getContext('webgl2')!.getExtension('WEBGL_lose_context')!;
+      (window as unknown as { loss: WEBGL_lose_context }).loss = loss;
+      loss.loseContext();
+    });
+    await page.waitForFunction(() => window.__loamdeck.view().canvas === 'lost');
+    await page.evaluate(() => (window as unknown as { loss: WEBGL_lose_context }).loss.restoreContext());
+    await page.waitForFunction(() => window.__loamdeck.view().canvas === 'ready');
+    const after = await shadowed();
+    expect(after.filter((pixel, i) => pixel === before[i]).length / before.length).toBeGreaterThan(0.99);
+    expect(opened.problems.filter((problem) => !/context lost|CONTEXT_LOST/i.test(problem))).toEqual([]);
+  });
+});
