@@ -16,7 +16,7 @@ describe('the app', () => {
   let opened: OpenedPage;
   beforeAll(async () => {
     opened = await openPage(browser, inject('base'));
-    await opened.page.locator('#root > *').first().waitFor();
+    await opened.page.locator('#root main').waitFor();
   });
   afterAll(async () => {
     await opened?.close();
