@@ -1,13 +1,13 @@
 /** What the patch of a wheel touches besides the ground under its middle: zones and bays beside it, and what stands on the layers. */
 
 import type { Region, Ring } from '../model/deck-input.ts';
-import type { VehicleInput, WheelLayer } from '../model/wheel-input.ts';
+import type { VehicleInput, WheelLayer, WheelPatch } from '../model/wheel-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { areaInConvexM2 } from './geometry/convex-clip.ts';
 import { cellAt, cellCentreM } from './geometry/grid.ts';
 import { type Bounds, boundsOf, isInside, ringsOf } from './geometry/ring.ts';
 import { firstAtLeast } from './loads/field.ts';
-import { patchRing, type WheelPatch } from './loads/wheel-stress.ts';
+import { patchRing } from './loads/wheel-stress.ts';
 import { baysAt, type Ground } from './wheel-ground.ts';
 
 /** A patch that laps over a line by less is rounding of the drawing [m²]. */

@@ -18,7 +18,8 @@ import { exportFile } from './export-file.ts';
 import { fileName } from './file-name.ts';
 import { HANDOVER_STYLE } from './handover-style.ts';
 import { HANDOVER_WORDS, type HandoverWords } from './handover-words.ts';
-import { dataAddress, htmlTable, htmlText, sha256 } from './html.ts';
+import { dataAddress, htmlTable, sha256 } from './html.ts';
+import { markupText } from './markup.ts';
 import { numberOn } from './sheet-words.ts';
 
 interface Chapter {
@@ -62,8 +63,8 @@ export async function exportHandover(
 const POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 function page({ project, options, words }: On, chapters: readonly Chapter[]): string {
-  const title = htmlText(words.title(project.scene.name));
-  const entries = chapters.map(({ id, title: text }) => `<li><a href="#${id}">${htmlText(text)}</a></li>`).join('');
+  const title = markupText(words.title(project.scene.name));
+  const entries = chapters.map(({ id, title: text }) => `<li><a href="#${id}">${markupText(text)}</a></li>`).join('');
   return [
     '<!doctype html>',
     `<html lang="${options.language}">`,
@@ -76,12 +77,12 @@ function page({ project, options, words }: On, chapters: readonly Chapter[]): st
     `<style>${HANDOVER_STYLE}</style>`,
     '</head>',
     '<body>',
-    `<header><h1>${title}</h1><p>${htmlText(words.madeOn(options.date))}</p><p><strong>${htmlText(words.says)}</strong></p></header>`,
-    `<nav aria-label="${htmlText(words.contents)}"><ol>${entries}</ol></nav>`,
+    `<header><h1>${title}</h1><p>${markupText(words.madeOn(options.date))}</p><p><strong>${markupText(words.says)}</strong></p></header>`,
+    `<nav aria-label="${markupText(words.contents)}"><ol>${entries}</ol></nav>`,
     '<main>',
-    ...chapters.map(({ id, title: text, html }) => `<section id="${id}"><h2>${htmlText(text)}</h2>\n${html}\n</section>`),
+    ...chapters.map(({ id, title: text, html }) => `<section id="${id}"><h2>${markupText(text)}</h2>\n${html}\n</section>`),
     '</main>',
-    `<footer><p>${htmlText(words.says)}</p></footer>`,
+    `<footer><p>${markupText(words.says)}</p></footer>`,
     '</body>',
     '</html>',
     '',
@@ -116,7 +117,7 @@ function findingsChapter({ project, words }: On): Chapter {
   };
 }
 
-const paragraph = (text: string) => `<p>${htmlText(text)}</p>`;
+const paragraph = (text: string) => `<p>${markupText(text)}</p>`;
 
 function placeOf({ where }: Finding, words: HandoverWords): string {
   const named = words.place(where.zone ?? '', where.bay ?? '', where.stage ?? '', where.object ?? '');
@@ -128,7 +129,7 @@ function picturesChapter({ options, words }: On): Chapter[] {
   const { pictures } = options;
   if (pictures.length === 0) return [];
   const figures = pictures.map(({ caption, bytes }) => {
-    const text = htmlText(caption);
+    const text = markupText(caption);
     return `<figure><img src="${dataAddress('image/png', bytes)}" alt="${text}"><figcaption>${text}</figcaption></figure>`;
   });
   return [{ id: 'pictures', title: words.pictures, html: figures.join('\n') }];
@@ -140,7 +141,7 @@ function drawnChapters({ words }: On, files: readonly ExportedFile[]): Chapter[]
   const chapter = (id: string, title: string, file: ExportedFile | undefined): Chapter[] =>
     file === undefined
       ? []
-      : [{ id, title, html: `<div class="d"><img src="${dataAddress(file.mediaType, file.bytes)}" alt="${htmlText(title)}"></div>` }];
+      : [{ id, title, html: `<div class="d"><img src="${dataAddress(file.mediaType, file.bytes)}" alt="${markupText(title)}"></div>` }];
   return [...chapter('plan', words.plan, plan), ...chapter('section', words.section, section)];
 }
 
@@ -166,7 +167,7 @@ function tableHtml({ columns, rows, note }: ExportTable, language: ExportLanguag
     heads,
     rows.map((row) => row.map(cell)),
     right,
-  )}<p class="s">${htmlText(note)}</p>`;
+  )}<p class="s">${markupText(note)}</p>`;
 }
 
 function sourcesChapter({ project, options, words }: On): Chapter {
@@ -190,13 +191,13 @@ function sourcesChapter({ project, options, words }: On): Chapter {
 async function filesChapter({ options, words }: On, files: readonly ExportedFile[]): Promise<Chapter> {
   const rows = await Promise.all(
     files.map(async ({ name, mediaType, bytes }) => {
-      const link = `<a href="${dataAddress(mediaType, bytes)}" download="${htmlText(name)}">${htmlText(name)}</a>`;
+      const link = `<a href="${dataAddress(mediaType, bytes)}" download="${markupText(name)}">${markupText(name)}</a>`;
       const size = words.bytes(numberOn(bytes.length, 0, options.language));
       const sum = (await sha256(bytes)) ?? words.noChecksum;
-      return `<tr><td>${link}</td><td class="n">${htmlText(size)}</td><td class="c">${htmlText(sum)}</td></tr>`;
+      return `<tr><td>${link}</td><td class="n">${markupText(size)}</td><td class="c">${markupText(sum)}</td></tr>`;
     }),
   );
-  const heads = words.fileHeads.map((text) => `<th scope="col">${htmlText(text)}</th>`).join('');
+  const heads = words.fileHeads.map((text) => `<th scope="col">${markupText(text)}</th>`).join('');
   const table = `<div class="t"><table><thead><tr>${heads}</tr></thead><tbody>\n${rows.join('\n')}\n</tbody></table></div>`;
   return { id: 'files', title: words.files, html: `${paragraph(words.filesSay)}${table}` };
 }

@@ -1,24 +1,12 @@
 /** Parts of a page without script: every text escaped, files as addresses that hold them. */
 
-/** Text for an element or an attribute. */
-export function htmlText(text: string): string {
-  return (
-    text
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: a page has no place for them
-      .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, '')
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll('>', '&gt;')
-      .replaceAll('"', '&quot;')
-      .replaceAll("'", '&#39;')
-  );
-}
+import { markupText } from './markup.ts';
 
 /** A table with its heading; cells are texts, those of `right` columns stand to the right. */
 export function htmlTable(heads: readonly string[], rows: readonly (readonly string[])[], right: readonly boolean[] = []): string {
   const side = (column: number) => (right[column] === true ? ' class="n"' : '');
-  const head = heads.map((text, c) => `<th scope="col"${side(c)}>${htmlText(text)}</th>`).join('');
-  const body = rows.map((row) => `<tr>${row.map((text, c) => `<td${side(c)}>${htmlText(text)}</td>`).join('')}</tr>`);
+  const head = heads.map((text, c) => `<th scope="col"${side(c)}>${markupText(text)}</th>`).join('');
+  const body = rows.map((row) => `<tr>${row.map((text, c) => `<td${side(c)}>${markupText(text)}</td>`).join('')}</tr>`);
   return `<div class="t"><table><thead><tr>${head}</tr></thead>\n<tbody>\n${body.join('\n')}\n</tbody></table></div>`;
 }
 

@@ -3,6 +3,7 @@
 import { HATCH_TILES } from '../model/hatch-tiles.ts';
 import { ROLE_STYLE } from '../model/palette.ts';
 import type { PartKind } from '../model/picture.ts';
+import { markupText } from './markup.ts';
 import type { Area, Circle, Line, Pen, Point, Shape, Sheet, Text } from './sheet.ts';
 import { FONT_SIZE_PER_CAP } from './text-width.ts';
 
@@ -24,10 +25,10 @@ export function sheetSvg({ title, shapes, box }: Sheet): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${mm(box.x)} ${mm(box.y)} ${width} ${height}">`,
-    `<title>${escaped(title)}</title>`,
+    `<title>${markupText(title)}</title>`,
     `<defs>${kinds.map(hatchPattern).join('')}</defs>`,
     `<rect x="${mm(box.x)}" y="${mm(box.y)}" width="${width}" height="${height}" fill="#FFFFFF"/>`,
-    `<g stroke-linejoin="round" font-family="${escaped(FONTS)}">`,
+    `<g stroke-linejoin="round" font-family="${markupText(FONTS)}">`,
     ...groups(shapes),
     '</g>',
     '</svg>',
@@ -38,18 +39,6 @@ export function sheetSvg({ title, shapes, box }: Sheet): string {
 /** To a thousandth of a millimetre, without trailing zeros. */
 function mm(value: number): string {
   return String(Number(value.toFixed(3)) || 0);
-}
-
-function escaped(text: string): string {
-  return (
-    text
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: XML has no place for them
-      .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g, '')
-      .replaceAll('&', '&amp;')
-      .replaceAll('<', '&lt;')
-      .replaceAll('>', '&gt;')
-      .replaceAll('"', '&quot;')
-  );
 }
 
 /** Neighbours on one layer share a group, so that a drawing program can switch them. */
@@ -133,5 +122,5 @@ function textElement({ at, text, capMm, anchor, bold, colour, halo }: Text): str
     bold ? ' font-weight="bold"' : '',
     halo ? ' stroke="#FFFFFF" stroke-width="0.8" paint-order="stroke"' : '',
   ].join('');
-  return `<text x="${mm(at[0])}" y="${mm(at[1])}" font-size="${size}" fill="${colour}"${looks} xml:space="preserve">${escaped(text)}</text>`;
+  return `<text x="${mm(at[0])}" y="${mm(at[1])}" font-size="${size}" fill="${colour}"${looks} xml:space="preserve">${markupText(text)}</text>`;
 }

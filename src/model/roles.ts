@@ -18,3 +18,21 @@ export const ROLES = [
 ] as const;
 
 export type Role = (typeof ROLES)[number];
+
+/** In German, where a role is told to people. */
+export const ROLES_DE: Readonly<Record<Role, string>> = {
+  'root barrier': 'Durchwurzelungsschutz',
+  protection: 'Schutzlage',
+  slip: 'Gleitlage',
+  'drainage element': 'Dränelement',
+  'drainage fill': 'Dränschüttung',
+  'light fill': 'Leichtschüttung',
+  separation: 'Trennlage',
+  filter: 'Filtervlies',
+  'base course': 'Tragschicht',
+  bedding: 'Bettung',
+  surfacing: 'Belag',
+  edging: 'Einfassung',
+  substrate: 'Substrat',
+  vegetation: 'Bewuchs',
+};

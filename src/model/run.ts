@@ -1,6 +1,6 @@
 /** Vehicles on their lines, as the app shows them: what can be chosen, and everything under the wheels at one place. Plain data. */
 
-import type { WheelStand } from './wheel-input.ts';
+import type { WheelPatch, WheelStand } from './wheel-input.ts';
 
 /** What a vehicle is drawn as: generic bodies, no make. */
 export const BODY_FORMS = ['lorry', 'loader', 'dumper', 'tracked', 'hand truck', 'car', 'plain'] as const;
@@ -66,19 +66,11 @@ export interface PoseTop {
   readonly elasticKPa: number;
 }
 
-export interface PoseWheel {
+export interface PoseWheel extends WheelPatch {
   /** From the front, counted from 0. */
   readonly axle: number;
   /** Left of the middle of its axle [m]. */
   readonly leftM: number;
-  readonly x: number;
-  readonly y: number;
-  readonly dirX: number;
-  readonly dirY: number;
-  readonly alongM: number;
-  readonly acrossM: number;
-  /** With the dynamic factor [kN]. */
-  readonly loadKN: number;
   /** On the drawn line, not before its start or beyond its end: only there it is looked at. */
   readonly onLine: boolean;
   /** Bays that it stands on, if only with a part of its patch. */

@@ -8,6 +8,19 @@ export interface WheelLayer {
   readonly bearingKPa: number | null;
 }
 
+/** A wheel, track or support where it stands: patch on the surface and its load. */
+export interface WheelPatch {
+  readonly x: number;
+  readonly y: number;
+  /** Heading, of length 1. */
+  readonly dirX: number;
+  readonly dirY: number;
+  readonly alongM: number;
+  readonly acrossM: number;
+  /** With the dynamic factor, where one is asked for [kN]. */
+  readonly loadKN: number;
+}
+
 export interface AxleInput {
   /** Behind the front axle [m]. */
   readonly atM: number;

@@ -7,7 +7,6 @@ import { LINE_FRAGMENT, LINE_VERTEX } from './line-shader.ts';
 import { STYLE_KINDS } from './part-texture.ts';
 import { PICK_FRAGMENT, PICK_VERTEX } from './pick-shader.ts';
 import { TINT_FRAGMENT, TINT_VERTEX } from './tint-shader.ts';
-import { WATER_FRAGMENT, WATER_VERTEX } from './water-shader.ts';
 
 const DEFINES = { STYLE_COUNT: STYLE_KINDS.length };
 /** Pushes faces back a little, so that the lines on their edges are whole; lines that lie on a face go with it. */
@@ -51,11 +50,11 @@ export function pickMaterial(uniforms: DeckUniforms, ofCut: boolean): RawShaderM
   });
 }
 
-/** Even tint on a level face, over everything that hides it. */
+/** Even tint on a level face, over everything that hides it, and never cut. */
 export function tintMaterial(uniforms: DeckUniforms, tone: Vector4): RawShaderMaterial {
   return new RawShaderMaterial({
     ...SHARED,
-    uniforms: { ...uniforms, tone: { value: tone } },
+    uniforms: { ...uniforms, ...UNCUT, tone: { value: tone } },
     vertexShader: TINT_VERTEX,
     fragmentShader: TINT_FRAGMENT,
     side: DoubleSide,
@@ -71,8 +70,8 @@ export function waterMaterial(uniforms: DeckUniforms, tone: Vector4, ofCut: bool
   return new RawShaderMaterial({
     ...SHARED,
     uniforms: ofCut ? { ...uniforms, ...UNCUT, ...own } : { ...uniforms, ...own },
-    vertexShader: WATER_VERTEX,
-    fragmentShader: WATER_FRAGMENT,
+    vertexShader: TINT_VERTEX,
+    fragmentShader: TINT_FRAGMENT,
     side: DoubleSide,
     transparent: true,
     depthWrite: false,

@@ -5,7 +5,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { layerTops, mergedPatch, patchKPa, type WheelPatch } from '../../src/core/loads/wheel-stress.ts';
+import { layerTops, mergedPatch, patchKPa } from '../../src/core/loads/wheel-stress.ts';
+import type { WheelPatch } from '../../src/model/wheel-input.ts';
 import { buildUp, layer } from '../helpers/deck-builder.ts';
 
 const TAN_30 = Math.tan(Math.PI / 6);

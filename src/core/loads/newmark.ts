@@ -3,7 +3,7 @@
  * of one kind without end, not layers on a stiff slab; under thin cover its peak is higher than a spread patch tells.
  */
 
-import type { WheelPatch } from './wheel-stress.ts';
+import type { WheelPatch } from '../../model/wheel-input.ts';
 
 /**
  * Share of the surface pressure that arrives under the corner of an evenly loaded rectangle.

@@ -5,8 +5,7 @@
  * on the spot, or a line that turns back (over 150°), keeps the corner.
  */
 
-import type { PadInput, VehicleInput } from '../../model/wheel-input.ts';
-import type { WheelPatch } from './wheel-stress.ts';
+import type { PadInput, VehicleInput, WheelPatch } from '../../model/wheel-input.ts';
 
 /** A straight piece, or an arc where `turn` is not 0. */
 interface PathPiece {

@@ -5,20 +5,8 @@
 
 import type { BuildUpInput, Ring } from '../../model/deck-input.ts';
 import type { Governs } from '../../model/run.ts';
-import type { WheelLayer } from '../../model/wheel-input.ts';
+import type { WheelLayer, WheelPatch } from '../../model/wheel-input.ts';
 import type { Affine } from '../layers/coefficients.ts';
-
-/** A wheel, track or support where it stands: patch on the surface and its load. */
-export interface WheelPatch {
-  readonly x: number;
-  readonly y: number;
-  /** Heading, of length 1. */
-  readonly dirX: number;
-  readonly dirY: number;
-  readonly alongM: number;
-  readonly acrossM: number;
-  readonly loadKN: number;
-}
 
 /** What lies above a layer's top, or above the membrane, each as fixed part and part per metre of make-up layer. */
 export interface LayerTop {

@@ -1,8 +1,8 @@
 /** Findings of lanes, machines in stages and reach, in German words. */
 
 import type { FindingFact } from '../../model/finding.ts';
+import { ROLES_DE } from '../../model/roles.ts';
 import type { BEND_EN, GRADIENT_EN, ROOM_EN, ROUTES_EN, WIDTH_EN } from './en-routes.ts';
-import { ROLES_DE } from './roles.ts';
 import { byWhy, type Like, namesIn, numberDe } from './rule-words.ts';
 
 /** A limit never reads as kept by rounding: what is too little is rounded down, what is too much up. */

@@ -3,8 +3,8 @@
 import { materialById, vehicleById } from '../../catalogue/catalogue.ts';
 import { MATERIALS_DE, NAMES_DE, VEHICLES_DE } from '../../catalogue/german-names.ts';
 import type { Language } from '../../model/language.ts';
+import { ROLES_DE } from '../../model/roles.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
-import { ROLES_DE } from './roles.ts';
 import { sourceDe } from './source-de.ts';
 
 export interface Names {

@@ -1,6 +1,7 @@
 /** The toolbox talk on one page of paper, with lines to fill in and to sign. */
 
 import { talkMaterials } from '../facts/talk-facts.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { TalkHeaps, TalkLayers, TalkPicture, type TalkProps, TalkSafety, TalkStops } from './talk-parts.tsx';
 
 const SIGNATURES = 12;
@@ -57,15 +58,7 @@ function TalkSigns({ words }: Pick<TalkProps, 'words'>) {
       <div className="talk-sign-columns">
         {[0, 1].map((column) => (
           <table key={column}>
-            <thead>
-              <tr>
-                {words.talk.signHead.map((head) => (
-                  <th key={head} scope="col">
-                    {head}
-                  </th>
-                ))}
-              </tr>
-            </thead>
+            <TableHead heads={words.talk.signHead} />
             <tbody>
               {Array.from({ length: SIGNATURES / 2 }, (_, row) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: empty lines

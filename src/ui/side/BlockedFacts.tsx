@@ -7,6 +7,7 @@ import { blockedVerdict, heldLevelM, type ListedWetBay, listWetBays } from '../f
 import { areaText, levelText } from '../format.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
@@ -119,15 +120,7 @@ function WetBays({ wet }: { readonly wet: readonly ListedWetBay[] }) {
   return (
     <table className="numbers water-bays">
       <caption className="unseen">{t.water.wetCaption}</caption>
-      <thead>
-        <tr>
-          {[t.water.bay, t.water.waterLoad, t.water.useWith].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead heads={[t.water.bay, t.water.waterLoad, t.water.useWith]} />
       <tbody>
         {wet.map(({ bay, at, waterKNm2, before, utilisation, status }) => (
           <tr key={bay}>

@@ -2,6 +2,7 @@
 
 import { GRAVITY_MS2 } from '../../model/units.ts';
 import { numberText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
@@ -22,15 +23,7 @@ export function ColumnsTable() {
       <h2 className="block-title">{t.columns.title}</h2>
       <p className="small">{t.columns.says}</p>
       <table className="numbers edges">
-        <thead>
-          <tr>
-            {[t.columns.column, 'm²', 'kN', 't'].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={[t.columns.column, 'm²', 'kN', 't']} />
         <tbody>
           {columns.map(({ id, shareM2, permanentKN }) => (
             <tr key={id} className="bay-row" onClick={() => place(id)}>

@@ -4,6 +4,7 @@ import { useMemo } from 'react';
 import { type ListedEdge, listEdges } from '../facts/edge-list.ts';
 import { listWalls } from '../facts/site-list.ts';
 import { numberText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
@@ -55,15 +56,7 @@ function EdgeKind({ kind, edges }: EdgeKindProps) {
       <h2 className="block-title">{t.edges.kind(kind, edges.length)}</h2>
       <table className="numbers edges">
         <caption className="unseen">{t.edges.caption}</caption>
-        <thead>
-          <tr>
-            {[t.edges.edge, t.edges.least, t.edges.required, t.edges.missing].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={[t.edges.edge, t.edges.least, t.edges.required, t.edges.missing]} />
         <tbody>
           {edges.map((edge) => (
             <EdgeRow key={edge.id} edge={edge} />

@@ -1,6 +1,7 @@
 /** Reach per stage: how much has to be brought, and how much of it can't be reached; a row shows the map of that stage. */
 
 import { numberText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -20,15 +21,7 @@ export function ReachTable() {
       <p className="small">{t.site.reachSays}</p>
       <table className="numbers edges">
         <caption className="unseen">{t.site.reachCaption}</caption>
-        <thead>
-          <tr>
-            {[t.site.reachStage, t.site.reachArea, t.site.reachMissing].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={[t.site.reachStage, t.site.reachArea, t.site.reachMissing]} />
         <tbody>
           {reach.map(({ stage, areaM2, unreachedM2 }) => {
             const index = stages.findIndex(({ id }) => id === stage);

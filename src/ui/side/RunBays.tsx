@@ -2,6 +2,7 @@
 
 import type { ReportTraffic } from '../../model/report.ts';
 import { judge } from '../facts/utilisation.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
@@ -15,15 +16,7 @@ export function RunBays({ traffic }: { readonly traffic: ReportTraffic | undefin
       ) : (
         <table className="numbers run-bays">
           <caption className="unseen">{t.wheels.bayCaption}</caption>
-          <thead>
-            <tr>
-              {[t.wheels.bay, t.wheels.standing, t.wheels.ofImposed, t.wheels.permitted].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <TableHead heads={[t.wheels.bay, t.wheels.standing, t.wheels.ofImposed, t.wheels.permitted]} />
           <tbody>
             {bays.map((bay) => (
               <BayLine key={bay.bay} bay={bay} />

@@ -5,6 +5,7 @@ import type { ReportTraffic } from '../../model/report.ts';
 import type { PoseGround, RunPose, RunView } from '../../model/run.ts';
 import { type LayerRow, layerRows, mostUsedWheel, wheelName } from '../facts/run-facts.ts';
 import { judge } from '../facts/utilisation.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -71,15 +72,7 @@ function GroundTable({ ground, traffic }: GroundProps) {
         <span className="unseen">{t.wheels.layerCaption(where)}</span>
         <span aria-hidden="true">{where}</span>
       </caption>
-      <thead>
-        <tr>
-          {[t.wheels.layer, t.wheels.here, t.wheels.route, t.wheels.bears].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead heads={[t.wheels.layer, t.wheels.here, t.wheels.route, t.wheels.bears]} />
       <tbody>
         {rows.map((row) => (
           <LayerLine key={`${row.materialId} ${row.nth}`} row={row} />

@@ -3,6 +3,7 @@
 import type { ReportTakeOff } from '../../model/report.ts';
 import { takeOffSum } from '../facts/take-off.ts';
 import { numberText, tonnesText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -17,15 +18,7 @@ export function TakeOffFull({ rows }: { readonly rows: readonly ReportTakeOff[] 
     <div className="wide-table">
       <p className="small">{t.takeoff.says}</p>
       <table className="numbers">
-        <thead>
-          <tr>
-            {t.takeoff.columns(currency).map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={t.takeoff.columns(currency)} />
         <tbody>
           {rows.map((row) => (
             <tr key={row.material}>

@@ -4,6 +4,7 @@ import { useMemo } from 'react';
 import type { Report } from '../../model/report.ts';
 import { type Grouping, type ShareGroup, shareGroups } from '../facts/take-off.ts';
 import { numberText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -44,15 +45,7 @@ function ShareTable({ group }: { readonly group: ShareGroup }) {
   const names = useScene((state) => state.snapshot?.materialNames);
   return (
     <table className="numbers">
-      <thead>
-        <tr>
-          {[t.takeoff.material, t.takeoff.areaHead, t.takeoff.placedHead].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <TableHead heads={[t.takeoff.material, t.takeoff.areaHead, t.takeoff.placedHead]} />
       <tbody>
         {group.shares.map(({ material, areaM2, placedM3 }) => (
           <tr key={material}>

@@ -5,6 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { ReportCoefficient, ReportWater } from '../../model/report-water.ts';
 import { listDrains, listUplifts } from '../facts/water-list.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
@@ -26,15 +27,7 @@ function LongTable<T>({ caption, heads, rows, row }: TableProps<T>) {
     <>
       <table className="numbers water-zones">
         <caption className="unseen">{caption}</caption>
-        <thead>
-          <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={heads} />
         <tbody>{shown.map(row)}</tbody>
       </table>
       {rows.length > shown.length && (

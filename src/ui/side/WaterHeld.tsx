@@ -5,6 +5,7 @@ import type { Report } from '../../model/report.ts';
 import { storageAt } from '../facts/water-list.ts';
 import { FactTable } from '../parts/FactTable.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
@@ -54,15 +55,7 @@ export function HeldTable({ report }: { readonly report: Report }) {
       />
       <table className="numbers water-zones">
         <caption className="unseen">{t.water.heldCaption}</caption>
-        <thead>
-          <tr>
-            {[t.water.zone, t.water.heldLm2, t.water.freeLm2, t.water.freeM3].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={[t.water.zone, t.water.heldLm2, t.water.freeLm2, t.water.freeM3]} />
         <tbody>
           {rows.map(({ id, heldLm2, freeLm2, freeM3 }) => (
             <tr key={id}>

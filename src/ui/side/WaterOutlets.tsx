@@ -1,10 +1,11 @@
 /** Outlets with what comes to them and a button that blocks each; overflows with their duty. */
 
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { judge } from '../facts/utilisation.ts';
 import { type ListedOutlet, type ListedOverflow, listOutlets, listOverflows } from '../facts/water-list.ts';
 import { numberText } from '../format.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
@@ -17,74 +18,89 @@ interface Props {
   readonly snapshot: Snapshot;
 }
 
-/** The first rows of a list, and a button for the others. */
-function useFirst<T>(all: readonly T[]): { readonly rows: readonly T[]; readonly more: number; readonly showAll: () => void } {
-  const [open, setOpen] = useState(false);
-  const rows = open ? all : all.slice(0, FIRST);
-  return { rows, more: all.length - rows.length, showAll: () => setOpen(true) };
+interface ListProps<T> {
+  readonly title: string;
+  readonly says: string;
+  /** Having none is a fault. */
+  readonly wanted?: boolean;
+  readonly caption: string;
+  readonly heads: readonly string[];
+  readonly listed: readonly T[];
+  readonly row: (one: T) => ReactNode;
 }
 
-const isOver = (share: number | null) => share !== null && judge(share) === 'over';
-
-export function OutletsTable({ snapshot: { report, scene } }: Props) {
-  const listed = useMemo(() => listOutlets(report, scene), [report, scene]);
-  const { rows, more, showAll } = useFirst(listed);
+/** A titled table of its first rows, and a button for the others. */
+function ListPart<T>({ title, says, wanted = false, caption, heads, listed, row }: ListProps<T>) {
+  const [open, setOpen] = useState(false);
+  const rows = open ? listed : listed.slice(0, FIRST);
   return (
     <section className="sheet-part">
-      <h2 className="block-title">{t.water.outlets}</h2>
-      <p className="small">{listed.length === 0 ? t.water.noOutlets : t.water.outletsSay}</p>
+      <h2 className="block-title">{title}</h2>
+      <p className={wanted && listed.length === 0 ? 'water-missing' : 'small'}>{says}</p>
       {listed.length > 0 && (
         <table className="numbers water-outlets">
-          <caption className="unseen">{t.water.outletsCaption}</caption>
-          <thead>
-            <tr>
-              {[t.water.outlet, t.water.area, t.water.flow, t.water.block].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((outlet) => (
-              <OutletRow key={outlet.id} outlet={outlet} />
-            ))}
-          </tbody>
+          <caption className="unseen">{caption}</caption>
+          <TableHead heads={heads} />
+          <tbody>{rows.map(row)}</tbody>
         </table>
       )}
-      {more > 0 && (
-        <button type="button" className="button" onClick={showAll}>
-          {t.water.more(more)}
+      {listed.length > rows.length && (
+        <button type="button" className="button" onClick={() => setOpen(true)}>
+          {t.water.more(listed.length - rows.length)}
         </button>
       )}
     </section>
   );
 }
 
+/** Share of a capacity, in words that tell when it is too much. */
+function Used({ share }: { readonly share: number | null }) {
+  const over = share !== null && judge(share) === 'over';
+  return <span className={over ? 'small block water-wrong' : 'small block'}>{over ? t.water.judged(share) : t.water.used(share)}</span>;
+}
+
+function PlaceButton({ id, at }: Pick<ListedOutlet, 'id' | 'at'>) {
+  const go = useGo();
+  return (
+    <button
+      type="button"
+      className="row-button"
+      disabled={at === null}
+      aria-label={t.water.pick(id)}
+      onClick={() => at && go.toPoint(at, AROUND_M)}
+    >
+      {id}
+    </button>
+  );
+}
+
+export function OutletsTable({ snapshot: { report, scene } }: Props) {
+  const listed = useMemo(() => listOutlets(report, scene), [report, scene]);
+  return (
+    <ListPart
+      title={t.water.outlets}
+      says={listed.length === 0 ? t.water.noOutlets : t.water.outletsSay}
+      caption={t.water.outletsCaption}
+      heads={[t.water.outlet, t.water.area, t.water.flow, t.water.block]}
+      listed={listed}
+      row={(outlet) => <OutletRow key={outlet.id} outlet={outlet} />}
+    />
+  );
+}
+
 function OutletRow({ outlet }: { readonly outlet: ListedOutlet }) {
   const { id, at, catchmentM2, designLps, capacityLps, utilisation, blockable } = outlet;
-  const go = useGo();
   const blocked = useView((state) => state.blocked === id);
   const block = useView((state) => state.blockOutlet);
   return (
     <tr data-picked={blocked}>
       <th scope="row">
-        <button
-          type="button"
-          className="row-button"
-          disabled={at === null}
-          aria-label={t.water.pick(id)}
-          onClick={() => at && go.toPoint(at, AROUND_M)}
-        >
-          {id}
-        </button>
+        <PlaceButton id={id} at={at} />
       </th>
       <td>{numberText(catchmentM2, 1)}</td>
       <td>
         {capacityLps === null && designLps === null ? t.water.noCapacity : t.water.ofCapacity(designLps, capacityLps)}
-        <span className={isOver(utilisation) ? 'small block water-wrong' : 'small block'}>
-          {isOver(utilisation) && utilisation !== null ? t.water.judged(utilisation) : t.water.used(utilisation)}
-        </span>
+        <Used share={utilisation} />
       </td>
       <td>
         {blockable && (
@@ -105,62 +121,31 @@ function OutletRow({ outlet }: { readonly outlet: ListedOutlet }) {
 
 export function OverflowsTable({ snapshot: { report, scene } }: Props) {
   const listed = useMemo(() => listOverflows(report, scene), [report, scene]);
-  const { rows, more, showAll } = useFirst(listed);
   return (
-    <section className="sheet-part">
-      <h2 className="block-title">{t.water.overflows}</h2>
-      <p className={listed.length === 0 ? 'water-missing' : 'small'}>{listed.length === 0 ? t.water.noOverflows : t.water.overflowsSay}</p>
-      {listed.length > 0 && (
-        <table className="numbers water-outlets">
-          <caption className="unseen">{t.water.overflowsCaption}</caption>
-          <thead>
-            <tr>
-              {[t.water.overflow, t.water.area, t.water.duty].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((overflow) => (
-              <OverflowRow key={overflow.id} overflow={overflow} />
-            ))}
-          </tbody>
-        </table>
-      )}
-      {more > 0 && (
-        <button type="button" className="button" onClick={showAll}>
-          {t.water.more(more)}
-        </button>
-      )}
-    </section>
+    <ListPart
+      title={t.water.overflows}
+      says={listed.length === 0 ? t.water.noOverflows : t.water.overflowsSay}
+      wanted
+      caption={t.water.overflowsCaption}
+      heads={[t.water.overflow, t.water.area, t.water.duty]}
+      listed={listed}
+      row={(overflow) => <OverflowRow key={overflow.id} overflow={overflow} />}
+    />
   );
 }
 
 function OverflowRow({ overflow }: { readonly overflow: ListedOverflow }) {
   const { id, at, areaM2, dutyLps, capacityLps, utilisation, invertM, depthMm } = overflow;
-  const go = useGo();
   return (
     <tr>
       <th scope="row">
-        <button
-          type="button"
-          className="row-button"
-          disabled={at === null}
-          aria-label={t.water.pick(id)}
-          onClick={() => at && go.toPoint(at, AROUND_M)}
-        >
-          {id}
-        </button>
+        <PlaceButton id={id} at={at} />
         <span className="small block">{t.water.levelAt(invertM, depthMm)}</span>
       </th>
       <td>{numberText(areaM2, 1)}</td>
       <td>
         {t.water.ofCapacity(dutyLps, capacityLps)}
-        <span className={isOver(utilisation) ? 'small block water-wrong' : 'small block'}>
-          {isOver(utilisation) && utilisation !== null ? t.water.judged(utilisation) : t.water.used(utilisation)}
-        </span>
+        <Used share={utilisation} />
       </td>
     </tr>
   );

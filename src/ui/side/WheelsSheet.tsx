@@ -5,6 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { RunView } from '../../model/run.ts';
 import { type ListedRun, listRuns, placeOnPath } from '../facts/run-facts.ts';
 import { judge } from '../facts/utilisation.ts';
+import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
 import { RunBays } from './RunBays.tsx';
@@ -53,15 +54,7 @@ function AllRuns({ snapshot }: { readonly snapshot: Snapshot }) {
       <p>{t.wheels.says}</p>
       <table className="numbers runs">
         <caption className="unseen">{t.wheels.caption}</caption>
-        <thead>
-          <tr>
-            {[t.wheels.list, t.wheels.used, t.wheels.membrane].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <TableHead heads={[t.wheels.list, t.wheels.used, t.wheels.membrane]} />
         <tbody>
           {listed.map((one) => (
             <RunRow key={one.id} one={one} snapshot={snapshot} />

@@ -3,6 +3,7 @@
 import type { Rule } from '../../model/finding.ts';
 import type { CoreLogOther, MapKind } from '../../model/maps.ts';
 import type { PartKind } from '../../model/picture.ts';
+import { ROLES_DE } from '../../model/roles.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
 import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayStatus } from '../facts/bay-verdict.ts';
@@ -122,21 +123,8 @@ export const STATUS: Readonly<Record<BayStatus, string>> = {
 };
 
 export const PARTS: Readonly<Record<PartKind, string>> = {
-  'root barrier': 'Durchwurzelungsschutz',
-  protection: 'Schutzlage',
-  slip: 'Gleitlage',
-  'drainage element': 'Dränelement',
-  'drainage fill': 'Dränschüttung',
-  'light fill': 'Leichtschüttung',
-  separation: 'Trennlage',
-  filter: 'Filtervlies',
-  'base course': 'Tragschicht',
-  bedding: 'Bettung',
-  surfacing: 'Belag',
+  ...ROLES_DE,
   'loose surfacing': 'Loser Belag',
-  edging: 'Einfassung',
-  substrate: 'Substrat',
-  vegetation: 'Bewuchs',
   slab: 'Decke',
   column: 'Stützen',
   outlet: 'Abläufe',

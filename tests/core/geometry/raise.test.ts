@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { createRasteriser } from '../../../src/core/geometry/coverage.ts';
 import { axlePath, frontPlaces, wheelsAt } from '../../../src/core/loads/wheel-path.ts';
-import { patchKPa, patchRing, type WheelPatch } from '../../../src/core/loads/wheel-stress.ts';
+import { patchKPa, patchRing } from '../../../src/core/loads/wheel-stress.ts';
+import type { WheelPatch } from '../../../src/model/wheel-input.ts';
 import { boxRing, gridOf } from '../../helpers/deck-builder.ts';
 
 it('one box: its value times the share of each cell', () => {

@@ -1,14 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { signedAreaM2 } from '../../../src/core/geometry/ring.ts';
-import {
-  governingPressure,
-  greatestSum,
-  layerTops,
-  mergedPatch,
-  patchKPa,
-  patchRing,
-  type WheelPatch,
-} from '../../../src/core/loads/wheel-stress.ts';
+import { governingPressure, greatestSum, layerTops, mergedPatch, patchKPa, patchRing } from '../../../src/core/loads/wheel-stress.ts';
+import type { WheelPatch } from '../../../src/model/wheel-input.ts';
 import { buildUp, layer } from '../../helpers/deck-builder.ts';
 import { randomFrom } from '../../helpers/scene-builder.ts';
 
