@@ -178,6 +178,25 @@ describe('saving', () => {
 describe('copies kept in the browser', () => {
   const ended = async (page: Page) => page.close({ runBeforeUnload: false });
 
+  /** Waits until the app, which looked as it started, has shown what it found: whatever is asked for later is answered later. */
+  const untilLooked = (page: Page) =>
+    page.evaluate(async () => {
+      await new Promise<void>((resolve) => {
+        const opening = indexedDB.open('loamdeck', 1);
+        opening.onsuccess = () => {
+          // Only one that writes waits for those that read.
+          const asking = opening.result.transaction('states', 'readwrite');
+          asking.objectStore('states').count();
+          asking.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      });
+      await navigator.locks.query();
+      for (let i = 0; i < 2; i++) await new Promise(requestAnimationFrame);
+    });
+
   it('bring back the work of a closed tab, after asking', async () => {
     await withApp('?scene=terrace', null, async ({ page, context }) => {
       await typeThickness(page, '77');
@@ -211,9 +230,10 @@ describe('copies kept in the browser', () => {
       const next = await context.newPage();
       await next.goto(`${inject('base')}?scene=terrace`);
       await next.getByRole('button', { name: 'Not now' }).click();
+      await next.getByRole('button', { name: 'Not now' }).waitFor({ state: 'detached' });
       await next.reload();
       await untilReady(next);
-      await next.waitForTimeout(500);
+      await untilLooked(next);
       expect(await next.getByRole('button', { name: 'Open the copy' }).count()).toBe(0);
       await next.getByRole('button', { name: 'File', exact: true }).click();
       await next.getByText('Earlier state, kept on this device').waitFor();
@@ -228,7 +248,7 @@ describe('copies kept in the browser', () => {
       const next = await context.newPage();
       await next.goto(`${inject('base')}?scene=terrace`);
       await untilReady(next);
-      await next.waitForTimeout(500);
+      await untilLooked(next);
       expect(await next.getByRole('button', { name: 'Open the copy' }).count()).toBe(0);
     });
   });

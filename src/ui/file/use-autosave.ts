@@ -36,9 +36,10 @@ export function useAutosave(): Autosave {
     void tried(async () => setOffered(leftUnsaved(await keptStates(), await runningSessions())));
     return keepChanges(scene, (unsaved) => tried(() => keepNow(scene, unsaved)));
   }, [scene, tried]);
-  const discard = (state: KeptState) => {
+  const discard = async (state: KeptState) => {
+    await tried(() => settle(state.session));
+    // Gone from the screen only once the answer is stored: a reload right after it would ask again.
     setOffered(null);
-    return tried(() => settle(state.session));
   };
   return {
     offered,
