@@ -3,7 +3,7 @@
 import type { DerivationAsk, Term } from './derivation.ts';
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { ExportTableId } from './export-table.ts';
-import type { HistoryView } from './history.ts';
+import type { HistoryView, PartsEdit, ScenePatch } from './history.ts';
 import type { Issue } from './issue.ts';
 import type { Language } from './language.ts';
 import type { LightenAnswer, LightenOptions } from './lighten.ts';
@@ -115,6 +115,8 @@ export interface Engine {
   open(text: string, unsaved?: boolean): Promise<OpenAnswer>;
   /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. Edits of one gesture are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
+  /** Exchanges parts of the scene, checked like a file. Edits of one gesture are one step of undo. */
+  edit(patch: ScenePatch, edit: PartsEdit, gesture?: number): Promise<OpenAnswer>;
   /** The scene as a file: the text that was opened, with what was changed. */
   sceneText(use: 'file' | 'copy'): Promise<SceneText>;
   /** What `sceneText` last gave for a file lies in a file now. */

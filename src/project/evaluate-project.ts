@@ -7,7 +7,7 @@ import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
 import type { Report } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
-import { parseScene } from '../scene/parse-scene.ts';
+import { parseScene, type SceneReading } from '../scene/parse-scene.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { reportWithFacts } from './report.ts';
 import { DEFAULT_CELL_M, type ResolvedScene, resolveScene } from './resolve-scene.ts';
@@ -34,11 +34,21 @@ export type ProjectReading =
  * @returns the project and warnings, or errors
  */
 export function readProject(text: string, cellM?: number): ProjectReading {
-  const reading = parseScene(text, KNOWN_IDS);
+  const reading = readSceneText(text, cellM);
   if (!reading.scene) return { project: null, issues: reading.issues };
-  const tooFine = tooManyCells(reading.scene, cellM);
-  if (tooFine) return { project: null, issues: [tooFine] };
   return { project: evaluateProject(reading.scene, { cellM }), issues: reading.issues };
+}
+
+/**
+ * Reads a scene with the catalogue's materials and vehicles known, and refuses what would take too many cells.
+ * @param text - the file's text
+ * @param cellM - side of a cell instead of the scene's own [m]
+ * @returns the scene and warnings, or errors
+ */
+export function readSceneText(text: string, cellM?: number): SceneReading {
+  const reading = parseScene(text, KNOWN_IDS);
+  const tooFine = reading.scene && tooManyCells(reading.scene, cellM);
+  return tooFine ? { scene: null, issues: [tooFine] } : reading;
 }
 
 /**

@@ -18,9 +18,11 @@ export class History<State> {
   private future: readonly Step<State>[] = [];
   private saved: State | null;
   private now: State;
+  private readonly isSame: (one: State, other: State) => boolean;
 
-  constructor(opened: State, unsaved = false) {
+  constructor(opened: State, unsaved = false, isSame: (one: State, other: State) => boolean = Object.is) {
     this.now = opened;
+    this.isSame = isSame;
     this.saved = unsaved ? null : opened;
   }
 
@@ -28,10 +30,10 @@ export class History<State> {
   push(edit: SceneEdit, after: State, gesture: number | null): void {
     const last = this.past.at(-1);
     const grows = last !== undefined && gesture !== null && last.gesture === gesture && isOfSame(last.edit, edit);
-    const step = grows ? { ...last, edit: { ...edit, fromMm: last.edit.fromMm }, after } : { edit, before: this.now, after, gesture };
+    const step = grows ? { ...last, edit: joined(last.edit, edit), after } : { edit, before: this.now, after, gesture };
     const kept = grows ? this.past.slice(0, -1) : this.past;
     this.future = [];
-    if (step.edit.fromMm === step.edit.toMm) {
+    if (changesNothing(step.edit) || this.isSame(step.before, step.after)) {
       this.past = kept;
       this.now = step.before;
       return;
@@ -75,5 +77,15 @@ export class History<State> {
 }
 
 function isOfSame(one: SceneEdit, other: SceneEdit): boolean {
-  return one.buildUp === other.buildUp && one.layer === other.layer;
+  if (one.kind === 'thickness' && other.kind === 'thickness') return one.buildUp === other.buildUp && one.layer === other.layer;
+  return one.kind === other.kind;
+}
+
+/** A gesture is told by where it began and what it came to. */
+function joined(first: SceneEdit, last: SceneEdit): SceneEdit {
+  return first.kind === 'thickness' && last.kind === 'thickness' ? { ...last, fromMm: first.fromMm } : last;
+}
+
+function changesNothing(edit: SceneEdit): boolean {
+  return edit.kind === 'thickness' && edit.fromMm === edit.toMm;
 }

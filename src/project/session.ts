@@ -7,7 +7,7 @@ import { runPose } from '../core/run-pose.ts';
 import { type MappedWater, waterMap } from '../core/water-map.ts';
 import { wheelMap } from '../core/wheel-map.ts';
 import type { BuildUpView } from '../model/engine.ts';
-import type { HistoryView, SceneEdit } from '../model/history.ts';
+import type { HistoryView, SceneEdit, ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
 import { type CellMap, type CoreLog, isWaterMap, type MapKind } from '../model/maps.ts';
@@ -18,11 +18,9 @@ import { mmFromMetres } from '../model/units.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { issueIn } from '../scene/issue-language.ts';
-import { parseScene } from '../scene/parse-scene.ts';
 import { textInStyle } from '../scene/scene-text.ts';
-import { evaluateProject, type Project, readProject } from './evaluate-project.ts';
+import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
-import { KNOWN_IDS } from './materials.ts';
 import { deckRims } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
@@ -47,8 +45,6 @@ export class Session {
   private language: Language = 'en';
   /** The project in the language spoken. */
   private told: { readonly of: Project; readonly in: Project } | null = null;
-  /** What the file was warned of besides its build-ups, which edits change. */
-  private otherWarnings: readonly Issue[] = [];
   private states: History<State> | null = null;
   private openedText = '';
   /** What was last given out to be saved. */
@@ -59,8 +55,7 @@ export class Session {
     const reading = readProject(text);
     if (reading.project) {
       this.project = reading.project;
-      this.otherWarnings = reading.issues.filter((issue) => !isOfBuildUps(issue));
-      this.states = new History({ scene: reading.project.scene, issues: reading.issues }, unsaved);
+      this.states = new History({ scene: reading.project.scene, issues: reading.issues }, unsaved, hasSameContent);
       this.openedText = text;
       this.offered = null;
     }
@@ -73,16 +68,19 @@ export class Session {
    */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture: number | null = null): SessionAnswer {
     const project = this.opened();
-    const scene = withThickness(project.scene, buildUp, layer, thicknessMm);
-    // The build-ups alone are read again: the rest was checked when the file was opened and has not changed.
-    const { format, version, name, deck, materials, buildups, zones } = scene;
-    const changed = { format, version, name, deck: { outline: deck.outline, bays: [] }, materials, buildups, zones: zones.slice(0, 1) };
-    const reading = parseScene(JSON.stringify(changed), KNOWN_IDS);
-    const issues = reading.issues.filter(isOfBuildUps).map(withoutLine);
-    if (!reading.scene) return { project: null, issues };
+    const buildups = withThickness(project.scene, buildUp, layer, thicknessMm);
+    return this.edit({ buildups }, thicknessEdit(project, { buildUp, layer, thicknessMm }), gesture);
+  }
+
+  /**
+   * Exchanges parts of the scene; refused with the same checks as a file, and then nothing changes.
+   * Edits of one gesture are one step of undo.
+   */
+  edit(patch: ScenePatch, edit: SceneEdit, gesture: number | null = null): SessionAnswer {
     const states = this.known();
-    const state = { scene, issues: [...issues, ...this.otherWarnings] };
-    states.push(thicknessEdit(project, { buildUp, layer, thicknessMm }), state, gesture);
+    const reading = readEdited(states.present.scene, patch);
+    if (!reading.scene) return { project: null, issues: reading.issues };
+    states.push(edit, reading, gesture);
     return this.show(states.present);
   }
 
@@ -115,8 +113,7 @@ export class Session {
   }
 
   private show({ scene, issues }: State): SessionAnswer {
-    const previous = this.opened();
-    this.project = evaluateProject(scene, { cellM: previous.resolved.input.cellM, previous });
+    this.project = evaluateProject(scene, { previous: this.opened() });
     return { project: this.project, issues };
   }
 
@@ -204,8 +201,18 @@ export class Session {
   }
 }
 
-function isOfBuildUps(issue: Issue): boolean {
-  return issue.path.startsWith('buildups');
+/** The scene with a patch, checked like a file; parts that the patch leaves alone stay the very same objects. */
+function readEdited(scene: SceneFile, patch: ScenePatch): State | { readonly scene: null; readonly issues: readonly Issue[] } {
+  const wanted = Object.fromEntries(Object.entries({ ...scene, ...patch }).filter(([, value]) => value !== null && value !== undefined));
+  const reading = readSceneText(JSON.stringify(wanted));
+  const issues = reading.issues.map(withoutLine);
+  if (!reading.scene) return { scene: null, issues };
+  const untouched = Object.entries(scene).filter(([key]) => !Object.hasOwn(patch, key));
+  return { scene: { ...reading.scene, ...Object.fromEntries(untouched) }, issues };
+}
+
+function hasSameContent(one: State, other: State): boolean {
+  return JSON.stringify(one.scene) === JSON.stringify(other.scene);
 }
 
 /** The text an edit is read from is not the user's file: its lines mean nothing to them. */
@@ -222,11 +229,11 @@ function thicknessEdit(project: Project, to: { buildUp: string; layer: number; t
   return { kind: 'thickness', buildUp: to.buildUp, layer: to.layer, fromMm, toMm: to.thicknessMm };
 }
 
-function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile {
+function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile['buildups'] {
   if (!scene.buildups.some((buildUp) => buildUp.id === buildUpId && index in buildUp.layers)) {
     throw new RangeError(`setThickness: no layer ${index} in a build-up "${buildUpId}"`);
   }
-  const buildups = scene.buildups.map((buildUp) => {
+  return scene.buildups.map((buildUp) => {
     if (buildUp.id !== buildUpId) return buildUp;
     const layers = buildUp.layers.map((layer, i) => {
       if (i !== index) return layer;
@@ -235,7 +242,6 @@ function withThickness(scene: SceneFile, buildUpId: string, index: number, thick
     });
     return { ...buildUp, layers };
   });
-  return { ...scene, buildups };
 }
 
 /** Build-ups with names, thicknesses and sources looked up, for the app's lists and thickness controls. */

@@ -13,10 +13,11 @@ import type {
   SceneText,
   Snapshot,
 } from '../model/engine.ts';
-import { type HistoryView, NO_HISTORY, type SceneEdit } from '../model/history.ts';
+import { type HistoryView, NO_HISTORY, type PartsEdit, type SceneEdit, type ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
+import type { SceneFile } from '../model/scene-file.ts';
 import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
@@ -68,6 +69,12 @@ export interface SceneActions {
   openText(fileName: string, text: string, unsaved?: boolean): Promise<void>;
   /** Edits of one gesture, as `newGesture` gives it, are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): void;
+  /**
+   * Exchanges parts of the scene, when its turn comes, as it then stands. Within a gesture each call says where things end
+   * up, not by how much they move: calls that wait are replaced by later ones of their gesture.
+   * Gives the errors by which it was refused, to be told in place; none where it was done.
+   */
+  edit(make: (scene: SceneFile) => ScenePatch, edit: PartsEdit, gesture?: number): Promise<readonly Issue[]>;
   newGesture(): number;
   travel(way: 'undo' | 'redo'): void;
   sceneText(use: 'file' | 'copy'): Promise<SceneText>;
@@ -128,40 +135,71 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
       });
       await Promise.all([refresh.refreshMap(), refresh.refreshLog(), refresh.refreshPoses()]);
     },
-    setThickness: (buildUp, layer, thicknessMm, gesture) =>
-      edits.push(`${buildUp} ${layer} ${gesture}`, async () => ({
-        answer: await answered(engine.setThickness(buildUp, layer, thicknessMm, gesture)),
-        travelled: null,
-      })),
-    newGesture: () => ++gestures,
-    // Each press of undo is a step of its own, after the edits that still wait.
-    travel: (way) =>
-      edits.push(`travel ${++gestures}`, async () => {
-        const edit = store.getState().history[way];
-        const answer = edit && (await answered(engine.travel(way)));
-        return answer && { answer, travelled: { way, edit } };
-      }),
+    ...editActions(
+      engine,
+      () => store.getState(),
+      (...job) => edits.push(...job),
+    ),
     dismissRefusal: () => set({ refused: null }),
     markSaved: async (name) => set({ history: await engine.markSaved(), saved: { at: new Date(), name } }),
     ...handedThrough(engine),
   }));
 
   const refresh = refreshers(engine, view, store);
-  let gestures = 0;
   const edits = latestOfEach<Edited | null>(async (edited) => {
     if (edited === null) return;
-    const { answer, travelled } = edited;
+    const { answer, travelled, told } = edited;
+    if (!answer.ok && told) {
+      told(answer.issues);
+      return;
+    }
     if (!answer.ok) {
       store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
       return;
     }
     const { snapshot, warnings } = answer;
     store.setState({ snapshot, history: snapshot.history, travelled, warnings });
+    told?.([]);
     await Promise.all(Object.values(refresh).map((again) => again()));
   });
   followView(view, store, refresh);
   followLanguage(engine, view, store, refresh);
   return store;
+}
+
+type EditActions = Pick<SceneActions, 'setThickness' | 'edit' | 'travel' | 'newGesture'>;
+type Queue = ReturnType<typeof latestOfEach<Edited | null>>['push'];
+
+/** What changes the scene: each waits for its turn. */
+function editActions(engine: Engine, get: () => SceneState, push: Queue): EditActions {
+  let gestures = 0;
+  return {
+    setThickness: (buildUp, layer, thicknessMm, gesture) =>
+      push(`${buildUp} ${layer} ${gesture}`, async () => ({
+        answer: await answered(engine.setThickness(buildUp, layer, thicknessMm, gesture)),
+        travelled: null,
+      })),
+    edit: (make, edit, gesture) => {
+      const kind = `parts ${gesture ?? `alone ${++gestures}`}`;
+      return new Promise((told) => {
+        const job = async () => {
+          const { snapshot } = get();
+          const answer = snapshot && (await answered(engine.edit(make(snapshot.scene), edit, gesture)));
+          if (answer === null) told([]);
+          return answer && { answer, travelled: null, told };
+        };
+        push(kind, job, () => told([]));
+      });
+    },
+    newGesture: () => ++gestures,
+    // Each press of undo is a step of its own, after the edits that still wait.
+    travel: (way) =>
+      push(`travel ${++gestures}`, async () => {
+        const edit = get().history[way];
+        const answer = edit && (await answered(engine.travel(way)));
+        return answer && { answer, travelled: { way, edit } };
+      }),
+  };
 }
 
 /** The engine speaks the language of the view; what is shown already is told again in it, not calculated anew. */
@@ -205,6 +243,8 @@ function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<type
 interface Edited {
   readonly answer: OpenAnswer;
   readonly travelled: Travelled | null;
+  /** Takes the errors to where the edit was made, instead of a sheet over the page. */
+  readonly told?: (errors: readonly Issue[]) => void;
 }
 
 /** What follows stage, map, picked cell and chosen vehicle. */
@@ -312,26 +352,32 @@ async function answered<Answer extends OpenAnswer | null>(work: Promise<Answer>)
  * Runs one job at a time and, of those that come meanwhile, only the latest of each kind: a dragged slider never queues
  * up, and an edit of one layer never swallows that of another.
  */
-function latestOfEach<T>(done: (answer: T) => Promise<void>): { push(kind: string, job: () => Promise<T>): void; drop(): void } {
+function latestOfEach<T>(done: (answer: T) => Promise<void>): {
+  /** `dropped` is called for a job that never runs. */
+  push(kind: string, job: () => Promise<T>, dropped?: () => void): void;
+  drop(): void;
+} {
   let running = false;
-  const waiting = new Map<string, () => Promise<T>>();
+  const waiting = new Map<string, { readonly job: () => Promise<T>; readonly dropped?: (() => void) | undefined }>();
   async function run(): Promise<void> {
     running = true;
     try {
       for (let next = waiting.entries().next().value; next; next = waiting.entries().next().value) {
         waiting.delete(next[0]);
-        await done(await next[1]());
+        await done(await next[1].job());
       }
     } finally {
       running = false;
     }
   }
   return {
-    push(kind, job) {
-      waiting.set(kind, job);
+    push(kind, job, dropped) {
+      waiting.get(kind)?.dropped?.();
+      waiting.set(kind, { job, dropped });
       if (!running) void run();
     },
     drop() {
+      for (const { dropped } of waiting.values()) dropped?.();
       waiting.clear();
     },
   };

@@ -32,7 +32,7 @@ const MAY: Record<string, Row> = {
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },
   cli: { folders: ['model', 'scene', 'import', 'catalogue', 'project', 'export', 'lighten'], packages: [/^node:/] },
   view3d: { folders: ['model', 'mesh', 'store'], packages: [REACT, THREE, ZUSTAND] },
-  ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND, /^fflate$/] },
+  ui: { folders: ['model', 'store'], packages: [REACT, ZUSTAND, /^fflate$/, /^qrcode$/] },
   '': {
     folders: ['model', 'catalogue', 'scene', 'core', 'mesh', 'project', 'worker', 'store', 'view3d', 'ui'],
     packages: [REACT, THREE, ZUSTAND, /^comlink$/, /^@fontsource\//],

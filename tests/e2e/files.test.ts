@@ -46,7 +46,10 @@ async function typeThickness(page: Page, mm: string): Promise<void> {
   const field = page.locator('.thickness-row .number-field input').first();
   await field.fill(mm);
   await field.press('Enter');
-  await page.waitForFunction((typed) => window.__loamdeck.scene().history.undo?.toMm === Number(typed), mm);
+  await page.waitForFunction((typed) => {
+    const { undo } = window.__loamdeck.scene().history;
+    return undo?.kind === 'thickness' && undo.toMm === Number(typed);
+  }, mm);
 }
 
 /** What lies in the browser's storage. */

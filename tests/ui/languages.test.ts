@@ -60,6 +60,7 @@ const CHOICES = [
   'stage',
   'over',
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
+  { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
 ];
 
 /** What a sentence says with numbers, words and lists for its parameters; combinations its types rule out may throw. */

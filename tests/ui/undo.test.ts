@@ -3,8 +3,8 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Snapshot } from '../../src/model/engine.ts';
 import type { SceneEdit } from '../../src/model/history.ts';
+import { editText, travelledSentence } from '../../src/ui/facts/edit-names.ts';
 import { wayOf } from '../../src/ui/file/use-undo-keys.ts';
-import { travelledSentence } from '../../src/ui/frame/LiveSummary.tsx';
 import { speak } from '../../src/ui/text/text.ts';
 
 const key = (pressed: string) => {
@@ -44,5 +44,19 @@ describe('what is said of a step', () => {
 
   it('calls by its id what the scene no longer has', () => {
     expect(travelledSentence({ buildUps: [] }, { way: 'undo', edit })).toBe('Undone: 2 in lawn is 200 mm again.');
+  });
+
+  it('of parts names what was done to which, in both languages', () => {
+    const moved: SceneEdit = { kind: 'parts', act: 'move', part: 'zone', names: ['Z1', 'Z2'] };
+    expect(editText(snapshot, moved)).toBe('zones Z1 and Z2: moved');
+    expect(travelledSentence(snapshot, { way: 'undo', edit: moved })).toBe('Undone: zones Z1 and Z2: moved.');
+    speak('de');
+    expect(editText(snapshot, { ...moved, names: ['Z1'] })).toBe('Zone Z1: verschoben');
+    expect(travelledSentence(snapshot, { way: 'redo', edit: moved })).toBe('Wiederholt: Zonen Z1 und Z2: verschoben.');
+  });
+
+  it('counts names beyond three', () => {
+    const split: SceneEdit = { kind: 'parts', act: 'add', part: 'bay', names: ['A1', 'A2', 'A3', 'A4', 'A5'] };
+    expect(editText(snapshot, split)).toBe('bays A1, A2, A3 and 2 more: added');
   });
 });

@@ -1,25 +1,13 @@
 /** The scene as a link, with its size; or what to do where it is too large for one. */
 
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { t } from '../text/text.ts';
-import { useStores } from '../use-stores.ts';
-import { linkOf, MOST_CHARACTERS } from './scene-link.ts';
+import { MOST_CHARACTERS } from './scene-link.ts';
+import { useShareLink } from './use-share-link.ts';
 
 export function ShareLink() {
-  const { scene } = useStores();
-  const [link, setLink] = useState<string | null>(null);
+  const link = useShareLink();
   const [copied, setCopied] = useState(false);
-  useEffect(() => {
-    let gone = false;
-    const make = async () => {
-      const { text } = await scene.getState().sceneText('copy');
-      if (!gone) setLink(`${location.origin}${location.pathname}${linkOf(text)}`);
-    };
-    void make();
-    return () => {
-      gone = true;
-    };
-  }, [scene]);
   if (link === null) return null;
   if (link.length > MOST_CHARACTERS) return <p className="small">{t.file.linkTooLong(link.length, MOST_CHARACTERS)}</p>;
   const copy = async () => {

@@ -1,6 +1,6 @@
 /** One step back, one step forth: two buttons that say what they would do. */
 
-import { editNames } from '../facts/edit-names.ts';
+import { editText } from '../facts/edit-names.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
@@ -16,8 +16,7 @@ export function UndoButtons() {
     <div className="undo-buttons">
       {WAYS.map((way) => {
         const edit = history[way];
-        const names = edit && editNames(snapshot, edit);
-        const says = edit && names && t.file.thickness(names.layer, names.buildUp, edit.fromMm, edit.toMm);
+        const says = edit && editText(snapshot, edit);
         const title = says === null ? t.file[way] : way === 'undo' ? t.file.undoes(says) : t.file.redoes(says);
         return (
           // Not switched off when there is nothing left: the focus would fall to nowhere after the last step.

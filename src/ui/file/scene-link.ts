@@ -1,6 +1,7 @@
 /** A scene in the part of an address behind "#", which browsers send to nobody: deflated, with its length and a checksum. */
 
 import { deflateSync, Inflate } from 'fflate';
+import { SCENE_WORDS } from './scene-words.ts';
 
 /** Longer addresses are cut by mail programs and messengers. */
 export const MOST_CHARACTERS = 16_000;
@@ -8,7 +9,9 @@ export const MOST_CHARACTERS = 16_000;
 const MOST_BYTES = 5_000_000;
 /** So little is inflated at once that no bomb gets far beyond the limit. */
 const PIECE = 1024;
-const VERSION = 1;
+/** What a version is packed against: the first one was against nothing. */
+const WORDS_OF: Readonly<Record<string, Uint8Array>> = { 1: new Uint8Array(0), 2: new TextEncoder().encode(SCENE_WORDS) };
+const VERSION = 2;
 const MARK = '#scene=';
 
 export type LinkRead =
@@ -20,27 +23,28 @@ export const isLink = (hash: string): boolean => hash.startsWith(MARK);
 
 /** What goes behind the address of the app, whatever its length. */
 export function linkOf(text: string): string {
-  const packed = base64url(deflateSync(new TextEncoder().encode(text), { level: 9 }));
+  const packed = base64url(deflateSync(new TextEncoder().encode(text), { level: 9, dictionary: WORDS_OF[VERSION] }));
   return `${MARK}${VERSION}.${packed.length}.${checksum(packed)}.${packed}`;
 }
 
 export function readLink(hash: string): LinkRead {
   const [version = '', length = '', sum = '', packed = '', ...more] = hash.slice(MARK.length).split('.');
   if (/^\d+$/.test(version) && Number(version) > VERSION) return { ok: false, why: 'newer' };
-  if (version !== String(VERSION) || !/^\d{1,9}$/.test(length) || more.length > 0) return { ok: false, why: 'damaged' };
+  const words = WORDS_OF[version];
+  if (words === undefined || !/^\d{1,9}$/.test(length) || more.length > 0) return { ok: false, why: 'damaged' };
   const sent = Number(length);
   if (packed.length < sent) return { ok: false, why: 'incomplete', arrived: packed.length, sent };
   if (packed.length > sent || checksum(packed) !== sum) return { ok: false, why: 'damaged' };
   if (sent > MOST_CHARACTERS) return { ok: false, why: 'too large' };
-  return inflated(packed);
+  return inflated(packed, words);
 }
 
-function inflated(packed: string): LinkRead {
+function inflated(packed: string, dictionary: Uint8Array): LinkRead {
   try {
     const bytes = bytesOf(packed);
     const parts: Uint8Array[] = [];
     let size = 0;
-    const inflate = new Inflate((part) => {
+    const inflate = new Inflate({ dictionary }, (part) => {
       parts.push(part);
       size += part.length;
     });

@@ -1,13 +1,11 @@
 /** Says in words, for people who do not see the picture, what was just opened, picked or stepped to. */
 
 import { useMemo } from 'react';
-import type { Snapshot } from '../../model/engine.ts';
 import type { CoreLog } from '../../model/maps.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
-import type { Travelled } from '../../store/scene-store.ts';
 import { missingBasis } from '../facts/basis.ts';
 import { bayVerdicts } from '../facts/bay-verdict.ts';
-import { editNames } from '../facts/edit-names.ts';
+import { travelledSentence } from '../facts/edit-names.ts';
 import { headlineOf } from '../facts/headline.ts';
 import { judge } from '../facts/utilisation.ts';
 import { headlineText } from '../side/Headline.tsx';
@@ -23,12 +21,6 @@ export function placeSentence(log: CoreLog, stage: string, basis?: SceneBasis): 
   const says = t.live.verdict(place, log.utilisation, judge(log.utilisation), log.bayConfirmed);
   const missing = missingBasis(basis);
   return missing.length > 0 ? says : t.live.withBasis(says, t.basis.short(basis, missing));
-}
-
-/** What undo or redo just did. */
-export function travelledSentence(snapshot: Pick<Snapshot, 'buildUps'>, { way, edit }: Travelled): string {
-  const { layer, buildUp } = editNames(snapshot, edit);
-  return way === 'undo' ? t.file.undone(layer, buildUp, edit.fromMm) : t.file.redone(layer, buildUp, edit.toMm);
 }
 
 export function LiveSummary() {

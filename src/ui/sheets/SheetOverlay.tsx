@@ -6,6 +6,8 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { SheetName } from '../../store/sheet-view.ts';
 import { distinctBases } from '../facts/basis.ts';
 import { heapStage } from '../facts/heap-board.ts';
+import { qrCode } from '../facts/qr-code.ts';
+import { useShareLink } from '../file/use-share-link.ts';
 import { type PrintWords, printWords } from '../text/print-words.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { useWidth } from '../use-width.ts';
@@ -51,9 +53,11 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
   const paper = paperOf(sheet, choices.paper, drawing);
   const stage = heapStage(snapshot.stages, choices.stage ?? shown);
   const picture = useStagePicture(sheet === 'talk' ? stage : null, 960, 540);
+  const link = useShareLink();
+  const share = useMemo(() => (sheet === 'heaps' && link !== null ? { link, code: qrCode(link) } : null), [sheet, link]);
   const on = useMemo(
-    (): SheetContext => ({ snapshot, words, language, paper, stage, derive: setAsk }),
-    [snapshot, words, language, paper, stage],
+    (): SheetContext => ({ snapshot, words, language, paper, stage, share, derive: setAsk }),
+    [snapshot, words, language, paper, stage, share],
   );
   const { material, scale } = choices;
   const blocks = useMemo(() => blocksOf(sheet, on, { material, scale, drawing, picture }), [sheet, on, material, scale, drawing, picture]);

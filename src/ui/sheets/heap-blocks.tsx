@@ -6,6 +6,7 @@ import { talkMaterials } from '../facts/talk-facts.ts';
 import { BAY_FILLS, fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
 import { roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
 import { ScaleBar } from './ScaleBar.tsx';
+import { codeSideMm, NoShareCode, ShareCode } from './ShareCode.tsx';
 import type { SheetContext } from './sheet-context.ts';
 
 /** Title, order of the materials, legend and scale bar around the plan [mm]. */
@@ -13,9 +14,13 @@ const AROUND_MM = 40;
 /** More are hard to tell apart on a board; those of the stage come first. */
 const FIRST = 4;
 
-export function heapScales({ snapshot, paper }: Pick<SheetContext, 'snapshot' | 'paper'>): number[] {
+/** Between the plan and the code beside it [mm]. */
+const BESIDE_MM = 6;
+
+export function heapScales({ snapshot, paper, share }: Pick<SheetContext, 'snapshot' | 'paper' | 'share'>): number[] {
   const room = roomMm(paper);
-  return fittingScales(snapshot, room.widthMm - 2, room.heightMm - AROUND_MM);
+  const code = share?.code ? codeSideMm(share.code) + BESIDE_MM : 0;
+  return fittingScales(snapshot, room.widthMm - 2 - code, room.heightMm - AROUND_MM);
 }
 
 export const ALL_MATERIALS = '*';
@@ -27,7 +32,7 @@ export interface HeapChoice {
 }
 
 export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
-  const { snapshot, words, stage } = on;
+  const { snapshot, words, stage, share } = on;
   const { report, scene, stages, materialNames } = snapshot;
   const shown = stage === null ? undefined : stages[stage];
   const all = heapMaterials(report);
@@ -46,12 +51,16 @@ export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
       <h2>{title}</h2>
       <p className="paper-says">{words.heaps.says}</p>
       <p className="heap-order">{materials.length === 1 ? names[0] : words.heaps.materials(names)}</p>
-      <HeapPlanPaper snapshot={snapshot} scale={scale} columns={columns} labels={labels} title={title} />
+      <div className="heap-middle">
+        <HeapPlanPaper snapshot={snapshot} scale={scale} columns={columns} labels={labels} title={title} />
+        {share?.code && <ShareCode link={share.link} code={share.code} words={words} />}
+      </div>
       <div className="heap-foot">
         <ScaleBar scale={scale} words={words} />
         <span>{words.scaleIs(scale)}</span>
         <Legend on={on} />
       </div>
+      {share !== null && share.code === null && <NoShareCode link={share.link} words={words} />}
     </div>
   );
   const missing = scene.deck.bays.some(({ id }) => !labels.some(({ bay }) => bay === id));

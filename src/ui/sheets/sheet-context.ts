@@ -3,8 +3,15 @@
 import type { DerivationAsk } from '../../model/derivation.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import type { Language } from '../../model/language.ts';
+import type { QrCode } from '../facts/qr-code.ts';
 import type { PrintWords } from '../text/print-words.ts';
 import type { PaperSize } from './paged-sheet.ts';
+
+/** The scene as a link, and that as a code where one holds it. */
+export interface SheetShare {
+  readonly link: string;
+  readonly code: QrCode | null;
+}
 
 export interface SheetContext {
   readonly snapshot: Snapshot;
@@ -13,6 +20,8 @@ export interface SheetContext {
   readonly paper: PaperSize;
   /** Index of the stage it speaks of; null without stages. */
   readonly stage: number | null;
+  /** Null until it is made. */
+  readonly share: SheetShare | null;
   /** Asks for the derivation of a number. */
   readonly derive: (ask: DerivationAsk) => void;
 }

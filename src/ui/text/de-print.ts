@@ -235,6 +235,13 @@ export const print: Worded<typeof enPrint> = {
     picture: 'Schnitt im Maßstab; sein Schriftfeld nennt Maßstab, Höhen und Quellen.',
   },
 
+  share: {
+    code: 'QR-Code mit dem Link zu dieser Szene',
+    says: (address: string) => `Öffnet diese Szene wie gedruckt, unter ${address}`,
+    tooLong: (bytes: number, most: number) =>
+      `Kein QR-Code: Der Link zu dieser Szene hat ${n.number(bytes, 0)} Byte, ein Code fasst höchstens ${n.number(most, 0)}. Bitte stattdessen die Datei weitergeben.`,
+  },
+
   derivation: {
     title: 'Wie diese Zahl entsteht',
     close: 'Herleitung schließen',

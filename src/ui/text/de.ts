@@ -15,6 +15,7 @@ import {
   unitText,
   wholePercent,
 } from '../format.ts';
+import { edits } from './de-edits.ts';
 import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
@@ -359,6 +360,7 @@ export const de: Texts = {
   },
   help,
   file,
+  edits,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',
     says: 'Eine Szene mit einer begrünten Decke öffnen: ihre Lagen in 3D, die Last jeder Zelle gegen die zulässige Last ihres Feldes, in der fertigen Anlage und in jedem Bauzustand.',

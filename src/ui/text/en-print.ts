@@ -230,6 +230,13 @@ export const print = {
     picture: 'Section to scale; its own title block says scale, heights and sources.',
   },
 
+  share: {
+    code: 'QR code of the link to this scene',
+    says: (address: string) => `Opens this scene as printed, at ${address}`,
+    tooLong: (bytes: number, most: number) =>
+      `No QR code: the link to this scene has ${n.number(bytes, 0)} bytes, and a code holds ${n.number(most, 0)} at most. Hand on the file instead.`,
+  },
+
   derivation: {
     title: 'How this number comes about',
     close: 'Close the derivation',

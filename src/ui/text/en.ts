@@ -25,6 +25,7 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
+import { edits } from './en-edits.ts';
 import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
@@ -367,6 +368,7 @@ export const en = {
   },
   help,
   file,
+  edits,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',

@@ -1,0 +1,65 @@
+/** Questions on a file and their answers, in German. */
+
+import type { Choices, Group, Questions } from './en-questions.ts';
+import { numberDe, placeDe, sizeDe, some } from './number-words.ts';
+import { TERMS_DE } from './term-words.ts';
+
+const { units, axes, separators, marks } = TERMS_DE;
+const group = ({ count, from, to }: Group) => `${count} × ${numberDe(from)} bis ${numberDe(to)}`;
+const AXES = 'Wie liegen die Zahlen der Datei im Plan?';
+
+export const QUESTIONS_DE: Questions = {
+  ENCODING: (v) => `Text ist wohl mit dem falschen Zeichensatz gelesen, zum Beispiel „${v.sample}“. Welcher war gemeint?`,
+  UNIT: (v) =>
+    `Die Zeichnung misst ${sizeDe(v)} in ihren eigenen Einheiten (${v.said === 'none' ? 'keine Einheit angegeben' : units[v.said]}). Welche Einheit war gemeint?`,
+  UNIT_DOUBTED: (v) =>
+    `Die Datei gibt ${units[v.said]} an, das sind ${sizeDe(v)} m. Zur Größe passen ${units[v.guess]} besser. Was war gemeint?`,
+  UNIT_DEGREES: (v) => `Die Werte sehen nach geografischer Länge und Breite aus (${placeDe(v, 5)}). In örtliche Meter umrechnen?`,
+  AXES: () => AXES,
+  AXES_APART: () => `Die Zeichnung läge neben der Decke oder gegen sie gespiegelt. ${AXES}`,
+  AXES_NORTHING: () => `Die erste Zahl sieht nach Hochwert aus, die zweite nach Rechtswert. ${AXES}`,
+  STRAY: (v) =>
+    `${v.count === 1 ? 'Ein Punkt liegt' : `${v.count} Punkte liegen`} ${v.farM} m vom Rest entfernt, bei ${placeDe(v, 1)}. Weglassen?`,
+  LEVEL_UNIT: (v) => `Die Höhen reichen von ${numberDe(v.from)} bis ${numberDe(v.to)}. In welcher Einheit?`,
+  LEVELS_ZERO: (v) => `${v.count === 1 ? 'Die einzige Höhe ist' : `Alle ${v.count} Höhen sind`} 0. Ist das die Höhe, oder gibt es keine?`,
+  LEVEL_GROUPS: (v) =>
+    `Die Höhen bilden zwei Gruppen, ${group({ count: v.lowCount, from: v.lowFrom, to: v.lowTo })} und ${group({ count: v.highCount, from: v.highFrom, to: v.highTo })} m. Welches Höhensystem gilt?`,
+  LEVELS_DOUBLE: (v) =>
+    `${some(v.count, 'Stelle hat', 'Stellen haben')} zwei Höhen, die sich um bis zu ${numberDe(v.mostM)} m unterscheiden, zum Beispiel bei ${placeDe(v)}. Welche gilt?`,
+  DECIMAL: (v) => `„${v.sample}“: ${v.large} oder ${v.small.replace('.', ',')}? Die Antwort gilt für die ganze Datei.`,
+  SEPARATOR: (v) => `Welches Zeichen trennt die Spalten von „${v.sample}“?`,
+  COLUMNS: (v) => `Was steht in welcher Spalte? Erste Zeile: ${v.sample}`,
+  DATES: (v) => `In Zeile ${v.row} steht ein Datum (${v.sample}). War ${numberDe(v.number)} gemeint?`,
+  TRUNCATED: (v) =>
+    `Die Datei bricht mittendrin ab; ${some(v.count, 'Eintrag davor ist lesbar. Ihn verwenden?', 'Einträge davor sind lesbar. Sie verwenden?')}`,
+  SIMPLIFY: (v) =>
+    `${v.count === 1 ? 'Eine Linie hat' : `${v.count} Linien haben`} bis zu ${v.most} Punkte. Um höchstens ${v.errorMm} mm vereinfachen (${v.after} Punkte, die Fläche ändert sich um ${numberDe(v.areaM2)} m²)?`,
+};
+
+export const CHOICES_DE: Choices = {
+  ENCODING_AS: (v) => `${v.encoding}: ${v.sample}`,
+  ENCODING_REPAIR: (v) => `Berichtigen: ${v.after}`,
+  ENCODING_KEEP: (v) => `Lassen, wie es ist: ${v.before}`,
+  UNIT: (v) => `${units[v.unit]}: ${sizeDe(v)} m`,
+  DEGREES: (v) => `Länge und Breite: ${sizeDe(v)} m`,
+  AXES: (v) => axes[v.axes],
+  STRAY_LEAVE: () => 'Weglassen.',
+  STRAY_KEEP: () => 'Behalten.',
+  LEVEL_UNIT: (v) => `${units[v.unit]}: ${numberDe(v.from)} bis ${numberDe(v.to)} m`,
+  ZERO_NONE: () => 'Es gibt keine Höhe.',
+  ZERO_LEVEL: () => 'Die Höhe ist 0,000.',
+  GROUP_LOW: (v) => `Untere: ${group(v)} m`,
+  GROUP_HIGH: (v) => `Obere: ${group(v)} m`,
+  GROUP_BOTH: () => 'Beide',
+  DOUBLE_LOWER: () => 'Die untere: mehr Aufbau, mehr Last.',
+  DOUBLE_UPPER: () => 'Die obere.',
+  SEPARATOR: (v) => `mit ${separators[v.separator]}`,
+  DECIMAL: (v) => `Dezimal${marks[v.mark].toLowerCase()}: ${v.number.replace('.', ',')}`,
+  COLUMNS: (v) => v.columns,
+  DATES_LEAVE: () => 'Diese Zeilen weglassen.',
+  DATES_NUMBER: (v) => `Tag und Monat als Zahl lesen: ${numberDe(v.number)}.`,
+  CUT_STOP: () => 'Nein, ich besorge die ganze Datei.',
+  CUT_USE: () => 'Ja, den gelesenen Teil verwenden.',
+  SIMPLIFY: (v) => `Vereinfachen: ${v.after} Punkte.`,
+  SIMPLIFY_KEEP: (v) => `Behalten: ${v.before} Punkte.`,
+};

@@ -1,0 +1,32 @@
+/** The link of the scene as a QR code on paper, with where it leads; or why there is none. */
+
+import { MOST_QR_BYTES, type QrCode } from '../facts/qr-code.ts';
+import type { PrintWords } from '../text/print-words.ts';
+
+/** Side of a square: what usual telephones read from paper at arm's length (common practice: not below 0.4 mm). */
+const SQUARE_MM = 0.5;
+
+export const codeSideMm = ({ size }: QrCode): number => size * SQUARE_MM;
+
+interface Props {
+  readonly link: string;
+  readonly code: QrCode;
+  readonly words: PrintWords;
+}
+
+export function ShareCode({ link, code, words }: Props) {
+  const side = `${codeSideMm(code)}mm`;
+  return (
+    <figure className="share-code" style={{ width: side }}>
+      <svg role="img" aria-label={words.share.code} width={side} height={side} viewBox={`0 0 ${code.size} ${code.size}`}>
+        <rect width={code.size} height={code.size} fill="#ffffff" />
+        <path d={code.path} fill="#000000" shapeRendering="crispEdges" />
+      </svg>
+      <figcaption>{words.share.says(link.replace(/[?#].*$/, ''))}</figcaption>
+    </figure>
+  );
+}
+
+export function NoShareCode({ link, words }: Pick<Props, 'link' | 'words'>) {
+  return <p className="share-none">{words.share.tooLong(new TextEncoder().encode(link).length, MOST_QR_BYTES)}</p>;
+}

@@ -1,0 +1,65 @@
+/** Sentences of steps that draw, change or take away parts of a scene. */
+
+import type { EditAct, EditPart, PartsEdit } from '../../model/history.ts';
+
+const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = {
+  scene: ['scene', 'scenes'],
+  outline: ['outline of the deck', 'outlines of the deck'],
+  opening: ['opening', 'openings'],
+  levels: ['deck levels', 'deck levels'],
+  bay: ['bay', 'bays'],
+  zone: ['zone', 'zones'],
+  edge: ['edge', 'edges'],
+  outlet: ['outlet', 'outlets'],
+  column: ['column', 'columns'],
+  object: ['object', 'objects'],
+  route: ['route', 'routes'],
+  'set-up area': ['set-up area', 'set-up areas'],
+  stockpile: ['stockpile', 'stockpiles'],
+  plant: ['machine', 'machines'],
+  'access point': ['access point', 'access points'],
+  'build-up': ['build-up', 'build-ups'],
+  layer: ['layer', 'layers'],
+  material: ['material', 'materials'],
+  vehicle: ['vehicle', 'vehicles'],
+  stage: ['stage', 'stages'],
+  'hold point': ['hold point', 'hold points'],
+  view: ['view', 'views'],
+  rain: ['rain', 'rain'],
+  limits: ['limits', 'limits'],
+  probe: ['probe', 'probes'],
+};
+
+const ACTS: Readonly<Record<EditAct, string>> = {
+  add: 'added',
+  change: 'changed',
+  move: 'moved',
+  remove: 'taken out',
+  rename: 'renamed',
+  split: 'split',
+  merge: 'merged',
+  copy: 'copied',
+  order: 'put in another order',
+  import: 'imported',
+  derive: 'derived',
+  lighten: 'lightened',
+  exchange: 'exchanged',
+};
+
+/** Names told in full. */
+const MOST_NAMES = 3;
+
+function listed(names: readonly string[]): string {
+  const more = names.length - MOST_NAMES;
+  if (more > 0) return `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more`;
+  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+const step = ({ act, part, names }: PartsEdit) =>
+  `${[PARTS[part][names.length > 1 ? 1 : 0], listed(names)].filter((word) => word !== '').join(' ')}: ${ACTS[act]}`;
+
+export const edits = {
+  step,
+  undone: (edit: PartsEdit) => `Undone: ${step(edit)}.`,
+  redone: (edit: PartsEdit) => `Done again: ${step(edit)}.`,
+} as const;
