@@ -12,6 +12,7 @@ import { useStore } from 'zustand';
 import type { Engine } from './model/engine.ts';
 import type { Language } from './model/language.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
+import { isEditor } from './store/edit-view.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { isSheet } from './store/sheet-view.ts';
 import { createViewStore } from './store/view-store.ts';
@@ -82,6 +83,8 @@ async function open(demo: (typeof demos)[number]): Promise<void> {
   await scene.getState().openText(demo.name, await demo.load());
   const show = new URLSearchParams(location.search).get('show') ?? '';
   if (show === 'walk') view.getState().startWalk();
+  const editor = show.replace(/^edit-/, '');
+  if (editor !== show && isEditor(editor)) view.getState().edit(editor);
   if (show === 'talk') view.getState().showCard(0);
   const sheet = show.replace(/^sheet-/, '');
   if (sheet !== show && isSheet(sheet)) view.getState().showSheet(sheet);

@@ -1,11 +1,11 @@
 /** `import` on the command line: what was read, asked, changed; on wish the draft of a scene. */
 
+import { baysFromAxes } from '../edit/axis-bays.ts';
 import { type Draft, draftScene } from '../import/draft-scene.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
 import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
 import { type Issue, issueLine } from '../model/issue.ts';
-import { baysFromAxes } from '../project/axis-bays.ts';
 import { KNOWN_IDS } from '../project/materials.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import type { ImportCall } from './import-call.ts';

@@ -8,6 +8,7 @@ import type { PointM } from '../model/scene-file.ts';
 import { type ShownUnits, USUAL_UNITS } from '../model/shown-units.ts';
 import type { TakePicture } from '../model/view-picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
+import type { EditorName, Selected } from './edit-view.ts';
 import { SECTION_START, type SectionView } from './section-view.ts';
 import type { SheetName } from './sheet-view.ts';
 import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
@@ -93,6 +94,10 @@ export interface ViewState {
   readonly sheet: SheetName | null;
   /** Index of the card of the toolbox talk; null without a talk. */
   readonly card: number | null;
+  /** Page of the editor; null while only looking. */
+  readonly editor: EditorName | null;
+  /** Parts chosen to be changed; empty for none. */
+  readonly selected: readonly Selected[];
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
   /** Draws what is seen into a picture of any size; null without a 3D view. */
@@ -144,6 +149,9 @@ export interface ViewActions {
   showSheet(sheet: SheetName | null): void;
   /** Goes to a card of the toolbox talk; null leaves it. */
   showCard(card: number | null): void;
+  /** Goes to a page of the editor; null leaves it. */
+  edit(editor: EditorName | null): void;
+  select(selected: readonly Selected[]): void;
   setCanvas(canvas: ViewState['canvas']): void;
   /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
   reset(): void;
@@ -177,6 +185,8 @@ const START = {
   walk: null,
   sheet: null,
   card: null,
+  editor: null,
+  selected: [],
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -239,6 +249,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
     ...sectionActions(set, get),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     ...settingActions(set, get),
+    ...pageActions(set),
     startWalk: () => {
       const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
       if (walk !== null) return;
@@ -253,8 +264,6 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
       if (get().walk === null) return;
       set({ ...aside, walk: null, playing: false, camera: { count: get().camera.count + 1, to: 'home' } });
     },
-    showSheet: (sheet) => set({ sheet }),
-    showCard: (card) => set({ card }),
     setCanvas: (canvas) => set({ canvas }),
     reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
   }));
@@ -279,5 +288,15 @@ function settingActions(set: (change: Partial<ViewState>) => void, get: () => Vi
     setTheme: (theme) => set({ theme }),
     setLanguage: (language) => set({ language }),
     setUnits: (units) => set({ units: { ...get().units, ...units } }),
+  };
+}
+
+/** What stands before the model or beside it. */
+function pageActions(set: (change: Partial<ViewState>) => void): Pick<ViewActions, 'showSheet' | 'showCard' | 'edit' | 'select'> {
+  return {
+    showSheet: (sheet) => set({ sheet }),
+    showCard: (card) => set({ card }),
+    edit: (editor) => set({ editor }),
+    select: (selected) => set({ selected }),
   };
 }

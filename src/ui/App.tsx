@@ -3,6 +3,7 @@
 import './tokens.css';
 import './themes.css';
 import './app.css';
+import './edit/edit.css';
 import './parts/parts.css';
 import './file/file.css';
 import './frame/frame.css';
@@ -25,6 +26,7 @@ import './walk/walk.css';
 import { type ReactNode, useMemo } from 'react';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
+import { EditPanel } from './edit/EditPanel.tsx';
 import { RecoveredStrip } from './file/RecoveredStrip.tsx';
 import { useAutosave } from './file/use-autosave.ts';
 import { useLeaveWarning } from './file/use-leave-warning.ts';
@@ -85,23 +87,25 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   useTheme();
   useLanguage();
   const walking = useView((state) => state.walk !== null) && !empty;
+  const editor = useView((state) => (empty || walking ? null : state.editor));
   // What stands before the page is all that keys and readers reach.
   const covered = useView((state) => state.sheet !== null || state.card !== null) && !empty;
   return (
-    <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}`} inert={covered}>
+    <div className={`page ${empty ? 'page-empty' : walking ? 'page-walk' : `page-${layout}`}${editor ? ' page-edit' : ''}`} inert={covered}>
       {!empty && !walking && (
         <a className="skip" href="#tables">
           {t.app.skip}
         </a>
       )}
       {!walking && <TopStrip demos={demos} opening={opening} autosave={autosave} />}
-      {layout === 'split' && !empty && !walking && (
+      {editor && <EditPanel editor={editor} />}
+      {layout === 'split' && !empty && !walking && !editor && (
         <aside className="area-core" aria-label={t.core.title}>
           <CorePanel />
         </aside>
       )}
       <ViewArea layout={layout} bare={walking} canvas={canvas} demos={demos} opening={opening} />
-      {!empty && !walking && <SidePanel layout={layout} />}
+      {!empty && !walking && (!editor || layout === 'split') && <SidePanel layout={layout} />}
       {walking && <WalkPanels />}
       {layout !== 'phone' && !empty && !walking && (
         <section className="area-rail" aria-label={t.stage.title}>

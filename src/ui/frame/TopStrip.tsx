@@ -29,6 +29,8 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
   const changed = useScene((state) => state.history.changed);
   const saved = useScene((state) => state.saved);
   const working = useScene((state) => state.status === 'working');
+  const editing = useView((state) => state.editor !== null);
+  const edit = useView((state) => state.edit);
   const startWalk = useView((state) => state.startWalk);
   return (
     <header className="area-top top-strip">
@@ -57,6 +59,12 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
         <button type="button" className="button" onClick={startWalk}>
           <Icon name="eye" />
           {walk.enter}
+        </button>
+      )}
+      {name !== undefined && (
+        <button type="button" className="button" aria-pressed={editing} onClick={() => edit(editing ? null : 'plan')}>
+          <Icon name="pencil" />
+          {t.edit.open}
         </button>
       )}
       <SheetsMenu />

@@ -1,6 +1,7 @@
 /** Index tabs of the sheets: an upright register along the edge of the panel, or rows above it on a phone. */
 
 import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { tabAfter } from '../parts/tab-keys.ts';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -41,19 +42,10 @@ export function Register({ sheets, sheet, upright, onChoose }: Props) {
   }, [sheet]);
   const stops = useScene((state) => state.snapshot?.report.findings.filter(({ severity }) => severity === 'stop').length ?? 0);
   const onKeyDown = (event: KeyboardEvent) => {
-    const at = sheets.indexOf(sheet);
-    const steps: Readonly<Record<string, number>> = {
-      ArrowDown: at + 1,
-      ArrowRight: at + 1,
-      ArrowUp: at - 1,
-      ArrowLeft: at - 1,
-      Home: 0,
-      End: sheets.length - 1,
-    };
-    const to = steps[event.key];
-    if (to === undefined) return;
+    const to = tabAfter(event.key, sheets.indexOf(sheet), sheets.length);
+    if (to === null) return;
     event.preventDefault();
-    const next = sheets[(to + sheets.length) % sheets.length] as Sheet;
+    const next = sheets[to] as Sheet;
     onChoose(next);
     list.current?.querySelector<HTMLElement>(`#tab-${next}`)?.focus();
   };

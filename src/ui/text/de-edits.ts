@@ -64,3 +64,10 @@ export const edits: Texts['edits'] = {
   undone: (edit) => `Rückgängig gemacht: ${step(edit)}.`,
   redone: (edit) => `Wiederholt: ${step(edit)}.`,
 };
+
+export const edit: Texts['edit'] = {
+  open: 'Bearbeiten',
+  title: 'Bearbeiten',
+  leave: 'Bearbeiten beenden',
+  pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten' },
+};

@@ -15,7 +15,7 @@ import {
   unitText,
   wholePercent,
 } from '../format.ts';
-import { edits } from './de-edits.ts';
+import { edit, edits } from './de-edits.ts';
 import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
@@ -360,6 +360,7 @@ export const de: Texts = {
   },
   help,
   file,
+  edit,
   edits,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',

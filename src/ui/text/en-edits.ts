@@ -63,3 +63,10 @@ export const edits = {
   undone: (edit: PartsEdit) => `Undone: ${step(edit)}.`,
   redone: (edit: PartsEdit) => `Done again: ${step(edit)}.`,
 } as const;
+
+export const edit = {
+  open: 'Edit',
+  title: 'Editor',
+  leave: 'Leave the editor',
+  pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants' },
+} as const;

@@ -25,7 +25,7 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
-import { edits } from './en-edits.ts';
+import { edit, edits } from './en-edits.ts';
 import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
@@ -368,6 +368,7 @@ export const en = {
   },
   help,
   file,
+  edit,
   edits,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',

@@ -1,9 +1,9 @@
 /** Bays from axes: a plain grid, an L-shaped deck, a turned grid, an edge beyond the axes; by hand. */
 
 import { describe, expect, it } from 'vitest';
+import { baysFromAxes } from '../../src/edit/axis-bays.ts';
 import { axisGridOf } from '../../src/import/axis-grid.ts';
 import type { PointM } from '../../src/model/scene-file.ts';
-import { baysFromAxes } from '../../src/project/axis-bays.ts';
 import { readProject } from '../../src/project/evaluate-project.ts';
 import { rect, SOIL_100, sceneOf, zone } from '../helpers/scene-builder.ts';
 

@@ -1,0 +1,5 @@
+/** Build-ups and materials, changed. */
+
+export function BuildUpEditor() {
+  return null;
+}

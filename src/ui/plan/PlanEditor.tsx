@@ -1,0 +1,5 @@
+/** The plan of the deck, drawn and changed. */
+
+export function PlanEditor() {
+  return null;
+}

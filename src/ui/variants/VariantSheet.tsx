@@ -1,0 +1,5 @@
+/** Schemes side by side. */
+
+export function VariantSheet() {
+  return null;
+}
