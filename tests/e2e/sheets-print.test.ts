@@ -1,5 +1,6 @@
 /** Print sheets and toolbox talk in a real browser: true scales in the PDF, pages, derivations that recompute, large cards. */
 
+import jsQR from 'jsqr';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { untilReady } from './app-state.ts';
@@ -66,9 +67,69 @@ describe('heap board', () => {
         expect(await page.locator('.paper .paper-plan text[data-bay="B4"]').textContent()).toContain('not confirmed');
         const fill = await page.locator('.paper .paper-plan path[data-bay="B4"]').getAttribute('fill');
         expect(fill).toBe('url(#paper-unconfirmed)');
+        // Its link is too long for a code, which the board says with the size.
+        await page.locator('.paper .share-none').waitFor();
+        const said = (await page.locator('.paper .share-none').textContent())!;
+        expect(Number(/has ([\d,]+) bytes/.exec(said)![1]!.replaceAll(',', ''))).toBeGreaterThan(2953);
+        expect(said).toContain('2,953 at most');
+        expect(await page.locator('.paper .share-code').count()).toBe(0);
       }
       await close();
     }
+  });
+});
+
+/** Reads the code off a picture of the page, taken at four times the size of the screen: this reader is no telephone. */
+async function readCode(page: Page): Promise<string | undefined> {
+  const box = (await page.locator('.paper .share-code svg').boundingBox())!;
+  const cdp = await page.context().newCDPSession(page);
+  const { data: png } = await cdp.send('Page.captureScreenshot', { clip: { ...box, scale: 4 } });
+  const { width, height, reds } = await page.evaluate(async (base64) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${base64}`;
+    await image.decode();
+    const context = new OffscreenCanvas(image.width, image.height).getContext('2d')!;
+    context.drawImage(image, 0, 0);
+    const { data } = context.getImageData(0, 0, image.width, image.height);
+    // As one text: a million numbers take half a minute on their way here.
+    let text = '';
+    for (let i = 0; i < data.length; i += 4) text += String.fromCharCode(data[i]!);
+    return { width: image.width, height: image.height, reds: text };
+  }, png);
+  const rgba = new Uint8ClampedArray(4 * width * height);
+  for (let i = 0; i < reds.length; i++) rgba.fill(reds.charCodeAt(i), 4 * i, 4 * i + 4);
+  return jsQR(rgba, width, height)?.data;
+}
+
+describe('the code on the heap board', () => {
+  it('leads to the scene as it is printed, with its changes', async () => {
+    const { page, problems, close, screenshot } = await open('terrace', 'none', { width: 1720, height: 700 });
+    await page.evaluate(() => {
+      const { scene } = window.__loamdeck;
+      const buildUp = scene().snapshot!.buildUps.find(({ id }) => id === 'bed')!;
+      const index = buildUp.layers.findIndex(({ role }) => role === 'substrate');
+      scene().setThickness('bed', index, 330);
+    });
+    await page.waitForFunction(() => window.__loamdeck.scene().history.undo !== null);
+    await page.evaluate(() => window.__loamdeck.view().showSheet('heaps'));
+    await page.locator('.paper .share-code').waitFor();
+    await screenshot('sheet-heaps-code');
+    const { text, address } = await page.evaluate(async () => {
+      const { text } = await window.__loamdeck.scene().sceneText('copy');
+      return { text, address: location.origin + location.pathname };
+    });
+    expect(text).toContain('"thicknessMm": 330');
+    const link = (await readCode(page))!;
+    expect(link.startsWith(`${address}#scene=`)).toBe(true);
+    expect(await page.locator('.paper .share-code').textContent()).toContain(`at ${address}`);
+    const pdf = await pdfOf(page);
+    expect(drawnBoxes(pdf).some(({ widthMm, heightMm }) => Math.abs(widthMm - 100) < 0.5 && Math.abs(heightMm - 100) < 0.5)).toBe(true);
+    await page.goto('about:blank');
+    await page.goto(link);
+    await untilReady(page);
+    expect(await page.evaluate(async () => (await window.__loamdeck.scene().sceneText('copy')).text)).toBe(text);
+    expect(problems).toEqual([]);
+    await close();
   });
 });
 

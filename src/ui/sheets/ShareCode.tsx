@@ -3,10 +3,11 @@
 import { MOST_QR_BYTES, type QrCode } from '../facts/qr-code.ts';
 import type { PrintWords } from '../text/print-words.ts';
 
-/** Side of a square: what usual telephones read from paper at arm's length (common practice: not below 0.4 mm). */
-const SQUARE_MM = 0.5;
+/** Of the whole code: squares of the largest are still over 0.5 mm then, which telephones read from paper (common practice). */
+const MOST_SIDE_MM = 100;
+const MOST_SQUARE_MM = 1;
 
-export const codeSideMm = ({ size }: QrCode): number => size * SQUARE_MM;
+export const codeSideMm = ({ size }: QrCode): number => Math.min(MOST_SIDE_MM, size * MOST_SQUARE_MM);
 
 interface Props {
   readonly link: string;
