@@ -20,14 +20,10 @@ export function ringsOf({ name, shapes }: DrawingLayer, issues: DraftIssues): re
       // Levels of a closed outline come as a line beside it.
       if (shape.levelsM !== undefined && a[0] === b[0] && a[1] === b[1]) continue;
       const gapMm = Math.round(1000 * Math.hypot(a[0] - b[0], a[1] - b[1]));
-      issues.add('error', 'RING_OPEN', name, [
-        `a line on layer "${name}" that does not close (gap ${gapMm} mm between (${a[0].toFixed(2)}, ${a[1].toFixed(2)}) and (${b[0].toFixed(2)}, ${b[1].toFixed(2)}))`,
-        'a closed outline; gaps up to 50 mm are closed',
-        'Close the line in the drawing, or put it on a layer of another role.',
-      ]);
+      issues.add('error', 'RING_OPEN', name, { layer: name, gapMm, x: a[0], y: a[1], endX: b[0], endY: b[1] });
     } else if (shape.kind !== 'text' && shape.kind !== 'block') unfit += 1;
   }
-  issues.unfit(name, unfit, 'closed outlines');
+  issues.unfit(name, unfit, 'outlines');
   return rings;
 }
 

@@ -1,6 +1,6 @@
 /** Bytes to text: byte-order marks, code pages of drawings, and a question where letters look wrong. */
 
-import type { Gathering } from './gathering.ts';
+import { choiceOf, type Gathering } from './gathering.ts';
 
 /** Encodings offered where the file does not say its own. */
 const OFFERED = ['windows-1252', 'windows-1250', 'windows-1251', 'macintosh', 'utf-8'];
@@ -82,7 +82,8 @@ function isKnown(label: string): boolean {
 
 function decodeOther(bytes: Uint8Array, page: string | null, gather: Gathering): string {
   const encoding = askEncoding(bytes, gather, { guess: page ?? 'windows-1252', certain: page !== null });
-  gather.mend('TEXT_DECODED', { encoding: encoding === 'utf-8' ? 'UTF-8 with lost letters' : encoding });
+  if (encoding === 'utf-8') gather.mend('TEXT_DECODED_LOSSY', {});
+  else gather.mend('TEXT_DECODED', { encoding });
   return new TextDecoder(encoding).decode(bytes);
 }
 
@@ -113,7 +114,7 @@ function askEncoding(bytes: Uint8Array, gather: Gathering, { guess, certain, pag
     id: 'encoding',
     code: 'ENCODING',
     values: { sample: sampleIn(page ?? 'utf-8').trim() },
-    choices: labels.map((value) => ({ value, says: `${value}: ${sampleIn(value).trim()}` })),
+    choices: labels.map((value) => choiceOf(value, 'ENCODING_AS', { encoding: value, sample: sampleIn(value).trim() })),
     guess,
     certain,
   });
@@ -132,10 +133,7 @@ function askBroken(text: string, gather: Gathering): string {
     id: 'encoding',
     code: 'ENCODING',
     values: { sample: before },
-    choices: [
-      { value: 'repair', says: `Put right: ${after}` },
-      { value: 'keep', says: `Keep as it is: ${before}` },
-    ],
+    choices: [choiceOf('repair', 'ENCODING_REPAIR', { after }), choiceOf('keep', 'ENCODING_KEEP', { before })],
     guess: 'repair',
   });
   if (taken === 'keep') return text;

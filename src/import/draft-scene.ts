@@ -3,13 +3,17 @@
 import type { AxisGrid, DrawingLayer, DrawingShape, ImportResult, LayerRole, LayerRoles, WaitingPart } from '../model/drawing.ts';
 import { LAYER_ROLES } from '../model/drawing.ts';
 import type { Issue } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import type { Point3M, PointM, SceneDeck, SceneFile, SceneLevels } from '../model/scene-file.ts';
 import { SCENE_FORMAT, SCENE_VERSION } from '../scene/schema.ts';
 import { areaParts, ringsOf } from './area-parts.ts';
 import { axisGridOf } from './axis-grid.ts';
-import { issueOf } from './gathering.ts';
-import type { ImportIssueCode } from './issue-codes.ts';
+import { importIn, importIssueIn } from './import-language.ts';
+import { issueOf } from './issue-of.ts';
 import { placeParts } from './place-parts.ts';
+import { HISTORY_WORDS } from './words/history-words.ts';
+import type { IssueId, IssueValues } from './words/import-words.ts';
+import type { Wanted } from './words/term-words.ts';
 
 export interface Draft {
   /** Only what the file holds, and passes the checks of a scene; null without an outline. */
@@ -29,15 +33,12 @@ export interface Draft {
 export class DraftIssues {
   readonly issues: Issue[] = [];
 
-  add(level: Issue['level'], code: ImportIssueCode, path: string, words: readonly [got: string, expected: string, mend: string]): void {
-    const [got, expected, mend] = words;
-    this.issues.push(issueOf(code, level, { path, got, expected, mend }));
+  add<I extends IssueId>(level: Issue['level'], id: I, layer: string, values: IssueValues<I>): void {
+    this.issues.push(issueOf(level, id, values, { path: layer }));
   }
 
-  unfit(layer: string, count: number, expected: string): void {
-    if (count === 0) return;
-    const got = `${count} ${count === 1 ? 'shape' : 'shapes'} on layer "${layer}" that ${count === 1 ? 'is' : 'are'} of no use there`;
-    this.add('warning', 'SHAPE_UNFIT', layer, [got, expected, 'They were left out; give the layer another role, or mend the drawing.']);
+  unfit(layer: string, count: number, wanted: Wanted): void {
+    if (count > 0) this.add('warning', 'SHAPE_UNFIT', layer, { layer, count, wanted });
   }
 }
 
@@ -47,9 +48,10 @@ export type RoleLayers = (role: LayerRole) => readonly DrawingLayer[];
  * Makes the part of a scene that a drawing holds.
  * @param result - what was read
  * @param roles - what each layer is
+ * @param language - of the messages and the history
  * @returns scene, what waits for entries, history
  */
-export function draftScene(result: ImportResult, roles: LayerRoles): Draft {
+export function draftScene(result: ImportResult, roles: LayerRoles, language: Language = 'en'): Draft {
   const issues = new DraftIssues();
   const known = checkRoles(result, roles, issues);
   const layersOf: RoleLayers = (role) => result.layers.filter(({ name }) => known.get(name) === role);
@@ -70,12 +72,12 @@ export function draftScene(result: ImportResult, roles: LayerRoles): Draft {
     ...places.deck,
   };
   return {
-    scene: deck && { format: SCENE_FORMAT, version: SCENE_VERSION, name: nameOf(result.name), deck, buildups: [], zones: [] },
+    scene: deck && { format: SCENE_FORMAT, version: SCENE_VERSION, name: nameOf(result.name, language), deck, buildups: [], zones: [] },
     waiting: [...areas, ...places.waiting],
-    history: historyOf(result, used, known),
+    history: historyOf(importIn(result, language), used, { roles: known, language }),
     unassigned: result.layers.filter(({ name, shapes }) => shapes.length > 0 && !known.has(name)).map(({ name }) => name),
     grid: gridOf(layersOf('axes'), issues),
-    issues: issues.issues,
+    issues: issues.issues.map((issue) => importIssueIn(issue, language)),
   };
 }
 
@@ -84,13 +86,9 @@ function checkRoles({ layers }: ImportResult, roles: LayerRoles, issues: DraftIs
   for (const [layer, role] of Object.entries(roles)) {
     if (!layers.some(({ name }) => name === layer)) {
       const names = layers.slice(0, 20).map(({ name }) => name);
-      issues.add('error', 'ROLE_UNKNOWN', layer, [
-        `a role for a layer "${layer}"`,
-        `one of the layers ${names.join(', ')}`,
-        'Check the name of the layer.',
-      ]);
+      issues.add('error', 'ROLE_UNKNOWN:layer', layer, { layer, layers: names.join(', ') });
     } else if (!LAYER_ROLES.includes(role)) {
-      issues.add('error', 'ROLE_UNKNOWN', layer, [`the role "${role}"`, `one of ${LAYER_ROLES.join(', ')}`, 'Choose one of these.']);
+      issues.add('error', 'ROLE_UNKNOWN', layer, { role, roles: LAYER_ROLES.join(', ') });
     } else known.set(layer, role);
   }
   return known;
@@ -102,23 +100,12 @@ function outlineOf(layers: readonly DrawingLayer[], issues: DraftIssues): Ring |
   const rings = layers.flatMap((layer) => ringsOf(layer, issues));
   const name = layers[0]?.name ?? '';
   if (rings.length === 0) {
-    const got = layers.length === 0 ? 'no layer given as outline' : `no closed outline on layer "${name}"`;
-    issues.add('error', 'OUTLINE_MISSING', name, [
-      got,
-      'one closed outline of the deck',
-      'Give the layer with the deck’s edge the role outline; close the line in the drawing.',
-    ]);
+    if (layers.length === 0) issues.add('error', 'OUTLINE_MISSING:role', name, {});
+    else issues.add('error', 'OUTLINE_MISSING', name, { layer: name });
     return null;
   }
   const [largest, ...rest] = [...rings].sort((a, b) => boxArea(b) - boxArea(a));
-  if (rest.length > 0) {
-    const got = `${rings.length} closed outlines`;
-    issues.add('warning', 'OUTLINE_SEVERAL', name, [
-      got,
-      'one outline of the deck',
-      'The largest was taken; put openings on a layer of their own, other decks in a file of their own.',
-    ]);
-  }
+  if (rest.length > 0) issues.add('warning', 'OUTLINE_SEVERAL', name, { count: rings.length });
   return largest;
 }
 
@@ -141,7 +128,7 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
         breaklines.push(withLevels([...shape.points, shape.points[0]], [shape.levelM]));
       else unfit += 1;
     }
-    issues.unfit(name, unfit, 'points or texts with a level, or lines with levels');
+    issues.unfit(name, unfit, 'levels');
   }
   return spots.length + breaklines.length === 0 ? null : { spots, ...(breaklines.length > 0 ? { breaklines } : {}) };
 }
@@ -149,13 +136,7 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
 function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid | null {
   if (layers.length === 0) return null;
   const grid = axisGridOf(layers.flatMap(({ shapes }) => shapes.flatMap((shape) => ('points' in shape ? [shape.points] : []))));
-  if (grid === null) {
-    issues.add('warning', 'AXES_UNFIT', layers[0].name, [
-      'lines that make no grid',
-      'straight axes in two directions at right angles, two or more in each',
-      'Enter the distances between axes by hand, or draw the bays as outlines.',
-    ]);
-  }
+  if (grid === null) issues.add('warning', 'AXES_UNFIT', layers[0].name, {});
   return grid;
 }
 
@@ -164,22 +145,23 @@ function withLevels(points: readonly PointM[], levels: readonly number[]): Point
   return points.map(([x, y], i) => [x, y, levels[Math.min(i, levels.length - 1)]]);
 }
 
-function nameOf(file: string): string {
-  return file.replace(/^.*[\\/]/, '').replace(/\.[^.]*$/, '') || 'Imported deck';
+function nameOf(file: string, language: Language): string {
+  return file.replace(/^.*[\\/]/, '').replace(/\.[^.]*$/, '') || HISTORY_WORDS[language].deckName;
 }
 
-function historyOf(result: ImportResult, used: readonly DrawingLayer[], roles: ReadonlyMap<string, LayerRole>): string[] {
-  const layers = used.map(
-    ({ name, shapes }) => `${name} as ${roles.get(name)} (${shapes.length} ${shapes.length === 1 ? 'shape' : 'shapes'})`,
-  );
-  const answers = result.questions.filter(({ answered }) => answered).map(({ says, taken }) => `Asked: ${says} Answer: ${taken}.`);
-  const guessed = result.questions
-    .filter(({ answered, certain }) => !answered && !certain)
-    .map(({ says, guess }) => `Not answered: ${says} Taken: ${guess}.`);
+interface HistoryOptions {
+  readonly roles: ReadonlyMap<string, LayerRole>;
+  readonly language: Language;
+}
+
+/** Every layer that is used has a role. */
+function historyOf(result: ImportResult, used: readonly DrawingLayer[], { roles, language }: HistoryOptions): string[] {
+  const words = HISTORY_WORDS[language];
+  const layers = used.map(({ name, shapes }) => words.layer(name, roles.get(name) ?? 'ignore', shapes.length));
   return [
-    `Read from "${result.name}" (${result.kind ?? 'unknown'}): ${layers.length === 0 ? 'no layers' : layers.join(', ')}.`,
-    ...answers,
-    ...guessed,
-    ...result.mends.map(({ says, layer }) => (layer === undefined ? says : `Layer ${layer}: ${says}`)),
+    words.read(result.name, result.kind ?? '?', layers),
+    ...result.questions.filter(({ answered }) => answered).map(({ says, taken }) => words.answered(says, taken)),
+    ...result.questions.filter(({ answered, certain }) => !answered && !certain).map(({ says, guess }) => words.guessed(says, guess)),
+    ...result.mends.map(({ says, layer }) => (layer === undefined ? says : words.onLayer(layer, says))),
   ];
 }

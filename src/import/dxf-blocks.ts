@@ -2,7 +2,8 @@
 
 import { type Affine, chainOf, moveCurve, movePoint, moveVector } from './curves.ts';
 import type { BlockInsert } from './dxf-entities.ts';
-import { type Gathering, issueOf, StopReading } from './gathering.ts';
+import { type Gathering, StopReading } from './gathering.ts';
+import { issueOf } from './issue-of.ts';
 import { MAX_COPIES, MAX_DEPTH, MAX_FROM_BLOCKS } from './limits.ts';
 import type { RawPath, RawShape } from './raw-shapes.ts';
 import type { Steps } from './steps.ts';
@@ -98,29 +99,17 @@ class BlockWork {
     const block = this.#blocks.get(insert.block.toUpperCase());
     const name = insert.block.slice(0, 60);
     if (block === undefined) {
-      this.#gather.ignored(layer, 'INSERT of a block that is not there');
-      this.#tell(name, () =>
-        this.#gather.warning('BLOCK_MISSING', {
-          got: `an inserted block "${name}" that is not in the file`,
-          expected: 'every inserted block in the same file',
-          mend: 'Export the drawing with its blocks, or explode them.',
-        }),
-      );
+      this.#gather.ignored(layer, 'INSERT', 'of a block that is not there');
+      this.#tell(name, () => this.#gather.warning('BLOCK_MISSING', { block: name }));
       return null;
     }
     if (block.isReference) {
-      this.#gather.ignored(layer, 'INSERT of another drawing (XREF)');
+      this.#gather.ignored(layer, 'INSERT', 'of another drawing (XREF)');
       return null;
     }
     if (within.length >= MAX_DEPTH || within.some((outer) => outer.toUpperCase() === insert.block.toUpperCase())) {
-      this.#gather.ignored(layer, 'INSERT inside itself');
-      this.#tell(name, () =>
-        this.#gather.warning('BLOCK_CYCLE', {
-          got: `a block "${name}" that holds itself, or blocks nested more than ${MAX_DEPTH} deep`,
-          expected: 'blocks that end',
-          mend: 'Left out from there on; explode the block and export again.',
-        }),
-      );
+      this.#gather.ignored(layer, 'INSERT', 'inside itself');
+      this.#tell(name, () => this.#gather.warning('BLOCK_CYCLE', { block: name, most: MAX_DEPTH }));
       return null;
     }
     this.#gather.used(layer, 'INSERT');
@@ -134,13 +123,7 @@ class BlockWork {
   }
 
   #tooMany(): never {
-    throw new StopReading(
-      issueOf('BLOCKS_TOO_MANY', 'error', {
-        got: `blocks that grow to more than ${MAX_FROM_BLOCKS} entities`,
-        expected: `at most ${MAX_FROM_BLOCKS}`,
-        mend: 'Nothing was changed. Export only the layers of the deck, without plants and furniture.',
-      }),
-    );
+    throw new StopReading(issueOf('error', 'BLOCKS_TOO_MANY', { most: MAX_FROM_BLOCKS }));
   }
 }
 

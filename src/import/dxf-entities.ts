@@ -17,6 +17,7 @@ import { hatchLoops } from './dxf-hatch.ts';
 import type { Entity } from './dxf-tags.ts';
 import { plainParagraph, plainText } from './dxf-text.ts';
 import type { RawPath, RawShape } from './raw-shapes.ts';
+import type { KindNote } from './words/kind-words.ts';
 
 export interface BlockInsert {
   readonly block: string;
@@ -32,7 +33,7 @@ export interface BlockInsert {
 export interface EntitySink {
   /** Keeps a shape and counts its entity. */
   used(shapes: readonly RawShape[], layer: string, kind: string): void;
-  ignored(layer: string, kind: string): void;
+  ignored(layer: string, type: string, note: KindNote | null): void;
   insert(insert: BlockInsert): void;
   layerName(raw: string): string;
   text(raw: string): string;
@@ -46,9 +47,11 @@ interface Place {
   readonly mirrored: boolean;
 }
 
-type Reader = (entity: Entity, place: Place) => readonly RawShape[] | string;
+type Reader = (entity: Entity, place: Place) => readonly RawShape[] | KindNote;
 
 const RADIANS = Math.PI / 180;
+/** Of a kind that nothing is known of. */
+const NOT_KNOWN = '';
 /** Entities that are parts of others or templates, not things drawn. */
 const NOT_DRAWN = new Set(['SEQEND', 'ATTDEF', 'VIEWPORT']);
 /** Their points are in the world's axes, whatever their plane. */
@@ -64,12 +67,12 @@ export function readEntity(entity: Entity, sink: EntitySink, vertices: readonly 
   if (NOT_DRAWN.has(entity.type)) return;
   const layer = sink.layerName(entity.text(8, '0'));
   const read = leftOut(entity) ?? shapesOf(entity, placeOf(entity, layer, sink), vertices);
-  if (typeof read === 'string') sink.ignored(layer, `${entity.type.slice(0, 40)} ${read}`.trim());
+  if (typeof read === 'string') sink.ignored(layer, entity.type, read === NOT_KNOWN ? null : read);
   else if (read !== null) sink.used(read, layer, entity.type);
 }
 
 /** Why an entity is not read, or null. */
-function leftOut(entity: Entity): string | null {
+function leftOut(entity: Entity): KindNote | null {
   if (entity.number(67) === 1) return 'in paper space';
   if (entity.number(60) === 1) return 'set invisible';
   const inWorld = IN_WORLD.has(entity.type) || (entity.type === 'POLYLINE' && (entity.number(70) & FLAG.threeD) !== 0);
@@ -83,10 +86,10 @@ function placeOf(entity: Entity, layer: string, sink: EntitySink): Place {
 }
 
 /** Its shapes, or why it has none, or null for a block, whose shapes come later. */
-function shapesOf(entity: Entity, place: Place, vertices: readonly Entity[]): readonly RawShape[] | string | null {
+function shapesOf(entity: Entity, place: Place, vertices: readonly Entity[]): readonly RawShape[] | KindNote | typeof NOT_KNOWN | null {
   if (entity.type === 'INSERT') return readInsert(entity, place);
   const reader = Object.hasOwn(READERS, entity.type) ? READERS[entity.type] : null;
-  if (reader === null && entity.type !== 'POLYLINE') return '';
+  if (reader === null && entity.type !== 'POLYLINE') return NOT_KNOWN;
   const shapes = reader === null ? polyline(entity, place, vertices) : reader(entity, place);
   return shapes.length === 0 ? 'empty' : shapes;
 }
@@ -140,14 +143,14 @@ function textAt({ layer, sink }: Place, [x, y]: readonly [number, number], raw: 
   return says === '' ? [] : [{ kind: 'text', layer, x, y, text: says }];
 }
 
-function circle(entity: Entity, { layer, plane }: Place): readonly RawShape[] | string {
+function circle(entity: Entity, { layer, plane }: Place): readonly RawShape[] | KindNote {
   const radius = entity.number(40);
   if (!(radius > 0)) return 'without radius';
   const [x, y] = movePoint(plane, entity.number(10), entity.number(20));
   return [{ kind: 'circle', layer, x, y, u: [radius, 0], v: [0, radius] }];
 }
 
-function arc(entity: Entity, place: Place): readonly RawShape[] | string {
+function arc(entity: Entity, place: Place): readonly RawShape[] | KindNote {
   const radius = entity.number(40);
   const from = entity.number(50) * RADIANS;
   let to = entity.number(51, 360) * RADIANS;
@@ -164,7 +167,7 @@ function curvePath(place: Place, curve: Curve): readonly RawShape[] {
 }
 
 /** Stands in the world's axes; its direction follows from the normal. */
-function ellipse(entity: Entity, place: Place): readonly RawShape[] | string {
+function ellipse(entity: Entity, place: Place): readonly RawShape[] | KindNote {
   const u = [entity.number(11), entity.number(21)] as const;
   const ratio = entity.number(40, 1);
   const from = entity.number(41);
@@ -181,7 +184,7 @@ function ellipse(entity: Entity, place: Place): readonly RawShape[] | string {
   return curvePath(world, { kind: 'arc', centre, u, v, from, to: end });
 }
 
-function spline(entity: Entity, place: Place): readonly RawShape[] | string {
+function spline(entity: Entity, place: Place): readonly RawShape[] | KindNote {
   const [xs, ys, weights] = [entity.numbers(10), entity.numbers(20), entity.numbers(41)];
   if (xs.length === 0 && entity.has(11)) return 'given by points to pass through';
   if (xs.length !== ys.length) return 'damaged';
@@ -230,7 +233,7 @@ function leveled(path: RawPath, z: number, { mirrored }: Place): readonly RawSha
 /** Flags of a POLYLINE and its vertices. */
 const FLAG = { closed: 1, threeD: 8, mesh: 16, faces: 64, controlVertex: 16 } as const;
 
-function polyline(entity: Entity, place: Place, vertices: readonly Entity[]): readonly RawShape[] | string {
+function polyline(entity: Entity, place: Place, vertices: readonly Entity[]): readonly RawShape[] | KindNote {
   const flags = entity.number(70);
   if ((flags & (FLAG.mesh | FLAG.faces)) !== 0) return 'mesh';
   const drawn = vertices.filter((vertex) => (vertex.number(70) & FLAG.controlVertex) === 0);
@@ -256,14 +259,14 @@ function face(entity: Entity, { layer }: Place): readonly RawShape[] {
     .map((i) => ({ kind: 'point', layer, x: entity.number(10 + i), y: entity.number(20 + i), z: entity.number(30 + i) }));
 }
 
-function hatch(entity: Entity, place: Place): readonly RawShape[] | string {
+function hatch(entity: Entity, place: Place): readonly RawShape[] | KindNote {
   return hatchLoops(entity, place) ?? 'damaged';
 }
 
 /** Greatest scale of an inserted block. */
 const MOST_SCALE = 1e6;
 
-function readInsert(entity: Entity, { sink, layer, plane, mirrored }: Place): string | null {
+function readInsert(entity: Entity, { sink, layer, plane, mirrored }: Place): KindNote | null {
   const turnDeg = entity.number(50);
   const [scaleX, scaleY] = [entity.number(41, 1), entity.number(42, 1)];
   if (![scaleX, scaleY].every((scale) => scale !== 0 && Math.abs(scale) <= MOST_SCALE)) return 'without size';

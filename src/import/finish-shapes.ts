@@ -136,15 +136,9 @@ export class LayerFinish {
   }
 
   #ring({ points, levels }: OpenLine, shape: { readonly name?: string; readonly block?: string }, holes: readonly RawPath[]): void {
-    const words = this.#unfit(points);
-    if (words !== null) {
-      this.#gather.ignored(this.#layer, words.kind);
-      this.#gather.warning(words.code, {
-        path: this.#layer,
-        got: words.got,
-        expected: 'an outline that encloses an area',
-        mend: 'It was left out; check the drawing there.',
-      });
+    const unfit = this.#unfit(points);
+    if (unfit !== null) {
+      this.#leaveOut(unfit, points);
       return;
     }
     if (!this.#isNew(`r ${ringKey(points)}`)) return;
@@ -158,19 +152,18 @@ export class LayerFinish {
     }
   }
 
-  #unfit(
-    points: readonly PointM[],
-  ): { readonly code: 'RING_TOO_FEW_POINTS' | 'RING_ZERO_AREA'; readonly kind: string; readonly got: string } | null {
-    const near = points.length > 0 ? ` near (${points[0][0].toFixed(2)}, ${points[0][1].toFixed(2)})` : '';
-    if (distinctPoints(points) < 3) {
-      return {
-        code: 'RING_TOO_FEW_POINTS',
-        kind: 'outline of fewer than three points',
-        got: `an outline of ${points.length} points${near}`,
-      };
-    }
-    if (areaOf(points) >= LEAST_AREA_M2) return null;
-    return { code: 'RING_ZERO_AREA', kind: 'outline without area', got: `an outline that encloses no area${near}` };
+  #unfit(points: readonly PointM[]): 'few' | 'flat' | null {
+    if (distinctPoints(points) < 3) return 'few';
+    return areaOf(points) >= LEAST_AREA_M2 ? null : 'flat';
+  }
+
+  #leaveOut(unfit: 'few' | 'flat', points: readonly PointM[]): void {
+    const at = { path: this.#layer };
+    const [first] = points;
+    this.#gather.ignored(this.#layer, unfit === 'few' ? 'outline of fewer than three points' : 'outline without area');
+    if (first === undefined) this.#gather.warning('RING_TOO_FEW_POINTS:none', {}, at);
+    else if (unfit === 'few') this.#gather.warning('RING_TOO_FEW_POINTS', { count: points.length, x: first[0], y: first[1] }, at);
+    else this.#gather.warning('RING_ZERO_AREA', { x: first[0], y: first[1] }, at);
   }
 
   #testCrossing(points: readonly PointM[], name: string | undefined): void {
@@ -179,12 +172,8 @@ export class LayerFinish {
     const [contact] = selfContacts(ringOf(points), 1);
     if (contact === undefined) return;
     const [x, y] = contact.contact.at;
-    this.#gather.warning('RING_CROSSES_ITSELF', {
-      path: this.#layer,
-      got: `the edge of ${name === undefined ? 'an outline' : `"${name}"`} ${contact.contact.kind === 'cross' ? 'crossing' : 'touching'} itself near (${x.toFixed(2)}, ${y.toFixed(2)})`,
-      expected: 'edges that meet only at their ends, so that area and load can be computed',
-      mend: 'Mend the drawing there, or split the shape before it is used as an area.',
-    });
+    const how = contact.contact.kind === 'cross' ? 'cross' : 'touch';
+    this.#gather.warning('RING_CROSSES_ITSELF', { name: name ?? '', how, x, y }, { path: this.#layer });
   }
 
   /** Chains what is open, tells what was done, and hands over. */

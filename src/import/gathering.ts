@@ -1,21 +1,25 @@
 /** What a reader gathers: shapes, counts by layer, questions, changes and messages. */
 
-import type { Answers, Choice, FactValue, Mend, Question } from '../model/drawing.ts';
+import type { Answers, Choice, Mend, Question } from '../model/drawing.ts';
 import type { Issue } from '../model/issue.ts';
+import type { PointM } from '../model/scene-file.ts';
 import { shorten } from '../scene/path.ts';
-import type { ImportIssueCode } from './issue-codes.ts';
+import { type IssuePlace, issueOf } from './issue-of.ts';
 import { MAX_ENTITIES, MAX_ISSUES, MAX_POINTS, MAX_TEXT } from './limits.ts';
-import { MEND_TEXT, type MendCode } from './mend-text.ts';
-import { QUESTION_TEXT, type QuestionCode } from './question-text.ts';
 import type { RawShape } from './raw-shapes.ts';
-
-interface Words {
-  readonly got: string;
-  readonly expected: string;
-  readonly mend: string;
-  readonly path?: string;
-  readonly line?: number;
-}
+import {
+  type ChoiceCode,
+  type ChoiceValues,
+  type IssueId,
+  type IssueValues,
+  type MendCode,
+  type MendValues,
+  type QuestionCode,
+  type QuestionValues,
+  tell,
+  type Values,
+} from './words/import-words.ts';
+import { type KindNote, notedKind, type WholeKind } from './words/kind-words.ts';
 
 /** Longest list of choices in a message [characters]. */
 const MAX_CHOICES = 300;
@@ -29,15 +33,15 @@ export class StopReading extends Error {
   }
 }
 
-/** Makes an issue with a code of this folder. */
-export function issueOf(code: ImportIssueCode, level: Issue['level'], { path = '', ...words }: Words): Issue {
-  return { code, level, path, ...words };
+/** An answer to choose. */
+export function choiceOf<C extends ChoiceCode>(value: string, code: C, values: ChoiceValues<C>, sizeM?: PointM): Choice {
+  return { value, code, values: values as Values, says: tell('choices', code, values as Values, 'en') ?? code, ...(sizeM && { sizeM }) };
 }
 
-export interface Asking {
+export interface Asking<C extends QuestionCode> {
   readonly id: string;
-  readonly code: QuestionCode;
-  readonly values?: Readonly<Record<string, FactValue>>;
+  readonly code: C;
+  readonly values: QuestionValues<C>;
   readonly choices: readonly Choice[];
   readonly guess: string;
   readonly certain?: boolean;
@@ -81,34 +85,25 @@ export class Gathering {
     this.#count(this.layer(layer).used, kind);
   }
 
-  ignored(layer: string, kind: string): void {
-    this.#count(this.layer(layer).ignored, kind);
+  /** Counts what was left out: a kind of its own, or the file's name for it and why. */
+  ignored(layer: string, kind: WholeKind): void;
+  ignored(layer: string, name: string, note: KindNote | null): void;
+  ignored(layer: string, kind: string, note: KindNote | null = null): void {
+    this.#count(this.layer(layer).ignored, note === null ? kind : notedKind(kind, note));
   }
 
   #count(counts: Record<string, number>, kind: string): void {
     counts[kind] = (counts[kind] ?? 0) + 1;
     this.#entities += 1;
     if (this.#entities > MAX_ENTITIES) {
-      throw new StopReading(
-        issueOf('TOO_MANY_ENTITIES', 'error', {
-          got: `more than ${MAX_ENTITIES} entities`,
-          expected: `at most ${MAX_ENTITIES}`,
-          mend: 'Export only the layers of the deck.',
-        }),
-      );
+      throw new StopReading(issueOf('error', 'TOO_MANY_ENTITIES', { most: MAX_ENTITIES }));
     }
   }
 
   add(shape: RawShape): void {
     this.points += shape.kind === 'path' ? shape.points.length / 2 : 1;
     if (this.points > MAX_POINTS) {
-      throw new StopReading(
-        issueOf('TOO_MANY_POINTS', 'error', {
-          got: `more than ${MAX_POINTS} points`,
-          expected: `at most ${MAX_POINTS} points in one drawing`,
-          mend: 'Too large here: export only the layers of the deck, or draw curves with fewer points.',
-        }),
-      );
+      throw new StopReading(issueOf('error', 'TOO_MANY_POINTS', { most: MAX_POINTS }));
     }
     this.shapes.push(shape);
   }
@@ -142,35 +137,27 @@ export class Gathering {
   /** Says what became of texts; called once all are read. */
   tellTexts(): void {
     const { looksActive, sample, shortened, lost, lostSample } = this.#kept;
-    if (lost > 0) {
-      this.warning('TEXT_LOST', {
-        got: `${lost} ${lost === 1 ? 'text' : 'texts'} with lost letters, for example "${lostSample}"`,
-        expected: 'letters with accents and umlauts whole',
-        mend: 'The letters were lost when the file was written; export it again, best in UTF-8, or check the names.',
-      });
-    }
+    if (lost > 0) this.warning('TEXT_LOST', { count: lost, sample: lostSample });
     if (looksActive > 0) this.mend('TEXT_KEPT', { count: looksActive, sample });
     if (shortened > 0) this.mend('TEXT_SHORTENED', { count: shortened, most: MAX_TEXT });
   }
 
-  mend(code: MendCode, values: Readonly<Record<string, FactValue>> = {}, layer?: string): void {
-    this.mends.push({ code, ...(layer === undefined ? {} : { layer }), values, says: MEND_TEXT[code](values) });
+  mend<C extends MendCode>(code: C, values: MendValues<C>, layer?: string): void {
+    const says = tell('mends', code, values as Values, 'en') ?? code;
+    this.mends.push({ code, ...(layer === undefined ? {} : { layer }), values: values as Values, says });
   }
 
   /** Asks, and goes on with the answer or the best guess. */
-  ask({ id, code, values = {}, choices, guess, certain = false, free }: Asking): string {
+  ask<C extends QuestionCode>({ id, code, values, choices, guess, certain = false, free }: Asking<C>): string {
     const answer = Object.hasOwn(this.#answers, id) ? this.#answers[id] : undefined;
     const known = answer !== undefined && (choices.some(({ value }) => value === answer) || free?.(answer) === true);
     if (answer !== undefined && !known) {
-      this.error('ANSWER_UNKNOWN', {
-        path: id,
-        got: `"${answer.slice(0, 60)}"`,
-        expected: `one of ${shorten(choices.map(({ value }) => value).join(', '), MAX_CHOICES)}`,
-        mend: 'Choose one of these.',
-      });
+      const offered = shorten(choices.map(({ value }) => value).join(', '), MAX_CHOICES);
+      this.error('ANSWER_UNKNOWN', { answer: answer.slice(0, 60), choices: offered }, { path: id });
     }
     const taken = known ? answer : guess;
-    this.questions.push({ id, code, values, says: QUESTION_TEXT[code](values), choices, guess, taken, answered: known, certain });
+    const says = tell('questions', code, values as Values, 'en') ?? code;
+    this.questions.push({ id, code, values: values as Values, says, choices, guess, taken, answered: known, certain });
     return taken;
   }
 
@@ -179,12 +166,12 @@ export class Gathering {
     return Object.hasOwn(this.#answers, id) ? this.#answers[id] : undefined;
   }
 
-  error(code: ImportIssueCode, words: Words): void {
-    this.#add(issueOf(code, 'error', words));
+  error<I extends IssueId>(id: I, values: IssueValues<I>, at?: IssuePlace): void {
+    this.#add(issueOf('error', id, values, at));
   }
 
-  warning(code: ImportIssueCode, words: Words): void {
-    this.#add(issueOf(code, 'warning', words));
+  warning<I extends IssueId>(id: I, values: IssueValues<I>, at?: IssuePlace): void {
+    this.#add(issueOf('warning', id, values, at));
   }
 
   #add(issue: Issue): void {
@@ -194,11 +181,6 @@ export class Gathering {
 
   issues(): readonly Issue[] {
     if (this.#moreIssues === 0) return this.#issues;
-    const more = issueOf('MORE_ISSUES', 'warning', {
-      got: `${this.#moreIssues} further ${this.#moreIssues === 1 ? 'message' : 'messages'}`,
-      expected: `at most ${MAX_ISSUES} in one list`,
-      mend: 'Mend those above and read the file again.',
-    });
-    return [...this.#issues, more];
+    return [...this.#issues, issueOf('warning', 'MORE_ISSUES', { count: this.#moreIssues, most: MAX_ISSUES })];
   }
 }

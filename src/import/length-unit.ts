@@ -1,16 +1,16 @@
 /** Units of length that drawings use, and which of them a size suggests. */
 
 export const UNITS = {
-  m: { metres: 1, name: 'metres' },
-  cm: { metres: 0.01, name: 'centimetres' },
-  mm: { metres: 0.001, name: 'millimetres' },
-  ft: { metres: 0.3048, name: 'feet' },
+  m: { metres: 1 },
+  cm: { metres: 0.01 },
+  mm: { metres: 0.001 },
+  ft: { metres: 0.3048 },
   // US survey foot: 1200/3937 m.
-  ftUS: { metres: 1200 / 3937, name: 'US survey feet' },
-  in: { metres: 0.0254, name: 'inches' },
-  dm: { metres: 0.1, name: 'decimetres' },
-  yd: { metres: 0.9144, name: 'yards' },
-  km: { metres: 1000, name: 'kilometres' },
+  ftUS: { metres: 1200 / 3937 },
+  in: { metres: 0.0254 },
+  dm: { metres: 0.1 },
+  yd: { metres: 0.9144 },
+  km: { metres: 1000 },
 } as const;
 
 export type LengthUnit = keyof typeof UNITS;

@@ -1,7 +1,8 @@
 /** JSON text to a value; where it stops in the middle, the features that are whole. */
 
 import { readJson } from '../scene/json-reader.ts';
-import { type Gathering, issueOf, StopReading } from './gathering.ts';
+import { type Gathering, StopReading } from './gathering.ts';
+import { issueOf } from './issue-of.ts';
 import { tellCut } from './truncation.ts';
 
 /** Length up to which a break is explained [characters]. */
@@ -28,10 +29,9 @@ export function jsonOf(text: string, gather: Gathering): unknown {
     }
     const features = wholeFeatures(text);
     if (problem === null && features.length === 0) {
-      const got = 'JSON that breaks off or breaks its rules';
-      throw new StopReading(issueOf('FILE_TRUNCATED', 'error', { got, expected: 'a whole file', mend: 'Export it again.' }));
+      throw new StopReading(issueOf('error', 'FILE_TRUNCATED:json', {}));
     }
-    const use = tellCut(gather, features.length, `byte ${new TextEncoder().encode(text).length}`);
+    const use = tellCut(gather, features.length, { unit: 'byte', at: new TextEncoder().encode(text).length });
     return { type: 'FeatureCollection', features: use ? features : [] };
   }
 }

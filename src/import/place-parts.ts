@@ -54,7 +54,7 @@ function placesOf(layers: readonly DrawingLayer[], issues: DraftIssues): Place[]
       if (place === null) unfit += 1;
       else places.push(place);
     }
-    issues.unfit(layer, unfit, 'points, circles, small outlines or blocks');
+    issues.unfit(layer, unfit, 'places');
     return places.map((place) => (place.name === undefined ? { ...place, ...nearestText(place, texts) } : place));
   });
 }

@@ -17,6 +17,7 @@ import { settleLevels } from './settle-levels.ts';
 import { type PlaceHints, settlePlace } from './settle-place.ts';
 import { simplifyShapes } from './simplify-shapes.ts';
 import { partOf, runAtOnce, runInSlices, type StepOptions, type Steps } from './steps.ts';
+import { kindsText } from './words/kind-words.ts';
 
 export interface ReadOptions {
   /** Answers to questions of an earlier reading, by id. */
@@ -96,7 +97,7 @@ interface Head extends PlaceHints {
 }
 
 function* contentOf(kind: Exclude<DrawingKind, 'scene'>, text: string, gather: Gathering): Steps<Head> {
-  if (/\r\n/.test(text) && /[^\r]\n/.test(text)) gather.mend('LINE_ENDS');
+  if (/\r\n/.test(text) && /[^\r]\n/.test(text)) gather.mend('LINE_ENDS', {});
   const said = { unit: null, degrees: null, levelUnit: null, isTable: false };
   if (kind === 'dxf') {
     const { unit } = yield* readDxf(text.includes('\n') ? text : text.replaceAll('\r', '\n'), gather);
@@ -212,12 +213,6 @@ function countPoints(layers: readonly DrawingLayer[]): number {
 
 function tellNothing(gather: Gathering): void {
   if (gather.issues().some(({ level }) => level === 'error')) return;
-  const ignored = [...gather.layers.values()].flatMap((layer) =>
-    Object.entries(layer.ignored).map(([kind, count]) => `${count} × ${kind}`),
-  );
-  gather.error('NOTHING_FOUND', {
-    got: ignored.length === 0 ? 'nothing drawn' : `nothing that can be used (${ignored.slice(0, 5).join(', ')})`,
-    expected: 'outlines, lines, points or levels',
-    mend: 'Export the plan as lines and closed polylines in model space, with blocks and other drawings bound in.',
-  });
+  const ignored = [...gather.layers.values()].flatMap((layer) => Object.entries(layer.ignored));
+  gather.error('NOTHING_FOUND', { kinds: kindsText(ignored.slice(0, 5)) });
 }

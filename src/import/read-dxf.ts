@@ -7,6 +7,7 @@ import type { Gathering } from './gathering.ts';
 import { DXF_UNITS, type LengthUnit } from './length-unit.ts';
 import { partOf, type Steps } from './steps.ts';
 import { tellCut } from './truncation.ts';
+import { notedKind } from './words/kind-words.ts';
 
 export interface DxfHead {
   /** Unit that the file gives, or null. */
@@ -90,7 +91,7 @@ class DxfReading {
       if (!(error instanceof BadNumber)) throw error;
       if (this.#bad.count === 0) this.#bad = { count: 0, line: entity.line, found: error.found };
       this.#bad.count += 1;
-      this.#gather.ignored(this.#gather.layerName(entity.text(8, '0')), `${entity.type} with a bad number`);
+      this.#gather.ignored(this.#gather.layerName(entity.text(8, '0')), entity.type, 'with a bad number');
     }
   }
 
@@ -139,11 +140,11 @@ class DxfReading {
 
   readonly #sink: EntitySink = {
     used: (shapes, layer, kind) => {
-      this.#gather.used(layer, this.#block === null ? kind : `${kind} in a block`);
+      this.#gather.used(layer, this.#block === null ? kind : notedKind(kind, 'in a block'));
       if (this.#block !== null) this.#block.shapes.push(...shapes);
       else for (const shape of shapes) this.#gather.add(shape);
     },
-    ignored: (layer, kind) => this.#gather.ignored(layer, kind),
+    ignored: (layer, kind, note) => this.#gather.ignored(layer, kind, note),
     insert: (insert) => (this.#block?.inserts ?? this.inserts).push(insert),
     layerName: (raw) => this.#gather.layerName(raw),
     text: (raw) => this.#gather.text(raw),
@@ -152,23 +153,13 @@ class DxfReading {
   #tellDamage(): void {
     const { count, line, found } = this.#bad;
     if (count > 0) {
-      this.#gather.warning('NUMBER_BAD', {
-        line,
-        got: `${count} ${count === 1 ? 'entity' : 'entities'} with a coordinate that is no number, the first "${found}"`,
-        expected: 'finite numbers with a decimal point',
-        mend: 'These were left out; export the drawing again.',
-      });
+      this.#gather.warning('NUMBER_BAD', { count, found }, { line });
     }
     const tags = this.#tags;
     if (tags.damagedLine !== null) {
-      this.#gather.error('DXF_DAMAGED', {
-        line: tags.line,
-        got: `"${this.#gather.text(tags.damagedLine)}" after ${this.#read} entities`,
-        expected: 'the number of a group code in every other line',
-        mend: 'The file was changed or damaged on its way; export it again as DXF in text form.',
-      });
+      this.#gather.error('DXF_DAMAGED', { found: this.#gather.text(tags.damagedLine), count: this.#read }, { line: tags.line });
     } else if (tags.cut) {
-      tellCut(this.#gather, this.#read, `line ${tags.line}`);
+      tellCut(this.#gather, this.#read, { unit: 'line', at: tags.line });
     }
   }
 }

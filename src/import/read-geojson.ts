@@ -103,11 +103,11 @@ class GeoReading {
       if (!(error instanceof OutOfForm)) throw error;
       this.#gather.shapes.length = before;
       this.#damaged(owner.path);
-      this.#gather.ignored(layer, `${type.slice(0, 40)} out of form`);
+      this.#gather.ignored(layer, type, 'out of form');
       return;
     }
     if (this.#gather.shapes.length > before) this.#gather.used(layer, type);
-    else this.#gather.ignored(layer, `${type.slice(0, 40)} empty or not known`);
+    else this.#gather.ignored(layer, type, 'empty or not known');
   }
 
   #collection(geometry: Record<string, unknown>, owner: LayerName): void {
@@ -165,12 +165,7 @@ class GeoReading {
 
   tellDamage(): void {
     if (this.#bad === 0) return;
-    this.#gather.warning('GEOJSON_DAMAGED', {
-      path: this.#firstBad,
-      got: `${this.#bad} ${this.#bad === 1 ? 'feature' : 'features'} out of form, the first here`,
-      expected: 'a geometry with coordinates that are lists of finite numbers',
-      mend: 'These were left out; export the file again.',
-    });
+    this.#gather.warning('GEOJSON_DAMAGED', { count: this.#bad }, { path: this.#firstBad });
   }
 }
 

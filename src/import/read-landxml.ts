@@ -1,7 +1,8 @@
 /** Reads survey data in LandXML: points, surfaces with their breaklines, outlines of parcels are left out. North comes before east. */
 
 import { SaxesParser } from 'saxes';
-import { type Gathering, issueOf, StopReading } from './gathering.ts';
+import { type Gathering, StopReading } from './gathering.ts';
+import { issueOf } from './issue-of.ts';
 import type { LengthUnit } from './length-unit.ts';
 import { MAX_DEPTH } from './limits.ts';
 import type { Steps } from './steps.ts';
@@ -58,12 +59,7 @@ class SurveyReading {
     });
     this.#parser.on('doctype', (doctype) => {
       if (/<!ENTITY/i.test(doctype)) {
-        stop(
-          'XML_ENTITIES',
-          'a file that defines its own entities',
-          'plain LandXML',
-          'Nothing was read: such files can grow without end. Export it again.',
-        );
+        throw new StopReading(issueOf('error', 'XML_ENTITIES', {}));
       }
     });
     this.#parser.on('error', (error) => this.#broken(error.message));
@@ -78,15 +74,14 @@ class SurveyReading {
       this.#cut = true;
       return;
     }
-    const says = message.replace(/^\d+:\d+: /, '').slice(0, 100);
-    stop('XML_DAMAGED', `XML that breaks its rules in line ${this.#parser.line}: ${says}`, 'well-formed LandXML', 'Export it again.');
+    const problem = message.replace(/^\d+:\d+: /, '').slice(0, 100);
+    throw new StopReading(issueOf('error', 'XML_DAMAGED', { line: this.#parser.line, problem }));
   }
 
   #opened(name: string, attributes: Readonly<Record<string, string>>): void {
     this.#open.push({ name, attributes });
     this.#text = '';
-    if (this.#open.length > MAX_DEPTH)
-      stop('TOO_DEEP', `elements nested more than ${MAX_DEPTH} deep`, 'LandXML, which never is', 'Export it again.');
+    if (this.#open.length > MAX_DEPTH) throw new StopReading(issueOf('error', 'TOO_DEEP', { most: MAX_DEPTH }));
     if (name === 'Metric' || name === 'Imperial') this.#unit = LINEAR[(attributes.linearUnit ?? '').toLowerCase()] ?? this.#unit;
     else if (name === 'Surface') {
       this.#surface = this.#gather.layerName(attributes.name ?? 'surface');
@@ -97,7 +92,7 @@ class SurveyReading {
   #closed(name: string): void {
     const inside = (outer: string) => this.#open.some((element) => element.name === outer);
     const { attributes } = this.#open[this.#open.length - 1] ?? { attributes: {} };
-    if (LEFT_OUT.has(name)) this.#gather.ignored('survey', name);
+    if (LEFT_OUT.has(name)) this.#gather.ignored('survey', name, null);
     else if ([...LEFT_OUT].some(inside)) this.#text = '';
     else if (name === 'CgPoint') this.#point(attributes);
     else if (name === 'P' && inside('Pnts')) this.#numbers(3, (n, e, z) => this.#spot(this.#surface, [e, n, z ?? null]));
@@ -184,23 +179,15 @@ class SurveyReading {
     this.#closing = true;
     const { line } = this.#parser;
     this.#parser.close();
-    if (this.#cut && !tellCut(this.#gather, this.#kept, `line ${line}`)) this.#gather.shapes.length = 0;
+    if (this.#cut && !tellCut(this.#gather, this.#kept, { unit: 'line', at: line })) this.#gather.shapes.length = 0;
     if (this.#bad.count > 0) {
-      this.#gather.warning('NUMBER_BAD', {
-        got: `${this.#bad.count} ${this.#bad.count === 1 ? 'entry' : 'entries'} with a coordinate that is no number, the first "${this.#bad.found}"`,
-        expected: 'north, east and level as finite numbers',
-        mend: 'These were left out; export the file again.',
-      });
+      this.#gather.warning('NUMBER_BAD:survey', { ...this.#bad });
     }
-    if (this.#kept > 0) this.#gather.mend('NORTH_EAST');
+    if (this.#kept > 0) this.#gather.mend('NORTH_EAST', {});
     return { unit: this.#unit };
   }
 }
 
 function fits(value: number): boolean {
   return Math.abs(value) <= 1e12;
-}
-
-function stop(code: 'XML_ENTITIES' | 'XML_DAMAGED' | 'TOO_DEEP', got: string, expected: string, mend: string): never {
-  throw new StopReading(issueOf(code, 'error', { got, expected, mend }));
 }

@@ -5,15 +5,9 @@ import type { Issue } from '../model/issue.ts';
 import { decodeText } from './decode-text.ts';
 import { kindOfText, refuseBytes } from './file-kind.ts';
 import { Gathering } from './gathering.ts';
+import { issueOf } from './issue-of.ts';
 
 export type SceneText = { readonly text: string; readonly mends: readonly Mend[] } | { readonly issue: Issue };
-
-const DRAWINGS: Readonly<Record<string, string>> = {
-  dxf: 'a DXF drawing',
-  geojson: 'a map in GeoJSON',
-  landxml: 'survey data in LandXML',
-  table: 'a table or another text',
-};
 
 /**
  * Decodes a scene file.
@@ -29,13 +23,5 @@ export function readSceneText(bytes: Uint8Array): SceneText {
   // What looks like JSON is left to the reader of scenes, which knows more to say about it.
   if (/^\s*[{[]/.test(text) || (typeof kind !== 'string' && kind.code !== 'FILE_KIND')) return { text, mends: gather.mends };
   if (typeof kind !== 'string') return { issue: kind };
-  const issue: Issue = {
-    code: 'FILE_KIND',
-    level: 'error',
-    path: '',
-    got: DRAWINGS[kind] ?? kind,
-    expected: 'a scene (*.scene.json)',
-    mend: 'Read it as a drawing: import takes DXF, GeoJSON, LandXML and CSV.',
-  };
-  return { issue };
+  return kind === 'scene' ? { text, mends: gather.mends } : { issue: issueOf('error', 'FILE_KIND:drawing', { kind }) };
 }

@@ -1,7 +1,7 @@
 /** Reads a list of points: CSV or columns apart by blanks. */
 
 import type { TablePreview } from '../model/drawing.ts';
-import type { Gathering } from './gathering.ts';
+import { choiceOf, type Gathering } from './gathering.ts';
 import type { LengthUnit } from './length-unit.ts';
 import { type DecimalMark, readNumber } from './number-form.ts';
 import { partOf, type Steps } from './steps.ts';
@@ -31,7 +31,6 @@ const SAMPLE_ROWS = 200;
 /** Longest row read [characters]. */
 const LONGEST_ROW = 10_000;
 const STEP = 2000;
-const MARKS: Readonly<Record<DecimalMark, string>> = { '.': 'point', ',': 'comma' };
 const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
   m: 'm',
   cm: 'cm',
@@ -70,19 +69,19 @@ export function* readTable(text: string, gather: Gathering): Steps<TableHead> {
     count += 1;
     if (count % STEP === 0) yield 0.4 + 0.6 * share;
   }
-  gather.mend('TABLE_READ', { separator: SEPARATORS[separator], mark: MARKS[mark] });
+  gather.mend('TABLE_READ', { separator, mark });
   return table.finish();
 }
 
 function askSeparator(text: string, sample: readonly string[], gather: Gathering): Separator {
   const said = /^\uFEFF?sep=(.)\s*$/m.exec(text.slice(0, 20))?.[1];
-  const ofSaid = said === '\t' ? 'tab' : said !== undefined && said in SEPARATORS ? (said as Separator) : null;
+  const ofSaid = said === '\t' ? 'tab' : (SEPARATORS.find((separator) => separator === said) ?? null);
   const guess = ofSaid === null ? guessSeparator(sample) : { separator: ofSaid, certain: true };
   return gather.ask({
     id: 'separator',
     code: 'SEPARATOR',
     values: { sample: (sample[1] ?? sample[0] ?? '').slice(0, 60) },
-    choices: Object.entries(SEPARATORS).map(([value, says]) => ({ value, says })),
+    choices: SEPARATORS.map((separator) => choiceOf(separator, 'SEPARATOR', { separator })),
     guess: guess.separator,
     certain: guess.certain,
   }) as Separator;
@@ -113,8 +112,8 @@ function askMark(marks: MarkCount, gather: Gathering): DecimalMark {
     code: 'DECIMAL',
     values: { sample, large, small },
     choices: [
-      { value: mark, says: `Decimal ${MARKS[mark]}: ${written === mark ? small : large}` },
-      { value: other, says: `Decimal ${MARKS[other]}: ${written === other ? small : large}` },
+      choiceOf(mark, 'DECIMAL', { mark, number: written === mark ? small : large }),
+      choiceOf(other, 'DECIMAL', { mark: other, number: written === other ? small : large }),
     ],
     guess: mark,
   }) as DecimalMark;
@@ -163,11 +162,11 @@ class TableReading {
 
   #askColumns(guess: readonly ColumnRole[], first: readonly string[], certain: boolean): readonly ColumnRole[] {
     const swapped = guess.map((role) => (role === 'x' ? 'y' : role === 'y' ? 'x' : role));
-    const says = (roles: readonly ColumnRole[]) =>
+    const columns = (roles: readonly ColumnRole[]) =>
       roles
-        .flatMap((role, i) => (role === '-' ? [] : [`${role} = ${(this.#heading?.[i] ?? first[i] ?? `column ${i + 1}`).slice(0, 30)}`]))
+        .flatMap((role, i) => (role === '-' ? [] : [`${role} = ${(this.#heading?.[i] ?? first[i] ?? `${i + 1}`).slice(0, 30)}`]))
         .join(', ');
-    const choices = [guess, swapped].map((roles) => ({ value: roles.join(), says: says(roles) }));
+    const choices = [guess, swapped].map((roles) => choiceOf(roles.join(), 'COLUMNS', { columns: columns(roles) }));
     const form = /^(?:id|x|y|z|layer|-)(?:,(?:id|x|y|z|layer|-)){1,60}$/;
     const once = (answer: string, role: string) => answer.split(',').filter((one) => one === role).length === 1;
     const taken = this.#gather.ask({
@@ -193,10 +192,7 @@ class TableReading {
         id: 'dates',
         code: 'DATES',
         values: { row: i + 1, sample: cell.slice(0, 30), number },
-        choices: [
-          { value: 'leave', says: 'Leave these rows out.' },
-          { value: 'number', says: `Read day and month as a number: ${number}.` },
-        ],
+        choices: [choiceOf('leave', 'DATES_LEAVE', {}), choiceOf('number', 'DATES_NUMBER', { number })],
         guess: 'leave',
       }) as 'leave' | 'number';
     }
@@ -270,33 +266,19 @@ class TableReading {
     const hasLevels = this.#roles.includes('z');
     const missing = this.#read - this.#withLevel;
     if (hasLevels && missing > 0 && this.#withLevel > 0) {
-      gather.warning('LEVELS_MISSING', {
-        got: `${missing} of ${this.#read} points without a level`,
-        expected: 'a level for every point',
-        mend: 'They give no level; check whether a part of the deck stays without levels.',
-      });
+      gather.warning('LEVELS_MISSING', { count: missing, of: this.#read });
     }
     return { ...this.#units(), hasLevels, preview: this.#preview };
   }
 
   #tellLeftOut(): void {
-    const rows = (count: number) => `${count} ${count === 1 ? 'row' : 'rows'}`;
     if (this.#ragged.count > 0) {
       const { count, first, cells } = this.#ragged;
-      this.#gather.warning('ROWS_RAGGED', {
-        line: first,
-        got: `${rows(count)} with another number of columns, the first with ${cells}`,
-        expected: `${this.#roles.length} columns as in the other rows`,
-        mend: 'These rows were left out; check the mark between the columns.',
-      });
+      this.#gather.warning('ROWS_RAGGED', { count, cells, columns: this.#roles.length }, { line: first });
     }
     if (this.#bad.count === 0) return;
-    this.#gather.warning('NUMBER_BAD', {
-      line: this.#bad.first,
-      got: `${rows(this.#bad.count)} with a coordinate that is no number, the first "${this.#bad.cell}"`,
-      expected: 'finite numbers in the columns x and y',
-      mend: 'These rows were left out; correct the cells, or pick other columns.',
-    });
+    const { count, first, cell } = this.#bad;
+    this.#gather.warning('NUMBER_BAD:row', { count, found: cell }, { line: first });
   }
 
   #units(): Pick<TableHead, 'unit' | 'levelUnit' | 'degrees'> {

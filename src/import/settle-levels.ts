@@ -1,7 +1,7 @@
 /** Decides what levels mean: unit, zeros that are none, two height systems, two levels at one place. */
 
 import { cleanM } from './curves.ts';
-import type { Gathering } from './gathering.ts';
+import { choiceOf, type Gathering } from './gathering.ts';
 import { type LengthUnit, UNITS } from './length-unit.ts';
 import type { RawPoint, RawShape } from './raw-shapes.ts';
 
@@ -70,27 +70,19 @@ function askUnit(gather: Gathering, values: readonly number[], { unit: said, pla
   const unit = gather.ask({
     id: 'levelUnit',
     code: 'LEVEL_UNIT',
-    values: { from: short(low), to: short(high) },
-    choices: units.map((value) => {
-      const { metres, name } = UNITS[value];
-      return { value, says: `${name}: ${short(low * metres)} to ${short(high * metres)} m` };
+    values: { from: low, to: high },
+    choices: units.map((one) => {
+      const { metres } = UNITS[one];
+      return choiceOf(one, 'LEVEL_UNIT', { unit: one, from: low * metres, to: high * metres });
     }),
     guess,
     certain: guess === usual,
   }) as LengthUnit;
   if (unit !== 'm') {
-    const { metres, name } = UNITS[unit];
-    gather.mend('LEVELS_CHANGED', {
-      unit: name,
-      from: `${short(low)} to ${short(high)}`,
-      to: `${short(low * metres)} to ${short(high * metres)}`,
-    });
+    const { metres } = UNITS[unit];
+    gather.mend('LEVELS_CHANGED', { unit, from: low, to: high, fromM: low * metres, toM: high * metres });
   }
   return unit;
-}
-
-function short(value: number): string {
-  return String(Number(value.toFixed(3)));
 }
 
 const isPoint = (shape: RawShape): shape is RawPoint => shape.kind === 'point';
@@ -103,10 +95,7 @@ function dropZeros(gather: Gathering, { isTable }: LevelHints): void {
     id: 'zeroLevels',
     code: 'LEVELS_ZERO',
     values: { count: points.length },
-    choices: [
-      { value: 'none', says: 'There is no level.' },
-      { value: 'zero', says: 'The level is 0.000.' },
-    ],
+    choices: [choiceOf('none', 'ZERO_NONE', {}), choiceOf('zero', 'ZERO_LEVEL', {})],
     guess: 'none',
     certain: !isTable,
   });
@@ -131,19 +120,15 @@ function dropGroup(gather: Gathering): void {
   const split = splitAt(levels);
   if (split === null) return;
   const [low, high] = [levels.filter((z) => z < split), levels.filter((z) => z >= split)];
-  const text = (group: readonly number[]) => {
+  const [lows, highs] = [low, high].map((group) => {
     const range = rangeOf(group);
-    return `${group.length} × ${short(range.low)} to ${short(range.high)}`;
-  };
+    return { count: group.length, from: range.low, to: range.high };
+  });
   const kept = gather.ask({
     id: 'levelGroups',
     code: 'LEVEL_GROUPS',
-    values: { low: text(low), high: text(high) },
-    choices: [
-      { value: 'low', says: `Lower: ${text(low)} m` },
-      { value: 'high', says: `Upper: ${text(high)} m` },
-      { value: 'all', says: 'Both' },
-    ],
+    values: { lowCount: lows.count, lowFrom: lows.from, lowTo: lows.to, highCount: highs.count, highFrom: highs.from, highTo: highs.to },
+    choices: [choiceOf('low', 'GROUP_LOW', lows), choiceOf('high', 'GROUP_HIGH', highs), choiceOf('all', 'GROUP_BOTH', {})],
     guess: low.length > high.length ? 'low' : 'high',
   });
   if (kept === 'all') return;
@@ -165,15 +150,12 @@ function dropDoubles(gather: Gathering): void {
   const differing = [...places.values()].filter((place) => spreadOf(place) > 0.001 + 1e-9);
   if (differing.length === 0) return;
   const most = differing.reduce((best, place) => (spreadOf(place) > spreadOf(best) ? place : best));
-  const values = { count: differing.length, mostM: short(spreadOf(most)), at: `(${short(most[0].x)}, ${short(most[0].y)})` };
+  const values = { count: differing.length, mostM: spreadOf(most), x: most[0].x, y: most[0].y };
   const kept = gather.ask({
     id: 'doubleLevels',
     code: 'LEVELS_DOUBLE',
     values,
-    choices: [
-      { value: 'lower', says: 'The lower one: more build-up, more load.' },
-      { value: 'upper', says: 'The upper one.' },
-    ],
+    choices: [choiceOf('lower', 'DOUBLE_LOWER', {}), choiceOf('upper', 'DOUBLE_UPPER', {})],
     guess: 'lower',
   });
   const drop = new Set<RawShape>();
@@ -183,7 +165,7 @@ function dropDoubles(gather: Gathering): void {
     for (const point of place) if (point !== keep) drop.add(point);
   }
   gather.shapes = gather.shapes.filter((shape) => !drop.has(shape));
-  gather.mend('LEVELS_DOUBLE', { ...values, kept });
+  gather.mend('LEVELS_DOUBLE', { ...values, kept: kept === 'lower' ? 'lower' : 'upper' });
 }
 
 function spreadOf(place: readonly RawPoint[]): number {

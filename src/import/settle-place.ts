@@ -4,10 +4,12 @@ import type { Choice, DrawingBox } from '../model/drawing.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { type Affine, chainOf, UNMOVED } from './curves.ts';
 import { metresPerDegree } from './degrees.ts';
-import type { Gathering } from './gathering.ts';
+import { choiceOf, type Gathering } from './gathering.ts';
 import { guessUnit, type LengthUnit, OFFERED, UNITS } from './length-unit.ts';
 import { visitPoints } from './raw-shapes.ts';
 import { strayPoints, withoutStray } from './stray-points.ts';
+import type { Size } from './words/number-words.ts';
+import type { Axes } from './words/term-words.ts';
 
 export interface PlaceHints {
   /** Unit the file gives. */
@@ -26,19 +28,11 @@ export interface Placed {
   readonly unit: LengthUnit | 'degrees';
 }
 
-export type Axes = 'xy' | 'yx' | 'x-y' | '-xy';
-
 const TURNS: Readonly<Record<Axes, Affine>> = {
   xy: UNMOVED,
   yx: { a: 0, b: 1, c: 1, d: 0, e: 0, f: 0 },
   'x-y': { ...UNMOVED, d: -1 },
   '-xy': { ...UNMOVED, a: -1 },
-};
-const AXES_SAY: Readonly<Record<Axes, string>> = {
-  xy: 'first to the right (east), second up (north)',
-  yx: 'first up (north), second to the right (east)',
-  'x-y': 'second number counts downwards: mirrored top to bottom',
-  '-xy': 'first number counts to the left: mirrored left to right',
 };
 /** Beyond this, coordinates are those of a country's grid [m]. */
 const FAR_M = 100_000;
@@ -50,12 +44,10 @@ export function settlePlace(gather: Gathering, hints: PlaceHints): Placed | null
   if (core === null) return null;
   const probable = hints.degrees === true ? { metres: 111_000 } : UNITS[guessUnit(sideOf(core), hints.unit).unit];
   if (stray.count > 0) {
-    const [farM, at] = [Math.round(stray.far * probable.metres), placeText(stray.at, 1)];
-    const choices = [
-      { value: 'leave', says: 'Leave out.' },
-      { value: 'keep', says: 'Keep.' },
-    ];
-    const taken = gather.ask({ id: 'stray', code: 'STRAY', values: { count: stray.count, farM, at }, choices, guess: 'leave' });
+    const farM = Math.round(stray.far * probable.metres);
+    const [x, y] = stray.at;
+    const choices = [choiceOf('leave', 'STRAY_LEAVE', {}), choiceOf('keep', 'STRAY_KEEP', {})];
+    const taken = gather.ask({ id: 'stray', code: 'STRAY', values: { count: stray.count, farM, x, y }, choices, guess: 'leave' });
     if (taken === 'leave') {
       gather.shapes = withoutStray(gather, stray.isStray);
       gather.mend('STRAY_DROPPED', { count: stray.count, farM });
@@ -96,17 +88,8 @@ function moveBox({ a, b, c, d, e, f }: Affine, { minX, minY, maxX, maxY }: Drawi
   return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
-/** Rounded to so many decimals, without zeros at the end. */
-function short(value: number, decimals = 2): string {
-  return String(Number(value.toFixed(decimals)));
-}
-
-function placeText([x, y]: PointM, decimals: number): string {
-  return `(${short(x, decimals)}, ${short(y, decimals)})`;
-}
-
-function sizeText(box: DrawingBox, metres = 1): string {
-  return `${short((box.maxX - box.minX) * metres)} × ${short((box.maxY - box.minY) * metres)}`;
+function sizeOf({ minX, minY, maxX, maxY }: DrawingBox, metres = 1): Size {
+  return { width: (maxX - minX) * metres, height: (maxY - minY) * metres };
 }
 
 /** Values that could be longitude and latitude of one site: within the globe, and less than half a degree apart. */
@@ -118,34 +101,36 @@ function looksLikeDegrees(box: DrawingBox): boolean {
 
 function settleUnit(gather: Gathering, box: DrawingBox, { unit: said, degrees }: PlaceHints): Placed {
   const likely = degrees ?? (said === null && looksLikeDegrees(box));
-  const guess = likely ? { unit: 'degrees', certain: degrees === true } : guessUnit(sideOf(box), said);
+  const guess = likely ? { unit: 'degrees' as const, certain: degrees === true } : guessUnit(sideOf(box), said);
   const units = [...new Set([guess.unit, ...(said === null ? [] : [said]), ...OFFERED])].filter(
     (unit): unit is LengthUnit => unit !== 'degrees',
   );
   const choices: Choice[] = units.map((value) => {
-    const { metres, name } = UNITS[value];
-    return { value, says: `${name}: ${sizeText(box, metres)} m`, sizeM: [(box.maxX - box.minX) * metres, (box.maxY - box.minY) * metres] };
+    const size = sizeOf(box, UNITS[value].metres);
+    return choiceOf(value, 'UNIT', { ...size, unit: value }, [size.width, size.height]);
   });
   if (likely || looksLikeDegrees(box)) choices.unshift(degreesChoice(box));
-  const values = {
-    size: sizeText(box),
-    said: said === null ? 'no unit given' : UNITS[said].name,
-    sizeSaid: sizeText(box, UNITS[said ?? 'm'].metres),
-    guess: guess.unit === 'degrees' ? 'degrees' : UNITS[guess.unit as LengthUnit].name,
-    sample: placeText([box.minX, box.minY], 5),
-  };
-  const code = likely ? 'UNIT_DEGREES' : !guess.certain && said !== null ? 'UNIT_DOUBTED' : 'UNIT';
-  const unit = gather.ask({ id: 'unit', code, values, choices, guess: guess.unit, certain: guess.certain }) as Placed['unit'];
+  const asked = { id: 'unit', choices, guess: guess.unit, certain: guess.certain };
+  const unit = (
+    likely
+      ? gather.ask({ ...asked, code: 'UNIT_DEGREES', values: { x: box.minX, y: box.minY } })
+      : !guess.certain && said !== null
+        ? gather.ask({ ...asked, code: 'UNIT_DOUBTED', values: { ...sizeOf(box, UNITS[said].metres), said, guess: guess.unit } })
+        : gather.ask({ ...asked, code: 'UNIT', values: { ...sizeOf(box), said: said ?? 'none' } })
+  ) as Placed['unit'];
   if (unit === 'degrees') return fromDegrees(gather, box);
-  const { metres, name } = UNITS[unit];
-  if (unit !== 'm') gather.mend('UNIT_CHANGED', { unit: name, size: sizeText(box), sizeM: sizeText(box, metres) });
+  const { metres } = UNITS[unit];
+  if (unit !== 'm') {
+    const { width: widthM, height: heightM } = sizeOf(box, metres);
+    gather.mend('UNIT_CHANGED', { ...sizeOf(box), unit, widthM, heightM });
+  }
   return { move: { ...UNMOVED, a: metres, d: metres }, scale: metres, unit };
 }
 
 function degreesChoice(box: DrawingBox): Choice {
   const { east, north } = metresPerDegree((box.minY + box.maxY) / 2);
   const sizeM: PointM = [(box.maxX - box.minX) * east, (box.maxY - box.minY) * north];
-  return { value: 'degrees', says: `longitude and latitude: ${short(sizeM[0])} × ${short(sizeM[1])} m`, sizeM };
+  return choiceOf('degrees', 'DEGREES', { width: sizeM[0], height: sizeM[1] }, sizeM);
 }
 
 function fromDegrees(gather: Gathering, box: DrawingBox): Placed {
@@ -159,32 +144,33 @@ function settleAxes(gather: Gathering, box: DrawingBox, { scale, around }: { sca
   const doubt = scale === null ? null : axesDoubt(box, around);
   const choices = (Object.keys(TURNS) as Axes[]).map((value) => {
     const turned = moveBox(TURNS[value], box);
-    return { value, says: AXES_SAY[value], sizeM: [turned.maxX - turned.minX, turned.maxY - turned.minY] as const };
+    return choiceOf(value, 'AXES', { axes: value }, [turned.maxX - turned.minX, turned.maxY - turned.minY]);
   });
   const axes = gather.ask({
     id: 'axes',
-    code: doubt === null ? 'AXES' : 'AXES_DOUBTED',
-    values: doubt === null ? {} : { why: doubt.why },
+    code: doubt?.code ?? 'AXES',
+    values: {},
     choices,
     guess: doubt?.guess ?? 'xy',
     certain: doubt === null,
   }) as Axes;
-  if (axes !== 'xy') gather.mend('AXES_CHANGED', { how: AXES_SAY[axes] });
+  if (axes !== 'xy') gather.mend('AXES_CHANGED', { axes });
   return axes;
 }
 
 /** Reasons to think that the axes are not east and north; null where there is none. */
-function axesDoubt(box: DrawingBox, around: DrawingBox | undefined): { readonly guess: Axes; readonly why: string } | null {
+function axesDoubt(
+  box: DrawingBox,
+  around: DrawingBox | undefined,
+): { readonly guess: Axes; readonly code: 'AXES_APART' | 'AXES_NORTHING' } | null {
   if (around !== undefined) {
     const meets = (axes: Axes) => overlap(moveBox(TURNS[axes], box), around);
     const other = (['yx', 'x-y', '-xy'] as const).find(meets);
-    return meets('xy') || other === undefined
-      ? null
-      : { guess: other, why: 'The drawing would lie apart from the deck, or mirrored against it.' };
+    return meets('xy') || other === undefined ? null : { guess: other, code: 'AXES_APART' };
   }
   // Eastings of a country's grid have six digits before the point, northings seven (with the zone before it, eight and seven).
   const northFirst = box.minX > 1e6 && box.maxX < 1e7 && box.minY > 1e5 && box.maxY < 1e6;
-  return northFirst ? { guess: 'yx', why: 'The first number looks like a northing, the second like an easting.' } : null;
+  return northFirst ? { guess: 'yx', code: 'AXES_NORTHING' } : null;
 }
 
 /** Half of either lies in the other. */

@@ -4,7 +4,7 @@ import type { DrawingShape } from '../model/drawing.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { MAX_LIST_POINTS } from '../scene/limits.ts';
 import { areaOf } from '../scene/ring.ts';
-import type { Gathering } from './gathering.ts';
+import { choiceOf, type Gathering } from './gathering.ts';
 import { CHORD_ERROR_M, MANY_POINTS } from './limits.ts';
 import { simplifyLine } from './simplify-line.ts';
 import { partOf, type Steps } from './steps.ts';
@@ -31,10 +31,7 @@ export function* simplifyShapes(layers: Map<string, readonly DrawingShape[]>, ga
     id: 'simplify',
     code: 'SIMPLIFY',
     values,
-    choices: [
-      { value: 'simplify', says: `Simplify: ${values.after} points.` },
-      { value: 'keep', says: `Keep: ${values.before} points.` },
-    ],
+    choices: [choiceOf('simplify', 'SIMPLIFY', { after: values.after }), choiceOf('keep', 'SIMPLIFY_KEEP', { before: values.before })],
     guess: tooLong ? 'simplify' : 'keep',
     certain: !tooLong,
   });

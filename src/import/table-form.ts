@@ -2,15 +2,8 @@
 
 import { type DecimalMark, markOf } from './number-form.ts';
 
-export const SEPARATORS = {
-  ';': 'a semicolon',
-  tab: 'a tab',
-  '|': 'a bar',
-  ',': 'a comma',
-  blank: 'blanks',
-} as const;
-
-export type Separator = keyof typeof SEPARATORS;
+export const SEPARATORS = [';', 'tab', '|', ',', 'blank'] as const;
+export type Separator = (typeof SEPARATORS)[number];
 
 /** Cells of a row; quotation marks may hold separators. */
 export function cellsOf(line: string, separator: Separator): string[] {
@@ -51,9 +44,7 @@ export interface SeparatorGuess {
  * @param lines - rows of the beginning
  */
 export function guessSeparator(lines: readonly string[]): SeparatorGuess {
-  const scores = (Object.keys(SEPARATORS) as Separator[])
-    .map((separator) => ({ separator, score: scoreOf(lines, separator) }))
-    .sort((a, b) => b.score - a.score);
+  const scores = SEPARATORS.map((separator) => ({ separator, score: scoreOf(lines, separator) })).sort((a, b) => b.score - a.score);
   return { separator: scores[0].separator, certain: scores[0].score > 0.5 && scores[1].score < 0.97 * scores[0].score };
 }
 

@@ -58,6 +58,8 @@ export interface Mend {
 
 export interface Choice {
   readonly value: string;
+  readonly code: string;
+  readonly values: Readonly<Record<string, FactValue>>;
   readonly says: string;
   /** What the drawing would measure [m]. */
   readonly sizeM?: PointM;

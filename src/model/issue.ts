@@ -17,6 +17,8 @@ export interface Issue {
   readonly expected: string;
   /** One thing the user can do. */
   readonly mend: string;
+  /** Which sentences these are and what they fill in, where they can be told in another language. */
+  readonly said?: { readonly id: string; readonly values: Readonly<Record<string, string | number>> };
 }
 
 const LINE_WORDS = {

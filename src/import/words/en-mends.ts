@@ -1,8 +1,10 @@
 /** The sentence of each change made while reading, and of each thing worth knowing. They are kept in the scene's history. */
 
 import type { LengthUnit } from '../length-unit.ts';
+import type { DecimalMark } from '../number-form.ts';
+import type { Separator } from '../table-form.ts';
 import { numberEn, type Place, placeEn, type Size, sizeEn, some } from './number-words.ts';
-import { type Axes, type DecimalMark, type Separator, TERMS_EN } from './term-words.ts';
+import { type Axes, TERMS_EN } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_EN;
 

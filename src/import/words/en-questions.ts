@@ -1,8 +1,10 @@
 /** What is asked where a file can be read in more than one way, and the answers to choose from. */
 
 import type { LengthUnit } from '../length-unit.ts';
+import type { DecimalMark } from '../number-form.ts';
+import type { Separator } from '../table-form.ts';
 import { numberEn, type Place, placeEn, type Size, sizeEn, some } from './number-words.ts';
-import { type Axes, type DecimalMark, type Separator, TERMS_EN } from './term-words.ts';
+import { type Axes, TERMS_EN } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_EN;
 

@@ -2,10 +2,11 @@
 
 import type { LayerRole } from '../../model/drawing.ts';
 import type { LengthUnit } from '../length-unit.ts';
+import type { DecimalMark } from '../number-form.ts';
+import type { Separator } from '../table-form.ts';
 
+/** How the two numbers of a point lie on the plan. */
 export type Axes = 'xy' | 'yx' | 'x-y' | '-xy';
-export type Separator = ';' | 'tab' | '|' | ',' | 'blank';
-export type DecimalMark = '.' | ',';
 /** What a layer's role can use. */
 export type Wanted = 'levels' | 'places' | 'lines' | 'outlines';
 

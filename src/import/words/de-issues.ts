@@ -1,0 +1,181 @@
+/** Messages on drawings in German. */
+
+import { ADVICE_DE, FILE_KINDS_DE } from './de-files.ts';
+import type { Issues, IssueWords } from './en-issues.ts';
+import { kindsDe } from './kind-words.ts';
+import { some, spotDe } from './number-words.ts';
+import { TERMS_DE } from './term-words.ts';
+
+const says = (got: string, expected: string, mend: string): IssueWords => ({ got, expected, mend });
+
+const ANY_DRAWING = 'eine Zeichnung als DXF, Flächen als GeoJSON, Punkte als CSV oder LandXML oder eine Szene (*.scene.json)';
+const AGAIN = 'Die Datei noch einmal speichern oder senden oder eine frühere Kopie öffnen.';
+const EXPORT_AGAIN = 'Noch einmal exportieren.';
+const ENCLOSES = 'ein Umriss, der eine Fläche umschließt';
+const CHECK_THERE = 'Er wurde weggelassen; die Zeichnung dort prüfen.';
+const ONE_OUTLINE = 'ein geschlossener Umriss der Decke';
+const CLOSE_OUTLINE = 'Dem Layer mit dem Deckenrand die Verwendung Umriss geben; die Linie in der Zeichnung schließen.';
+
+const DRAWINGS = {
+  dxf: 'eine DXF-Zeichnung',
+  geojson: 'eine Karte in GeoJSON',
+  landxml: 'Vermessungsdaten in LandXML',
+  table: 'eine Tabelle oder ein anderer Text',
+} as const;
+
+export const ISSUES_DE: Issues = {
+  FILE_EMPTY: () => says('eine leere Datei (0 Byte)', ANY_DRAWING, AGAIN),
+  'FILE_EMPTY:blank': () => says('eine Datei nur aus Leerzeichen', ANY_DRAWING, AGAIN),
+  FILE_TOO_LARGE: (v) => says(`${v.sizeMB} MB`, `höchstens ${v.most} MB`, 'Zu groß: Nur die Layer der Decke exportieren.'),
+  FILE_KIND: (v) => says(FILE_KINDS_DE[v.what], ANY_DRAWING, ADVICE_DE[v.advice]),
+  'FILE_KIND:model': (v) =>
+    says(
+      `ein IFC-Modell mit ${some(v.slabs, 'Decke', 'Decken')} und ${some(v.columns, 'Stütze', 'Stützen')}`,
+      ANY_DRAWING,
+      v.slabs === 0
+        ? 'Es enthält keine Decke: das Tragwerksmodell oder den Deckenumriss als DXF anfordern.'
+        : 'Modelle werden hier nicht gelesen: den Grundriss der Decke als DXF exportieren (Umriss, Öffnungen, Stützen, Achsen), ihre Höhen als CSV.',
+    ),
+  'FILE_KIND:xml': (v) => says(`XML anderer Art (${v.root})`, ANY_DRAWING, 'LandXML, DXF oder CSV anfordern.'),
+  'FILE_KIND:drawing': (v) =>
+    says(DRAWINGS[v.kind], 'eine Szene (*.scene.json)', 'Als Zeichnung einlesen: import nimmt DXF, GeoJSON, LandXML und CSV.'),
+  TOO_MANY_ENTITIES: (v) => says(`mehr als ${v.most} Elemente`, `höchstens ${v.most}`, 'Nur die Layer der Decke exportieren.'),
+  TOO_MANY_POINTS: (v) =>
+    says(
+      `mehr als ${v.most} Punkte`,
+      `höchstens ${v.most} Punkte in einer Zeichnung`,
+      'Zu groß: Nur die Layer der Decke exportieren oder Bögen mit weniger Punkten zeichnen.',
+    ),
+  TEXT_LOST: (v) =>
+    says(
+      `${some(v.count, 'Text', 'Texte')} mit verlorenen Buchstaben, zum Beispiel „${v.sample}“`,
+      'vollständige Buchstaben mit Akzenten und Umlauten',
+      'Die Buchstaben gingen beim Schreiben der Datei verloren; noch einmal exportieren, am besten in UTF-8, oder die Namen prüfen.',
+    ),
+  ANSWER_UNKNOWN: (v) => says(`„${v.answer}“`, `eines von ${v.choices}`, 'Eines davon wählen.'),
+  MORE_ISSUES: (v) =>
+    says(
+      some(v.count, 'weitere Meldung', 'weitere Meldungen'),
+      `höchstens ${v.most} in einer Liste`,
+      'Die obigen beheben und die Datei noch einmal lesen.',
+    ),
+  FILE_TRUNCATED: (v) =>
+    says(
+      `das Ende der Datei bei ${v.unit === 'line' ? 'Zeile' : 'Byte'} ${v.at}, nach ${some(v.count, 'Eintrag', 'Einträgen')}`,
+      'eine am Ende abgeschlossene Datei',
+      'Sie wurde wohl nicht vollständig gespeichert oder gesendet. Noch einmal speichern oder senden oder den gelesenen Teil verwenden.',
+    ),
+  'FILE_TRUNCATED:json': () => says('JSON, das abbricht oder gegen seine Regeln verstößt', 'eine vollständige Datei', EXPORT_AGAIN),
+  BLOCK_MISSING: (v) =>
+    says(
+      `ein eingefügter Block „${v.block}“, der nicht in der Datei ist`,
+      'jeder eingefügte Block in derselben Datei',
+      'Die Zeichnung mit ihren Blöcken exportieren oder die Blöcke auflösen.',
+    ),
+  BLOCK_CYCLE: (v) =>
+    says(
+      `ein Block „${v.block}“, der sich selbst enthält, oder Blöcke, die mehr als ${v.most}-fach ineinander stecken`,
+      'Blöcke, die enden',
+      'Ab dort weggelassen; den Block auflösen und noch einmal exportieren.',
+    ),
+  BLOCKS_TOO_MANY: (v) =>
+    says(
+      `Blöcke, die auf mehr als ${v.most} Elemente anwachsen`,
+      `höchstens ${v.most}`,
+      'Nichts wurde geändert. Nur die Layer der Decke exportieren, ohne Pflanzen und Möbel.',
+    ),
+  NOTHING_FOUND: (v) =>
+    says(
+      v.kinds === '' ? 'nichts gezeichnet' : `nichts Verwendbares (${kindsDe(v.kinds)})`,
+      'Umrisse, Linien, Punkte oder Höhen',
+      'Den Plan als Linien und geschlossene Polylinien im Modellbereich exportieren, mit eingebundenen Blöcken und Referenzen.',
+    ),
+  NUMBER_BAD: (v) =>
+    says(
+      `${some(v.count, 'Element', 'Elemente')} mit einer Koordinate, die keine Zahl ist, zuerst „${v.found}“`,
+      'endliche Zahlen mit Dezimalpunkt',
+      'Sie wurden weggelassen; die Zeichnung noch einmal exportieren.',
+    ),
+  'NUMBER_BAD:survey': (v) =>
+    says(
+      `${some(v.count, 'Eintrag', 'Einträge')} mit einer Koordinate, die keine Zahl ist, zuerst „${v.found}“`,
+      'Nord, Ost und Höhe als endliche Zahlen',
+      'Sie wurden weggelassen; die Datei noch einmal exportieren.',
+    ),
+  'NUMBER_BAD:row': (v) =>
+    says(
+      `${some(v.count, 'Zeile', 'Zeilen')} mit einer Koordinate, die keine Zahl ist, zuerst „${v.found}“`,
+      'endliche Zahlen in den Spalten x und y',
+      'Diese Zeilen wurden weggelassen; die Zellen berichtigen oder andere Spalten wählen.',
+    ),
+  DXF_DAMAGED: (v) =>
+    says(
+      `„${v.found}“ nach ${some(v.count, 'Element', 'Elementen')}`,
+      'die Nummer eines Gruppencodes in jeder zweiten Zeile',
+      'Die Datei wurde unterwegs verändert oder beschädigt; noch einmal als DXF in Textform exportieren.',
+    ),
+  GEOJSON_DAMAGED: (v) =>
+    says(
+      `${some(v.count, 'Objekt', 'Objekte')} in falscher Form, das erste hier`,
+      'eine Geometrie mit Koordinaten als Listen endlicher Zahlen',
+      'Sie wurden weggelassen; die Datei noch einmal exportieren.',
+    ),
+  XML_ENTITIES: () =>
+    says(
+      'eine Datei, die eigene Entitäten festlegt',
+      'einfaches LandXML',
+      'Nichts wurde gelesen: Solche Dateien können endlos anwachsen. Noch einmal exportieren.',
+    ),
+  XML_DAMAGED: (v) => says(`XML, das in Zeile ${v.line} gegen seine Regeln verstößt: ${v.problem}`, 'wohlgeformtes LandXML', EXPORT_AGAIN),
+  TOO_DEEP: (v) => says(`Elemente, die mehr als ${v.most}-fach ineinander stecken`, 'LandXML, das nie so tief reicht', EXPORT_AGAIN),
+  ROWS_RAGGED: (v) =>
+    says(
+      `${some(v.count, 'Zeile', 'Zeilen')} mit anderer Zahl von Spalten, die erste mit ${v.cells}`,
+      `${v.columns} Spalten wie in den anderen Zeilen`,
+      'Diese Zeilen wurden weggelassen; das Zeichen zwischen den Spalten prüfen.',
+    ),
+  LEVELS_MISSING: (v) =>
+    says(
+      `${v.count} von ${v.of} Punkten ohne Höhe`,
+      'eine Höhe für jeden Punkt',
+      'Sie geben keine Höhe; prüfen, ob ein Teil der Decke ohne Höhen bleibt.',
+    ),
+  RING_TOO_FEW_POINTS: (v) => says(`ein Umriss aus ${some(v.count, 'Punkt', 'Punkten')} bei ${spotDe(v)}`, ENCLOSES, CHECK_THERE),
+  'RING_TOO_FEW_POINTS:none': () => says('ein Umriss aus 0 Punkten', ENCLOSES, CHECK_THERE),
+  RING_ZERO_AREA: (v) => says(`ein Umriss ohne Fläche bei ${spotDe(v)}`, ENCLOSES, CHECK_THERE),
+  RING_CROSSES_ITSELF: (v) =>
+    says(
+      `der Rand ${v.name === '' ? 'eines Umrisses' : `von „${v.name}“`}, der sich bei ${spotDe(v)} selbst ${v.how === 'cross' ? 'kreuzt' : 'berührt'}`,
+      'Kanten, die sich nur an ihren Enden treffen, damit Fläche und Last berechenbar sind',
+      'Die Zeichnung dort berichtigen oder die Form teilen, bevor sie als Fläche dient.',
+    ),
+  'ROLE_UNKNOWN:layer': (v) =>
+    says(`eine Verwendung für einen Layer „${v.layer}“`, `einer der Layer ${v.layers}`, 'Den Namen des Layers prüfen.'),
+  ROLE_UNKNOWN: (v) => says(`die Verwendung „${v.role}“`, `eine von ${v.roles}`, 'Eine davon wählen.'),
+  'OUTLINE_MISSING:role': () => says('kein Layer als Umriss angegeben', ONE_OUTLINE, CLOSE_OUTLINE),
+  OUTLINE_MISSING: (v) => says(`kein geschlossener Umriss auf Layer „${v.layer}“`, ONE_OUTLINE, CLOSE_OUTLINE),
+  OUTLINE_SEVERAL: (v) =>
+    says(
+      `${v.count} geschlossene Umrisse`,
+      'ein Umriss der Decke',
+      'Der größte wurde genommen; Öffnungen gehören auf einen eigenen Layer, andere Decken in eine eigene Datei.',
+    ),
+  RING_OPEN: (v) =>
+    says(
+      `eine Linie auf Layer „${v.layer}“, die nicht schließt (Lücke ${v.gapMm} mm zwischen ${spotDe(v)} und ${spotDe({ x: v.endX, y: v.endY })})`,
+      'ein geschlossener Umriss; Lücken bis 50 mm werden geschlossen',
+      'Die Linie in der Zeichnung schließen oder auf einen Layer mit anderer Verwendung legen.',
+    ),
+  SHAPE_UNFIT: (v) =>
+    says(
+      `${some(v.count, 'Form', 'Formen')} auf Layer „${v.layer}“, ${v.count === 1 ? 'die dort nicht verwendbar ist' : 'die dort nicht verwendbar sind'}`,
+      TERMS_DE.wanted[v.wanted],
+      'Weggelassen; dem Layer eine andere Verwendung geben oder die Zeichnung berichtigen.',
+    ),
+  AXES_UNFIT: () =>
+    says(
+      'Linien, die kein Raster bilden',
+      'gerade Achsen in zwei Richtungen im rechten Winkel, je Richtung mindestens zwei',
+      'Die Achsabstände von Hand eingeben oder die Felder als Umrisse zeichnen.',
+    ),
+};
