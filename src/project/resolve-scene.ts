@@ -3,6 +3,7 @@
 import type { BayInput, BuildUpInput, DeckInput, FinishInput, StageInput, ZoneInput } from '../model/deck-input.ts';
 import type { PointM, SceneBay, SceneBuildUp, SceneFile, SceneFinish, SceneStage, SceneZone } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
+import { placeIndices } from '../scene/place-indices.ts';
 import { ContentMemo } from './content-memo.ts';
 import { looseKNm3, type MaterialOf, materialLookup } from './materials.ts';
 import { resolveBuildUp } from './resolve-layers.ts';
@@ -56,8 +57,9 @@ export function resolveScene(
   return { input, materialOf, memo };
 }
 
-/** Whether the permitted load may count: document, revision and date are all there. Contract, section 2, Basis. */
+/** Whether the permitted load may count: it is given, and document, revision and date are all there. Contract, section 2, Basis. */
 export function isConfirmed(bay: SceneBay): boolean {
+  if (bay.permanentKNm2 === undefined && bay.totalKNm2 === undefined) return false;
   const { document, revision, date } = bay.basis ?? {};
   return [document, revision, date].every((text) => text !== undefined && text.trim() !== '');
 }
@@ -141,12 +143,7 @@ function resolveStage(stage: SceneStage, { originM, memo, materialOf, zoneIndex,
   return {
     id: stage.id,
     name: stage.name,
-    place: (stage.place ?? []).map((place) => ({
-      // An entry that only places objects names no zones, and means none.
-      zones: place.zones ? place.zones.map((id) => zoneIndex.get(id) as number) : place.roles ? null : [],
-      roles: place.roles ?? [],
-      objects: (place.objects ?? []).map((id) => objectIndex.get(id) as number),
-    })),
+    place: (stage.place ?? []).map((place) => placeIndices(place, zoneIndex, objectIndex)),
     stockpiles: memo.get('stockpiles', [originM, piles, materials], () =>
       piles.map((pile, i) => ({
         id: pile.id,

@@ -1,7 +1,23 @@
 /** Which stage places which layer, vegetation and object; what is placed out of order and what is never placed. */
 
-import type { BuildUpInput, DeckInput, PlaceInput, StageInput, ZoneInput } from '../../model/deck-input.ts';
+import type { PlaceInput, StageInput } from '../../model/deck-input.ts';
 import { ROLES, type Role } from '../../model/roles.ts';
+
+/** What a plan is made from: of a deck, what stages say and what zones are built up of. */
+export interface PlanInput {
+  readonly zones: readonly { readonly buildUp: PlannedBuildUp }[];
+  readonly objects: readonly unknown[];
+  /** Null: derived from the build-ups, one stage per role in stacking order. */
+  readonly stages: readonly PlannedStage[] | null;
+}
+
+export type PlannedStage = Pick<StageInput, 'id' | 'name' | 'place'>;
+
+/** Roles from the bottom up, and whether plants stand on top. */
+export interface PlannedBuildUp {
+  readonly layers: readonly { readonly role: Role }[];
+  readonly vegetationKNm2: number;
+}
 
 export interface StagePlan {
   readonly stages: readonly { readonly id: string; readonly name: string; readonly derived: boolean }[];
@@ -23,7 +39,7 @@ export interface StagePlan {
  * @returns the plan [-]
  * @source contract.md, section 2, Stages
  */
-export function planStages(input: DeckInput): StagePlan {
+export function planStages(input: PlanInput): StagePlan {
   const stages = input.stages ?? deriveStages(input);
   const layerStages = input.zones.map((zone) => new Int16Array(zone.buildUp.layers.length).fill(-1));
   const vegetationStages = new Int16Array(input.zones.length).fill(-1);
@@ -63,7 +79,7 @@ export function planStages(input: DeckInput): StagePlan {
  * for a role that this run did not reach, the lowest missing layer of that role, which then lacks its support.
  * Returns the layers placed without support.
  */
-function placeLayers(buildUp: BuildUpInput, stageOf: Int16Array, roles: readonly Role[], stage: number): number[] {
+function placeLayers(buildUp: PlannedBuildUp, stageOf: Int16Array, roles: readonly Role[], stage: number): number[] {
   const unsupported: number[] = [];
   const reached = new Set<Role>();
   const run = (from: number): void => {
@@ -88,18 +104,23 @@ function placeLayers(buildUp: BuildUpInput, stageOf: Int16Array, roles: readonly
   return unsupported;
 }
 
-/** One stage per role in stacking order; a role comes again where a build-up has it twice. Objects come last. */
-function deriveStages(input: DeckInput): StageInput[] {
+/**
+ * Stages of a deck that names none: one per role in stacking order; a role comes again where a build-up has it twice. Objects come last.
+ * @param input - zones and objects [-]
+ * @returns stages in order [-]
+ * @source contract.md, section 2, Stages
+ */
+export function deriveStages(input: PlanInput): PlannedStage[] {
   const next = input.zones.map(() => 0);
-  const stages: StageInput[] = [];
+  const stages: PlannedStage[] = [];
   const counts = new Map<Role, number>();
   const add = (role: Role, zones: readonly number[]): void => {
     const count = (counts.get(role) ?? 0) + 1;
     counts.set(role, count);
     const name = `${role[0].toUpperCase()}${role.slice(1)}${count > 1 ? ` (${count})` : ''}`;
-    stages.push({ ...EMPTY_STAGE, id: `${role.replaceAll(' ', '-')}${count > 1 ? `-${count}` : ''}`, name, place: [place(zones, role)] });
+    stages.push({ id: `${role.replaceAll(' ', '-')}${count > 1 ? `-${count}` : ''}`, name, place: [place(zones, role)] });
   };
-  const waiting = (zone: ZoneInput, z: number) => next[z] < zone.buildUp.layers.length;
+  const waiting = (zone: PlanInput['zones'][number], z: number) => next[z] < zone.buildUp.layers.length;
   while (input.zones.some(waiting)) {
     for (const role of ROLES) {
       const zones = [...input.zones.keys()].filter((z) => input.zones[z].buildUp.layers[next[z]]?.role === role);
@@ -111,17 +132,11 @@ function deriveStages(input: DeckInput): StageInput[] {
   const planted = [...input.zones.keys()].filter((z) => input.zones[z].buildUp.vegetationKNm2 > 0);
   if (planted.length > 0 && !counts.has('vegetation')) add('vegetation', planted);
   if (input.objects.length > 0) {
-    stages.push({
-      ...EMPTY_STAGE,
-      id: 'objects',
-      name: 'Trees, walls and blocks',
-      place: [{ zones: [], roles: [], objects: [...input.objects.keys()] }],
-    });
+    const objects = [...input.objects.keys()];
+    stages.push({ id: 'objects', name: 'Trees, walls and blocks', place: [{ zones: [], roles: [], objects }] });
   }
   return stages;
 }
-
-const EMPTY_STAGE = { stockpiles: [], floodKNm2: 0 } as const;
 
 function place(zones: readonly number[], role: Role): PlaceInput {
   return { zones, roles: [role], objects: [] };
