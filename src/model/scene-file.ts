@@ -41,6 +41,14 @@ export interface SceneFile {
   readonly tolerance?: SceneTolerance;
   /** Depths measured on site. */
   readonly probes?: readonly SceneProbe[];
+  /** What was read from drawings and mended, sentence by sentence, oldest first. */
+  readonly history?: readonly SceneHistoryEntry[];
+}
+
+export interface SceneHistoryEntry {
+  /** Date, with or without the time of day, as ISO 8601 writes it. */
+  readonly on?: string;
+  readonly says: string;
 }
 
 export interface SceneRain {

@@ -16,10 +16,10 @@ export function checkLoads(scene: SceneFile, issues: IssueList): void {
   for (const [i, bay] of scene.deck.bays.entries()) {
     const path = ['deck', 'bays', i];
     if (bay.permanentKNm2 === undefined && bay.totalKNm2 === undefined) {
-      issues.error('BAY_NO_LIMIT', path, () => ({
+      issues.warning('BAY_NO_LIMIT', path, () => ({
         got: `bay "${bay.id}" without a permitted load`,
         expected: '"permanentKNm2" or "totalKNm2" [kN/m²], as the structural engineer gives it',
-        mend: 'Add the permitted load from the load plan; without it the bay cannot be judged.',
+        mend: 'Add the permitted load from the load plan; until then the bay is not judged and never counts as within its limit.',
       }));
     }
     for (const key of ['permanentKNm2', 'imposedKNm2', 'totalKNm2', 'stageKNm2'] as const) checkLoad(bay[key], [...path, key], issues);
@@ -36,6 +36,7 @@ export function checkLoads(scene: SceneFile, issues: IssueList): void {
       }));
     }
   }
+  for (const [i, entry] of (scene.history ?? []).entries()) checkDate(entry.on, ['history', i, 'on'], issues);
   const { rain } = scene;
   if (rain !== undefined && rain.extremeLpsHa < rain.designLpsHa) {
     issues.warning('RAIN_ORDER', ['rain', 'extremeLpsHa'], () => ({
@@ -100,9 +101,11 @@ function checkPlaces(stage: SceneStage, path: Path, issues: IssueList): void {
   }
 }
 
+const TIME_OF_DAY = /T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})?$/;
+
 /** Dates are free text, but only ISO dates sort and compare. */
 function checkDate(date: string | undefined, path: Path, issues: IssueList): void {
-  if (date === undefined || isIsoDate(date)) return;
+  if (date === undefined || isIsoDate(date.replace(TIME_OF_DAY, ''))) return;
   issues.warning('DATE_FORM', path, () => ({
     got: `"${date}"`,
     expected: 'a date as YYYY-MM-DD, e.g. 2026-03-09',

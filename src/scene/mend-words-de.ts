@@ -88,8 +88,8 @@ export const MEND_DE: readonly Phrase[] = [
   ['Coordinates are metres, neither kilometres nor degrees; check them.', 'Koordinaten sind Meter, weder Kilometer noch Grad; prüfen.'],
   ['Thin them out.', 'Ausdünnen.'],
   [
-    'Add the permitted load from the load plan; without it the bay cannot be judged.',
-    'Die zulässige Last aus dem Lastenplan ergänzen; ohne sie lässt sich das Feld nicht beurteilen.',
+    'Add the permitted load from the load plan; until then the bay is not judged and never counts as within its limit.',
+    'Die zulässige Last aus dem Lastenplan ergänzen; bis dahin wird das Feld nicht beurteilt und gilt nie als eingehalten.',
   ],
   [
     'Name a granular material; enter stacked sheets or elements as an object of kind "block".',

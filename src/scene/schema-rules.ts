@@ -66,3 +66,10 @@ export const probeSchema = z
     by: text('Who measured').exactOptional(),
   })
   .describe('Depth measured on site');
+
+export const historySchema = z
+  .strictObject({
+    on: text('Date, with or without the time of day, as ISO 8601 writes it').exactOptional(),
+    says: text('What was read and what was mended'),
+  })
+  .describe('One step by which the scene came from drawings');

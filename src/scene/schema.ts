@@ -5,7 +5,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { buildUpSchema, materialSchema, objectSchema, vehicleSchema, zoneSchema } from './schema-build-up.ts';
 import { deckSchema } from './schema-deck.ts';
 import { list, quantity, text } from './schema-numbers.ts';
-import { flotationSchema, limitsSchema, probeSchema, rainSchema, toleranceSchema } from './schema-rules.ts';
+import { flotationSchema, historySchema, limitsSchema, probeSchema, rainSchema, toleranceSchema } from './schema-rules.ts';
 import { accessPointSchema, setUpAreaSchema, stageSchema, trafficSchema, viewSchema } from './schema-site.ts';
 
 export const SCENE_FORMAT = 'loamdeck-scene';
@@ -39,5 +39,6 @@ export const sceneFileSchema = z
     limits: limitsSchema.exactOptional(),
     tolerance: toleranceSchema.exactOptional(),
     probes: list(probeSchema, 'Depths measured on site').exactOptional(),
+    history: list(historySchema, 'What was read from drawings and mended, oldest first').exactOptional(),
   })
   .describe('Scene: a podium deck with its build-ups, zones, loads and stages') satisfies z.ZodType<SceneFile>;

@@ -192,6 +192,7 @@ export const SITE_CASES: readonly SceneCase[] = [
   {
     fault: 'bay without permitted load',
     code: 'BAY_NO_LIMIT',
+    level: 'warning',
     path: 'deck.bays[1]',
     says: ['bay "A2"', 'load plan'],
     put: (s) => {
@@ -201,6 +202,7 @@ export const SITE_CASES: readonly SceneCase[] = [
   {
     fault: 'bay with imposed load only',
     code: 'BAY_NO_LIMIT',
+    level: 'warning',
     path: 'deck.bays[0]',
     says: ['permanentKNm2'],
     put: (s) => {

@@ -33,7 +33,11 @@ export const FINDINGS_DE: RuleWords = {
   'load.stage': (f) =>
     `Feld ${f.where.bay}, Bauzustand ${f.where.stage}: ${kNm2(f.value)} auf dem ungünstigsten Bereich von 1 m × 1 m während des Bauens, zulässig sind ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (Grenze der fertigen Anlage, da keine Last für Bauzustände angegeben ist)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Weniger oder woanders aufhäufen' : 'Leichter machen, was dann dort liegt,'} oder den Tragwerksplaner fragen.`,
   'load.basis': (f, scene) => {
-    const basis = scene.deck.bays.find((bay) => bay.id === f.where.bay)?.basis ?? {};
+    const given = scene.deck.bays.find((bay) => bay.id === f.where.bay);
+    if (given?.permanentKNm2 === undefined && given?.totalKNm2 === undefined) {
+      return `Feld ${f.where.bay}: Weder eine zulässige ständige Last noch eine zulässige Gesamtlast ist angegeben, deshalb wird es nicht beurteilt. Den Tragwerksplaner um den Lastenplan bitten; bis dahin gilt dieses Feld nie als eingehalten.`;
+    }
+    const basis = given.basis ?? {};
     const missing = (['document', 'revision', 'date'] as const).filter((key) => !basis[key]?.trim());
     const listed = missing.map((key) => BASIS[key]).join(', ');
     return `Feld ${f.where.bay}: Die zulässige Last ist nicht bestätigt, in ihrer Grundlage ${missing.length === 1 ? 'fehlt' : 'fehlen'}: ${listed}. Den Tragwerksplaner um den Lastenplan bitten; bis dahin gilt dieses Feld nie als eingehalten.`;

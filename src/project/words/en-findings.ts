@@ -30,7 +30,11 @@ export const FINDINGS_EN: RuleWords = {
   'load.stage': (f) =>
     `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst patch of 1 m × 1 m while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
   'load.basis': (f, scene) => {
-    const basis = scene.deck.bays.find((bay) => bay.id === f.where.bay)?.basis ?? {};
+    const given = scene.deck.bays.find((bay) => bay.id === f.where.bay);
+    if (given?.permanentKNm2 === undefined && given?.totalKNm2 === undefined) {
+      return `Bay ${f.where.bay}: no permitted permanent or total load is given, so it is not judged. Ask the structural engineer for the load plan; until then this bay never counts as within its limit.`;
+    }
+    const basis = given.basis ?? {};
     const missing = (['document', 'revision', 'date'] as const).filter((key) => !basis[key]?.trim());
     return `Bay ${f.where.bay}: the permitted load is not confirmed, as its ${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} missing. Ask the structural engineer for the load plan; until then this bay never counts as within its limit.`;
   },

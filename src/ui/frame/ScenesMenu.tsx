@@ -1,10 +1,11 @@
 /** Demo scenes and the file picker, behind one button. */
 
-import { type ChangeEvent, useRef } from 'react';
+import { type ChangeEvent, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
 import { Menu } from '../parts/Menu.tsx';
 import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
+import { NewScene } from './NewScene.tsx';
 import type { Demo } from './TopStrip.tsx';
 
 interface Props {
@@ -13,15 +14,24 @@ interface Props {
 }
 
 export function ScenesMenu({ demos, opening }: Props) {
-  return <Menu label={t.scenes.button}>{(close) => <SceneChoice demos={demos} opening={opening} onDone={close} />}</Menu>;
+  const [asks, setAsks] = useState(false);
+  return (
+    <>
+      <Menu label={t.scenes.button}>
+        {(close) => <SceneChoice demos={demos} opening={opening} onDone={close} onNew={() => setAsks(true)} />}
+      </Menu>
+      {asks && <NewScene onClose={() => setAsks(false)} />}
+    </>
+  );
 }
 
 interface ChoiceProps extends Props {
   readonly onDone: () => void;
+  readonly onNew: () => void;
 }
 
 /** The list itself; also stands in the empty page. */
-export function SceneChoice({ demos, opening, onDone }: ChoiceProps) {
+export function SceneChoice({ demos, opening, onDone, onNew }: ChoiceProps) {
   const picker = useRef<HTMLInputElement>(null);
   const onPick = (event: ChangeEvent<HTMLInputElement>) => {
     const file = event.target.files?.[0];
@@ -50,6 +60,17 @@ export function SceneChoice({ demos, opening, onDone }: ChoiceProps) {
           </li>
         ))}
       </ul>
+      <button
+        type="button"
+        className="button open-file"
+        onClick={() => {
+          onDone();
+          onNew();
+        }}
+      >
+        <Icon name="pencil" />
+        {t.newScene.open}
+      </button>
       <button type="button" className="button open-file" onClick={() => picker.current?.click()}>
         <Icon name="file" />
         {t.scenes.openFile}

@@ -1,6 +1,7 @@
 /** Steps that draw, change or take away parts of a scene: the sentences in German. */
 
 import type { EditAct, EditPart, PartsEdit } from '../../model/history.ts';
+import { numberText } from '../format.ts';
 import type { Texts } from './text.ts';
 
 const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = {
@@ -70,4 +71,16 @@ export const edit: Texts['edit'] = {
   title: 'Bearbeiten',
   leave: 'Bearbeiten beenden',
   pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten' },
+};
+
+export const newScene: Texts['newScene'] = {
+  open: 'Neue Szene…',
+  title: 'Neue Szene',
+  name: 'Name',
+  unnamed: 'Neue Decke',
+  length: 'Länge der Decke',
+  width: 'Breite der Decke',
+  says: 'Zum Anfang ein Rechteck. Sein Umriss lässt sich danach neu zeichnen oder aus einer Zeichnung übernehmen.',
+  begin: 'Beginnen',
+  sidesWrong: (least, most) => `Beide Seiten der Decke angeben, jede von ${numberText(least, 0)} bis ${numberText(most, 0)} m.`,
 };

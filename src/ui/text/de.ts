@@ -15,7 +15,7 @@ import {
   unitText,
   wholePercent,
 } from '../format.ts';
-import { edit, edits } from './de-edits.ts';
+import { edit, edits, newScene } from './de-edits.ts';
 import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
@@ -362,6 +362,7 @@ export const de: Texts = {
   file,
   edit,
   edits,
+  newScene,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',
     says: 'Eine Szene mit einer begrünten Decke öffnen: ihre Lagen in 3D, die Last jeder Zelle gegen die zulässige Last ihres Feldes, in der fertigen Anlage und in jedem Bauzustand.',

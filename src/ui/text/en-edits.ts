@@ -1,6 +1,7 @@
 /** Sentences of steps that draw, change or take away parts of a scene. */
 
 import type { EditAct, EditPart, PartsEdit } from '../../model/history.ts';
+import { numberText } from '../format.ts';
 
 const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = {
   scene: ['scene', 'scenes'],
@@ -69,4 +70,17 @@ export const edit = {
   title: 'Editor',
   leave: 'Leave the editor',
   pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants' },
+} as const;
+
+export const newScene = {
+  open: 'New scene…',
+  title: 'New scene',
+  name: 'Name',
+  unnamed: 'New deck',
+  length: 'Length of the deck',
+  width: 'Width of the deck',
+  says: 'A rectangle to begin with. Its outline can then be drawn over, or taken from a drawing.',
+  begin: 'Begin',
+  sidesWrong: (least: number, most: number) =>
+    `Give both sides of the deck, each from ${numberText(least, 0)} to ${numberText(most, 0)} m.`,
 } as const;

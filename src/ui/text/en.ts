@@ -25,7 +25,7 @@ import {
   wholePercent,
 } from '../format.ts';
 import type { NumberRead } from '../parse-number.ts';
-import { edit, edits } from './en-edits.ts';
+import { edit, edits, newScene } from './en-edits.ts';
 import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
@@ -370,6 +370,7 @@ export const en = {
   file,
   edit,
   edits,
+  newScene,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',
