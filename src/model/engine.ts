@@ -1,5 +1,6 @@
 /** What the app asks of the worker that owns the calculation, and what it gets back: plain data only. */
 
+import type { CatalogueView } from './catalogue-view.ts';
 import type { DerivationAsk, Term } from './derivation.ts';
 import type { DrawnKind, DrawnOptions } from './drawn-file.ts';
 import type { ExportTableId } from './export-table.ts';
@@ -47,6 +48,12 @@ export interface BuildUpView {
   readonly id: string;
   readonly name: string;
   readonly zones: readonly string[];
+  /** Of these zones on the deck [m²]. */
+  readonly areaM2: number;
+  /** Bays these zones lie on, in the order of the report. */
+  readonly bays: readonly string[];
+  /** All layers and the vegetation, the make-up layer at its nominal thickness. */
+  readonly sum: BuildUpLoad;
   /** Bottom to top. */
   readonly layers: readonly {
     readonly materialId: string;
@@ -63,8 +70,19 @@ export interface BuildUpView {
     readonly areal: { readonly dry: number; readonly saturated: number } | null;
     /** Which way up an element lies; null where that does not matter. */
     readonly orientation: 'retention' | 'drained' | null;
+    /** Sits in the voids of the element below. */
+    readonly infill: boolean;
+    /** At this thickness. */
+    readonly load: BuildUpLoad;
     readonly source: string;
   }[];
+}
+
+export interface BuildUpLoad {
+  readonly depthMm: number;
+  readonly dryKNm2: number;
+  readonly saturatedKNm2: number;
+  readonly heldLm2: number;
 }
 
 export type OpenAnswer =
@@ -133,6 +151,8 @@ export interface Engine {
   runAt(run: string, stand: WheelStand): Promise<RunPose | null>;
   /** Every number of the catalogue and the rules with its source. */
   sources(): Promise<readonly SourceUse[]>;
+  /** What build-ups are made of, in the language spoken. */
+  catalogue(): Promise<CatalogueView>;
   /** How a number comes about; null where the scene has no such number. */
   derive(ask: DerivationAsk): Promise<Term | null>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;

@@ -6,7 +6,7 @@ import { reachMap } from '../core/reach-map.ts';
 import { runPose } from '../core/run-pose.ts';
 import { type MappedWater, waterMap } from '../core/water-map.ts';
 import { wheelMap } from '../core/wheel-map.ts';
-import type { BuildUpView } from '../model/engine.ts';
+import type { CatalogueView } from '../model/catalogue-view.ts';
 import type { HistoryView, SceneEdit, ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
@@ -19,6 +19,7 @@ import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { textInStyle } from '../scene/scene-text.ts';
+import { catalogueView } from './catalogue-view.ts';
 import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
 import { deckRims } from './resolve-edges.ts';
@@ -166,6 +167,11 @@ export class Session {
     return sourceUses(this.opened().scene, this.language);
   }
 
+  /** What build-ups are made of, in the language spoken. */
+  catalogue(): CatalogueView {
+    return catalogueView(this.language);
+  }
+
   /** Language of every answer from now on; nothing is evaluated anew. */
   speak(language: Language): void {
     this.language = language;
@@ -242,33 +248,6 @@ function withThickness(scene: SceneFile, buildUpId: string, index: number, thick
     });
     return { ...buildUp, layers };
   });
-}
-
-/** Build-ups with names, thicknesses and sources looked up, for the app's lists and thickness controls. */
-export function buildUpViews(project: Project): BuildUpView[] {
-  const { scene, resolved } = project;
-  const names = namesOf(scene, project.language);
-  return scene.buildups.map((buildUp) => ({
-    id: buildUp.id,
-    name: buildUp.name,
-    zones: scene.zones.filter((zone) => zone.buildup === buildUp.id).map((zone) => zone.id),
-    layers: buildUp.layers.map((layer) => {
-      const material = resolved.materialOf(layer.material);
-      const { thicknessM, rangeM } = layerThickness(layer, material);
-      return {
-        materialId: material.id,
-        name: names.name(material.name),
-        role: material.role,
-        thicknessMm: mmFromMetres(thicknessM),
-        rangeMm: rangeM ? { min: mmFromMetres(rangeM.min), max: mmFromMetres(rangeM.max) } : null,
-        adjustable: material.density !== undefined,
-        density: material.density ?? null,
-        areal: material.areal ?? null,
-        orientation: layer.orientation ?? null,
-        source: names.source(material.sourceText),
-      };
-    }),
-  }));
 }
 
 /** Names of every material that the report speaks of, by id. */

@@ -1,6 +1,7 @@
 /** The open scene and everything calculated from it, kept in step with the worker: answers that come late are dropped. */
 
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { CatalogueView } from '../model/catalogue-view.ts';
 import type { DerivationAsk, Term } from '../model/derivation.ts';
 import type { DrawnKind, DrawnOptions } from '../model/drawn-file.ts';
 import type {
@@ -83,6 +84,8 @@ export interface SceneActions {
   dismissRefusal(): void;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
   sources(): Promise<readonly SourceUse[]>;
+  /** What build-ups are made of, in the language spoken. */
+  catalogue(): Promise<CatalogueView>;
   /** How a number of the report comes about; null where the scene has no such number. */
   derive(ask: DerivationAsk): Promise<Term | null>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
@@ -383,12 +386,13 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): {
   };
 }
 
-type HandedThrough = Pick<SceneActions, 'sources' | 'sceneText' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
+type HandedThrough = Pick<SceneActions, 'sources' | 'catalogue' | 'sceneText' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
 
 /** What only the engine knows, and no state keeps. */
 function handedThrough(engine: Engine): HandedThrough {
   return {
     sources: () => engine.sources(),
+    catalogue: () => engine.catalogue(),
     sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),
     exportFile: (kind, language) => engine.exportFile(kind, language),

@@ -9,10 +9,11 @@ import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import { drawSection } from '../mesh/section-drawing.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
 import type { Engine, OpenAnswer, Snapshot, Spoken } from '../model/engine.ts';
+import { buildUpViews } from '../project/build-up-views.ts';
 import { derive } from '../project/derivation.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { runViews } from '../project/run-views.ts';
-import { buildUpViews, materialNames, Session, type SessionAnswer } from '../project/session.ts';
+import { materialNames, Session, type SessionAnswer } from '../project/session.ts';
 import { speakProject, speakTerm } from '../project/speak.ts';
 import { stageViews } from '../project/stage-views.ts';
 
@@ -76,6 +77,7 @@ export function createEngine(): Engine {
     coreLog: async (cell, stage) => session.coreLog(cell, stage),
     runAt: async (run, stand) => session.runAt(run, stand),
     sources: async () => session.sources(),
+    catalogue: async () => session.catalogue(),
     derive: async (ask) => {
       const term = derive(session.opened(), ask);
       return term && speakTerm(term, session.spoken());
@@ -84,7 +86,7 @@ export function createEngine(): Engine {
     section: async (line, stage) => drawSection(spokenSource(drawnSource(), session.spoken().language), line, stage),
     exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
     // Its solver is only loaded when it is asked for.
-    lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.opened(), options),
+    lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.spoken(), options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }

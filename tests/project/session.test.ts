@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { buildUpViews, Session } from '../../src/project/session.ts';
+import { Session } from '../../src/project/session.ts';
 import { bay, MAKE_UP, rect, SOIL_100, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 function opened(scene: SceneFile = sceneOf()): Session {
@@ -127,16 +127,4 @@ describe('warnings', () => {
     expect(session.setThickness('soil-100', 0, 3500).issues.map((issue) => issue.code)).toEqual(['THICKNESS_UNUSUAL', 'DATE_FORM']);
     expect(session.setThickness('soil-100', 0, 300).issues.map((issue) => issue.code)).toEqual(['DATE_FORM']);
   });
-});
-
-it('lists build-ups with zones, thicknesses and what can be set', () => {
-  const { project } = new Session().open(JSON.stringify(TWO));
-  const [makeUp, soil] = buildUpViews(project!);
-  expect([makeUp.id, makeUp.zones, soil.zones]).toEqual(['make-up', ['A'], ['B']]);
-  expect(makeUp.layers.map((l) => [l.materialId, l.thicknessMm, l.rangeMm, l.adjustable])).toEqual([
-    ['sheet', 10, null, false],
-    ['light', 200, { min: 50, max: 2000 }, true],
-    ['soil', 100, null, true],
-  ]);
-  expect(soil.layers[0].source).toBe('scene file, no source given');
 });

@@ -29,6 +29,7 @@ export function emptyEngine(): Engine {
     coreLog: async () => null,
     runAt: async () => null,
     sources: async () => [],
+    catalogue: async () => ({ materials: [], vegetation: [] }),
     derive: async () => null,
     exportFile: async () => {
       throw new Error('no file was to be asked for');
@@ -85,6 +86,7 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     coreLog: ask('coreLog'),
     runAt: ask('runAt'),
     sources: ask('sources'),
+    catalogue: ask('catalogue'),
     derive: ask('derive'),
     exportFile: ask('exportFile'),
     section: ask('section'),

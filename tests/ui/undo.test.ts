@@ -34,8 +34,8 @@ describe('keys of undo', () => {
 describe('what is said of a step', () => {
   afterEach(() => speak('en'));
   const edit: SceneEdit = { kind: 'thickness', buildUp: 'lawn', layer: 1, fromMm: 200, toMm: 250 };
-  const layers = [{ name: 'Drain sheet' }, { name: 'Soil' }] as unknown as Snapshot['buildUps'][number]['layers'];
-  const snapshot = { buildUps: [{ id: 'lawn', name: 'Lawn', zones: [], layers }] };
+  const layers = [{ name: 'Drain sheet' }, { name: 'Soil' }];
+  const snapshot = { buildUps: [{ id: 'lawn', name: 'Lawn', layers }] as unknown as Snapshot['buildUps'] };
 
   it('names layer, build-up and thickness as they are now', () => {
     expect(travelledSentence(snapshot, { way: 'undo', edit })).toBe('Undone: Soil in Lawn is 200 mm again.');
