@@ -57,6 +57,8 @@ export function SidePanel({ layout }: { readonly layout: Layout }) {
   const [chosen, setChosen] = useState<Sheet>('bays');
   const sheets = useSheets(layout);
   const sheet = sheets.includes(chosen) ? chosen : 'bays';
+  // Beside the editor there is no room for an upright register.
+  const editing = useView((state) => state.editor !== null);
   const cell = useView((state) => state.cell);
   // Where the core log is one of the sheets, a place picked in the model opens it; one picked in a table does not take the table away.
   const panel = useRef<HTMLElement>(null);
@@ -66,7 +68,7 @@ export function SidePanel({ layout }: { readonly layout: Layout }) {
   }, [cell, hasCore]);
   return (
     <section ref={panel} id="tables" className="area-side" aria-label={t.tabs.title} tabIndex={-1}>
-      <Register sheets={sheets} sheet={sheet} upright={layout !== 'phone'} onChoose={setChosen} />
+      <Register sheets={sheets} sheet={sheet} upright={layout !== 'phone' && !editing} onChoose={setChosen} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a panel that scrolls must be reachable by keyboard */}
       <div key={sheet} role="tabpanel" id="tab-panel" className="tab-panel" aria-labelledby={`tab-${sheet}`} tabIndex={0}>
         {PANELS[sheet]()}
