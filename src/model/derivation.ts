@@ -2,15 +2,25 @@
 
 import type { WheelStand } from './wheel-input.ts';
 
+/** What of a bay's loads is held against what is permitted of it. */
+export interface LoadAsk {
+  readonly kind: 'utilisation' | 'load';
+  readonly bay: string;
+  readonly stage: string | null;
+  /** Without: at a stage what lies there then; finished, the permanent load, or both together where only that is limited. */
+  readonly of?: 'imposed' | 'total' | undefined;
+}
+
 /** Which number. Stages by id; null for the finished garden. */
 export type DerivationAsk =
   | { readonly kind: 'mean'; readonly bay: string }
-  | { readonly kind: 'utilisation'; readonly bay: string; readonly stage: string | null }
+  | LoadAsk
   | { readonly kind: 'core log'; readonly cell: number; readonly stage: string | null; readonly state: 'dry' | 'saturated' }
   | { readonly kind: 'heap'; readonly bay: string; readonly stage: string; readonly material: string }
   | { readonly kind: 'column'; readonly column: string }
   | { readonly kind: 'mass'; readonly material: string }
-  | { readonly kind: 'held'; readonly zone: string }
+  /** Of a zone, in the mean. */
+  | { readonly kind: 'held' | 'zone load' | 'depth'; readonly zone: string }
   | {
       readonly kind: 'wheel';
       readonly run: string;
@@ -36,6 +46,7 @@ export type TermName =
   | 'load of layer'
   | 'load of plants'
   | 'load standing'
+  | 'depth'
   | 'imposed load'
   | 'flood'
   | 'flood depth'

@@ -69,10 +69,16 @@ function lookUp({ project, zone, layer }: LaidHere): Looked {
   return { entry, material, voidM: voidVolumeM, source: { from: 'material', text: material.sourceText } };
 }
 
+/** Thickness of a layer there. */
+export function layerThickness(here: LaidHere): Term {
+  const { rangeM } = here.project.evaluation.input.zones[here.zone].buildUp.layers[here.layer];
+  const { material } = lookUp(here);
+  return given({ name: 'thickness', of: material.name, unit: 'm' }, here.thicknessM, rangeM ? { from: 'levels' } : SCENE);
+}
+
 /** Thickness of a layer there, with what it fills of the voids below it. */
 function thickness(here: LaidHere, { material, voidM }: Looked): Term {
-  const { rangeM } = here.project.evaluation.input.zones[here.zone].buildUp.layers[here.layer];
-  const own = given({ name: 'thickness', of: material.name, unit: 'm' }, here.thicknessM, rangeM ? { from: 'levels' } : SCENE);
+  const own = layerThickness(here);
   if (voidM === 0) return own;
   const filled = given({ name: 'voids filled', of: material.name, unit: 'm' }, voidM, { from: 'material' });
   return made({ name: 'thickness and voids', of: material.name, unit: 'm' }, 'sum', [own, filled]);

@@ -4,9 +4,9 @@ import { coreLog } from '../core/core-log.ts';
 import { stageLimitKNm2 } from '../core/judge.ts';
 import { zoneBayShare } from '../core/loads/bays.ts';
 import { HEAP_STEP_M } from '../core/loads/heaps.ts';
-import type { DerivationAsk, Term, TermSource } from '../model/derivation.ts';
+import type { DerivationAsk, LoadAsk, Term, TermSource } from '../model/derivation.ts';
 import { patchTerm } from './derivation-patch.ts';
-import { DRAWING, given, layerHeld, layerLoad, looseWeight, made, zoneLoad } from './derivation-terms.ts';
+import { DRAWING, given, layerHeld, layerLoad, layerThickness, looseWeight, made, zoneLoad } from './derivation-terms.ts';
 import { wheelTerm } from './derivation-wheel.ts';
 import type { Project } from './evaluate-project.ts';
 import { basisOf } from './resolve-wheels.ts';
@@ -22,7 +22,9 @@ export function derive(project: Project, ask: DerivationAsk): Term | null {
     case 'mean':
       return meanTerm(project, bay);
     case 'utilisation':
-      return utilisationTerm(project, bay, stage);
+      return utilisationTerm(project, bay, stage, ask.of);
+    case 'load':
+      return heldAgainst(project, bay, stage, ask.of)?.load ?? null;
     case 'core log':
       return coreLogTerm(project, ask.cell, stage, ask.state);
     case 'heap':
@@ -32,7 +34,9 @@ export function derive(project: Project, ask: DerivationAsk): Term | null {
     case 'mass':
       return massTerm(project, ask.material);
     case 'held':
-      return heldTerm(project, ask.zone);
+    case 'depth':
+    case 'zone load':
+      return zoneTerm(project, ask.kind, ask.zone);
     case 'wheel':
       return wheelTerm(project, ask);
   }
@@ -75,18 +79,38 @@ function permitted(project: Project, b: number, kNm2: number): Term {
   return given({ name: 'permitted', of: project.evaluation.input.bays[b].id, unit: 'kN/m²' }, kNm2, plan(project, b));
 }
 
-/** Of the permanent load, or where only a total is permitted of both; at a stage of what lies there then. */
-function utilisationTerm(project: Project, b: number, stage: number | null): Term | null {
+interface HeldAgainst {
+  readonly load: Term;
+  readonly limitKNm2: number | null;
+}
+
+/** A load of a bay and what is permitted of it; null where there is no such load. */
+function heldAgainst(project: Project, b: number, stage: number | null, of: LoadAsk['of']): HeldAgainst | null {
   const { input, bays } = project.evaluation;
   const bay = input.bays[b];
-  const total = stage === null && bay.permanentKNm2 === null ? bays[b].total : null;
-  const limitKNm2 = stage === null ? (bay.permanentKNm2 ?? bay.totalKNm2) : stageLimitKNm2(bay);
+  if (of === 'imposed') return { load: imposedTerm(project, b), limitKNm2: bay.imposedKNm2 };
+  const isTotal = of === 'total' || (of === undefined && stage === null && bay.permanentKNm2 === null);
+  const total = isTotal ? bays[b].total : null;
+  if (of === 'total' && total === null) return null;
   const patch = stage === null ? (total?.patch ?? bays[b].patch) : bays[b].stages[stage].patch;
-  if (limitKNm2 === null || patch.cell < 0) return null;
-  return made({ name: 'utilisation', of: bay.id, unit: '-' }, 'quotient', [
-    patchTerm(project, patch.cell, stage, total !== null),
-    permitted(project, b, limitKNm2),
-  ]);
+  if (patch.cell < 0) return null;
+  const gardenKNm2 = total === null ? (bay.permanentKNm2 ?? bay.totalKNm2) : bay.totalKNm2;
+  return { load: patchTerm(project, patch.cell, stage, total !== null), limitKNm2: stage === null ? gardenKNm2 : stageLimitKNm2(bay) };
+}
+
+/** The greatest of the zones that lie in a bay. */
+function imposedTerm(project: Project, b: number): Term {
+  const { input, bays, zoneShares } = project.evaluation;
+  const [value, unit] = [bays[b].imposedKNm2, 'kN/m²'];
+  const zone = input.zones.findIndex(({ imposedKNm2 }, z) => imposedKNm2 === value && zoneShares[z].areaM2[b] > 0);
+  return given({ name: 'imposed load', of: input.zones[zone]?.id, unit }, value);
+}
+
+function utilisationTerm(project: Project, b: number, stage: number | null, of: LoadAsk['of']): Term | null {
+  const found = heldAgainst(project, b, stage, of);
+  if (found === null || found.limitKNm2 === null) return null;
+  const { id } = project.evaluation.input.bays[b];
+  return made({ name: 'utilisation', of: id, unit: '-' }, 'quotient', [found.load, permitted(project, b, found.limitKNm2)]);
 }
 
 function coreLogTerm(project: Project, cell: number, stage: number | null, state: 'dry' | 'saturated'): Term | null {
@@ -171,14 +195,17 @@ function massTerm(project: Project, id: string): Term | null {
   ]);
 }
 
-/** Mean of a zone. */
-function heldTerm(project: Project, id: string): Term | null {
+const LAYER_TERMS = { held: layerHeld, depth: layerThickness };
+
+/** Mean of a zone; null where none of it lies on the deck. */
+function zoneTerm(project: Project, kind: 'held' | 'depth' | 'zone load', id: string): Term | null {
   const { input, zones } = project.evaluation;
   const zone = input.zones.findIndex((one) => one.id === id);
-  if (zone < 0) return null;
+  if (zone < 0 || zones[zone].areaM2 === 0) return null;
   const makeUpM = zones[zone].makeUpM?.mean ?? 0;
+  if (kind === 'zone load') return zoneLoad(project, zone, makeUpM, ALL);
   const terms = input.zones[zone].buildUp.layers.flatMap(({ rangeM, thicknessM }, layer) => {
-    return layerHeld({ project, zone, layer, thicknessM: rangeM ? makeUpM : thicknessM }) ?? [];
+    return LAYER_TERMS[kind]({ project, zone, layer, thicknessM: rangeM ? makeUpM : thicknessM }) ?? [];
   });
-  return made({ name: 'held', of: id, unit: 'l/m²' }, 'sum', terms);
+  return made({ name: kind, of: id, unit: kind === 'held' ? 'l/m²' : 'm' }, 'sum', terms);
 }

@@ -40,6 +40,7 @@ import { ViewArea } from './frame/ViewArea.tsx';
 import { useLanguage } from './language.ts';
 import { CorePanel } from './log/CorePanel.tsx';
 import { Hatches } from './parts/Hatches.tsx';
+import { WithDerivations } from './sheets/DerivationDialog.tsx';
 import { SheetOverlay } from './sheets/SheetOverlay.tsx';
 import { TalkMode } from './sheets/TalkMode.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
@@ -66,7 +67,9 @@ export function App({ scene, view, demos, canvas }: AppProps) {
   return (
     <StoresContext value={stores}>
       <Hatches />
-      <Page demos={demos} canvas={canvas} />
+      <WithDerivations>
+        <Page demos={demos} canvas={canvas} />
+      </WithDerivations>
       <TalkMode />
       <SheetOverlay />
     </StoresContext>

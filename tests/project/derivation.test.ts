@@ -5,6 +5,7 @@ import { coreLog } from '../../src/core/core-log.ts';
 import type { DerivationAsk, Term } from '../../src/model/derivation.ts';
 import { derive } from '../../src/project/derivation.ts';
 import { type Project, readProject } from '../../src/project/evaluate-project.ts';
+import { askOf, bayVerdicts } from '../../src/ui/facts/bay-verdict.ts';
 import { MAKE_UP, read, rect, SOUND, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { TEXTS } from '../scenes/demo-scenes.ts';
 
@@ -54,6 +55,33 @@ describe.each([...TEXTS])('%s', (_, text) => {
       for (const { stage, utilisation } of stages) {
         if (utilisation !== null) expectDerived(project, { kind: 'utilisation', bay: id, stage }, utilisation);
       }
+    }
+  });
+
+  it('what the list of bays shows of each: load and utilisation of the worst case', () => {
+    for (const { id, governing } of bayVerdicts(report, project.scene)) {
+      expectDerived(project, askOf('load', id, governing), governing.loadKNm2);
+      const ask = askOf('utilisation', id, governing);
+      if (governing.utilisation === null) expect(derive(project, ask)).toBeNull();
+      else expectDerived(project, ask, governing.utilisation);
+    }
+  });
+
+  it('imposed loads, and both together where that is limited', () => {
+    for (const { id, imposed, total } of report.bays) {
+      const ask = { bay: id, stage: null } as const;
+      expectDerived(project, { ...ask, kind: 'load', of: 'imposed' }, imposed.maxKNm2);
+      if (imposed.utilisation !== null) expectDerived(project, { ...ask, kind: 'utilisation', of: 'imposed' }, imposed.utilisation);
+      if (total?.utilisation != null) expectDerived(project, { ...ask, kind: 'utilisation', of: 'total' }, total.utilisation);
+      else if (!total) expect(derive(project, { ...ask, kind: 'load', of: 'total' })).toBeNull();
+    }
+  });
+
+  it('depths and loads of zones', () => {
+    for (const { id, areaM2, depthMm, saturatedKNm2 } of report.zones) {
+      if (areaM2 === 0) continue;
+      expectDerived(project, { kind: 'depth', zone: id }, depthMm.mean / 1000);
+      expectDerived(project, { kind: 'zone load', zone: id }, saturatedKNm2.mean);
     }
   });
 
@@ -119,6 +147,12 @@ describe('worked by hand', () => {
   it('water held in B: 20 l/m² in the element and 0.1 m · 40 %', () => {
     // 20 + 0.1 · 40 · 10 = 60
     expectDerived(project, { kind: 'held', zone: 'B' }, 60);
+  });
+
+  it('depth of A to its finished level, and its load', () => {
+    // Level 0.5 m over the deck at 0; 269 kg/m² · 0.00981 = 2.63889
+    expectDerived(project, { kind: 'depth', zone: 'A' }, 0.5);
+    expectDerived(project, { kind: 'zone load', zone: 'A' }, 2.63889);
   });
 
   it('nothing of what the scene has not', () => {

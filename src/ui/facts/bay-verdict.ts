@@ -1,5 +1,6 @@
 /** One judgement per bay from everything the report compares in it, and the count that heads the list. */
 
+import type { LoadAsk } from '../../model/derivation.ts';
 import type { Report, ReportBay } from '../../model/report.ts';
 import type { SceneBasis, SceneFile } from '../../model/scene-file.ts';
 import { judge } from './utilisation.ts';
@@ -72,6 +73,11 @@ function bayCases(bay: ReportBay): BayCase[] {
     });
   }
   return cases;
+}
+
+/** How its load or its utilisation comes about. */
+export function askOf(kind: LoadAsk['kind'], bay: string, { kind: of, stage }: BayCase): LoadAsk {
+  return { kind, bay, stage, of: of === 'imposed' || of === 'total' ? of : undefined };
 }
 
 function governingOf(cases: readonly BayCase[]): BayCase {

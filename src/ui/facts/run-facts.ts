@@ -2,6 +2,7 @@
 
 import type { ReportTraffic } from '../../model/report.ts';
 import type { PoseGround, PoseTop, PoseWheel, RunPose, RunView } from '../../model/run.ts';
+import type { WheelStand } from '../../model/wheel-input.ts';
 
 export interface ListedRun {
   readonly id: string;
@@ -87,7 +88,7 @@ export interface LayerRow {
   readonly kPa: number;
   readonly share: number | null;
   /** Greatest on the whole line: of a layer in this zone, of the membrane anywhere; null where the report has none. */
-  readonly route: { readonly kPa: number; readonly share: number | null } | null;
+  readonly route: { readonly kPa: number; readonly share: number | null; readonly stand: WheelStand | null } | null;
 }
 
 /** Layers of one ground from the top down, the membrane last. */
@@ -102,12 +103,12 @@ export function layerRows({ zone, tops }: PoseGround, traffic: ReportTraffic | u
 }
 
 function membraneRoute(traffic: ReportTraffic | undefined): LayerRow['route'] {
-  return traffic?.maxMembraneKPa == null ? null : { kPa: traffic.maxMembraneKPa, share: null };
+  return traffic?.maxMembraneKPa == null ? null : { kPa: traffic.maxMembraneKPa, share: null, stand: null };
 }
 
 function layerRoute(traffic: ReportTraffic | undefined, zone: string | null, materialId: string, nth: number): LayerRow['route'] {
   const found = traffic?.layers.filter((layer) => layer.zone === zone && layer.layer === materialId)[nth];
-  return found ? { kPa: found.maxKPa, share: found.utilisation } : null;
+  return found ? { kPa: found.maxKPa, share: found.utilisation, stand: found.stand } : null;
 }
 
 /** Place on a path of points, and how far it is to there; ends where the path ends [m]. */

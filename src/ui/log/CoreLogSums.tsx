@@ -6,6 +6,7 @@ import { type LogRow, type LogSum, logSum } from '../facts/log-rows.ts';
 import { loadNumber, thicknessText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -27,7 +28,7 @@ export function CoreLogSums({ log }: { readonly log: CoreLog }) {
           </tr>
         </thead>
         <Rows sum={sum} shares={shares} />
-        <Total sum={sum} />
+        <Total sum={sum} log={log} />
       </table>
       <p className="small">{t.core.rounding}</p>
     </section>
@@ -82,7 +83,7 @@ function SumRow({ row }: { readonly row: LogRow }) {
   );
 }
 
-function Total({ sum }: { readonly sum: LogSum }) {
+function Total({ sum, log: { cell, stage } }: { readonly sum: LogSum; readonly log: CoreLog }) {
   return (
     <tfoot>
       {sum.unexplainedKNm2 !== 0 && (
@@ -96,8 +97,12 @@ function Total({ sum }: { readonly sum: LogSum }) {
       <tr className="sum-total">
         <th scope="row">{t.core.total}</th>
         <td />
-        <td>{loadNumber(sum.dryKNm2)}</td>
-        <td data-testid="core-total">{loadNumber(sum.saturatedKNm2)}</td>
+        <td>
+          <Derived ask={{ kind: 'core log', cell, stage, state: 'dry' }}>{loadNumber(sum.dryKNm2)}</Derived>
+        </td>
+        <td data-testid="core-total">
+          <Derived ask={{ kind: 'core log', cell, stage, state: 'saturated' }}>{loadNumber(sum.saturatedKNm2)}</Derived>
+        </td>
       </tr>
     </tfoot>
   );

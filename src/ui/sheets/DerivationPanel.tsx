@@ -16,10 +16,20 @@ interface Props {
 /** Numbers are printed with seven digits [-]. */
 const PRINTED = 1e-5;
 
-export function DerivationPanel({ ask, words, onClose }: Props) {
+/** Beside a print sheet. */
+export function DerivationPanel(props: Props) {
+  return (
+    <aside className="derivation" aria-label={props.words.derivation.title}>
+      <Derivation {...props} />
+    </aside>
+  );
+}
+
+export function Derivation({ ask, words, onClose }: Props) {
   const derive = useScene((state) => state.derive);
   const snapshot = useScene((state) => state.snapshot);
   const [answer, setAnswer] = useState<{ readonly term: Term | null } | null>(null);
+  const panel = useRef<HTMLDivElement>(null);
   const close = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     let stale = false;
@@ -29,13 +39,21 @@ export function DerivationPanel({ ask, words, onClose }: Props) {
     void derive(ask).then((term) => {
       if (!stale) setAnswer({ term });
     });
-    close.current?.focus();
     return () => {
       stale = true;
     };
   }, [ask, derive, snapshot]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each number that was tapped has the focus again afterwards
+  useEffect(() => {
+    const before = document.activeElement;
+    close.current?.focus();
+    const { current } = panel;
+    return () => {
+      if (current?.contains(document.activeElement) && before instanceof HTMLElement) before.focus();
+    };
+  }, [ask]);
   return (
-    <aside className="derivation" aria-label={words.derivation.title} aria-busy={answer === null}>
+    <div ref={panel} aria-busy={answer === null}>
       <header>
         <h2 className="panel-title">{words.derivation.title}</h2>
         <button ref={close} type="button" className="icon-button" aria-label={words.derivation.close} onClick={onClose}>
@@ -43,7 +61,7 @@ export function DerivationPanel({ ask, words, onClose }: Props) {
         </button>
       </header>
       {answer !== null && (answer.term === null ? <p>{words.derivation.nothing}</p> : <Tree term={answer.term} words={words} />)}
-    </aside>
+    </div>
   );
 }
 

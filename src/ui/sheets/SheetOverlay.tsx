@@ -12,6 +12,7 @@ import { type PrintWords, printWords } from '../text/print-words.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { useWidth } from '../use-width.ts';
 import { DerivationPanel } from './DerivationPanel.tsx';
+import { DerivationsContext } from './Derived.tsx';
 import { engineerBlocks } from './engineer-blocks.tsx';
 import { FittedPage } from './FittedPage.tsx';
 import { findingBlocks } from './finding-blocks.tsx';
@@ -56,11 +57,12 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
   const link = useShareLink();
   const share = useMemo(() => (sheet === 'heaps' && link !== null ? { link, code: qrCode(link) } : null), [sheet, link]);
   const on = useMemo(
-    (): SheetContext => ({ snapshot, words, language, paper, stage, share, derive: setAsk }),
+    (): SheetContext => ({ snapshot, words, language, paper, stage, share }),
     [snapshot, words, language, paper, stage, share],
   );
   const { material, scale } = choices;
   const blocks = useMemo(() => blocksOf(sheet, on, { material, scale, drawing, picture }), [sheet, on, material, scale, drawing, picture]);
+  const derivations = useMemo(() => ({ ask: setAsk, title: words.derivation.title }), [words]);
   const desk = useRef<HTMLDivElement>(null);
   const width = useWidth(desk);
   const zoom = Math.min(1, (width - BESIDE_PX) / (paper.widthMm * PX_PER_MM));
@@ -95,14 +97,16 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
       <style>{`@page { size: ${paper.widthMm}mm ${paper.heightMm}mm; margin: 0; }`}</style>
       <SheetBar sheet={sheet} on={on} choices={choices} pages={pages} onChoose={setChoices} onClose={close} />
       <div className="sheet-desk" ref={desk}>
-        <PagedSheet
-          paper={paper}
-          blocks={blocks}
-          head={<Head on={on} sheet={sheet} />}
-          foot={(page, of) => <Foot words={words} page={page} of={of} />}
-          continued={words.continued}
-          onPages={setPages}
-        />
+        <DerivationsContext value={derivations}>
+          <PagedSheet
+            paper={paper}
+            blocks={blocks}
+            head={<Head on={on} sheet={sheet} />}
+            foot={(page, of) => <Foot words={words} page={page} of={of} />}
+            continued={words.continued}
+            onPages={setPages}
+          />
+        </DerivationsContext>
       </div>
       {ask !== null && <DerivationPanel ask={ask} words={words} onClose={() => setAsk(null)} />}
     </div>

@@ -58,7 +58,7 @@ function bayTable(on: SheetContext): TableBlock {
         cells: [
           id,
           words.number(areaM2, 1),
-          <Derived key="mean" on={on} ask={{ kind: 'mean', bay: id }}>
+          <Derived key="mean" ask={{ kind: 'mean', bay: id }}>
             {words.number(permanent.meanKNm2, 2)}
           </Derived>,
           words.number(judged.patchKNm2, 2),
@@ -69,7 +69,7 @@ function bayTable(on: SheetContext): TableBlock {
           judged.utilisation === null ? (
             '–'
           ) : (
-            <Derived key="use" on={on} ask={{ kind: 'utilisation', bay: id, stage: null }}>
+            <Derived key="use" ask={{ kind: 'utilisation', bay: id, stage: null }}>
               {use(judged.utilisation)}
             </Derived>
           ),
@@ -108,9 +108,7 @@ function stageTable(on: SheetContext, from: number, to: number): TableBlock {
             {one.utilisation === null ? (
               <span>–</span>
             ) : (
-              <Derived on={on} ask={{ kind: 'utilisation', bay: bay.id, stage: one.stage }}>
-                {words.percent(one.utilisation)}
-              </Derived>
+              <Derived ask={{ kind: 'utilisation', bay: bay.id, stage: one.stage }}>{words.percent(one.utilisation)}</Derived>
             )}
           </span>
         )),
@@ -150,7 +148,7 @@ function columnTable(on: SheetContext): TableBlock[] {
         cells: [
           id,
           words.number(shareM2, 1),
-          <Derived key="kN" on={on} ask={{ kind: 'column', column: id }}>
+          <Derived key="kN" ask={{ kind: 'column', column: id }}>
             {words.number(permanentKN, 1)}
           </Derived>,
           words.number(permanentKN / G, 1),
@@ -178,7 +176,7 @@ function zoneTable(on: SheetContext): TableBlock {
           words.number(areaM2, 1),
           words.number(saturatedKNm2.mean, 2),
           words.number(dryKNm2.mean, 2),
-          <Derived key="held" on={on} ask={{ kind: 'held', zone: id }}>
+          <Derived key="held" ask={{ kind: 'held', zone: id }}>
             {words.number(heldLm2.mean, 1)}
           </Derived>,
         ],
@@ -207,7 +205,7 @@ function materialTable(on: SheetContext): TableBlock {
           mass('dry'),
           mass('saturated'),
           words.engineer.placed(layer?.density ? placedM3 : null, areaM2),
-          <Derived key="mass" on={on} ask={{ kind: 'mass', material }}>
+          <Derived key="mass" ask={{ kind: 'mass', material }}>
             {words.number(massKg / 1000, 2)}
           </Derived>,
           layer?.source ?? '',

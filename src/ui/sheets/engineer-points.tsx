@@ -47,7 +47,6 @@ function wheelTable(on: SheetContext): TableBlock[] {
             `${layer.zone} · ${snapshot.materialNames.get(layer.layer) ?? layer.layer}`,
             <Derived
               key="kPa"
-              on={on}
               ask={{ kind: 'wheel', run: run.id, zone: layer.zone, layer: layer.layer, stand: layer.stand, kPa: layer.maxKPa }}
             >
               {words.number(layer.maxKPa, 1)}

@@ -1,6 +1,5 @@
 /** What every print sheet is made from. */
 
-import type { DerivationAsk } from '../../model/derivation.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import type { Language } from '../../model/language.ts';
 import type { QrCode } from '../facts/qr-code.ts';
@@ -22,6 +21,4 @@ export interface SheetContext {
   readonly stage: number | null;
   /** Null until it is made. */
   readonly share: SheetShare | null;
-  /** Asks for the derivation of a number. */
-  readonly derive: (ask: DerivationAsk) => void;
 }

@@ -2,10 +2,11 @@
 
 import { useMemo } from 'react';
 import { missingBasis } from '../facts/basis.ts';
-import { type BayVerdict, bayVerdicts } from '../facts/bay-verdict.ts';
+import { askOf, type BayVerdict, bayVerdicts } from '../facts/bay-verdict.ts';
 import { judge } from '../facts/utilisation.ts';
 import { percentText } from '../format.ts';
 import { UtilisationBar } from '../parts/UtilisationBar.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
@@ -78,13 +79,15 @@ function BayRow({ verdict }: { readonly verdict: BayVerdict }) {
   );
 }
 
-function BayLoad({ verdict: { governing, basis } }: { readonly verdict: BayVerdict }) {
+function BayLoad({ verdict: { id, governing, basis } }: { readonly verdict: BayVerdict }) {
   const { loadKNm2, permittedKNm2, kind, stage } = governing;
   const missing = missingBasis(basis);
   const found = useStage(stage);
   return (
     <>
-      <strong>{permittedKNm2 === null ? t.bays.withoutLimit(loadKNm2) : t.bays.of(loadKNm2, permittedKNm2)}</strong>
+      <Derived ask={askOf('load', id, governing)}>
+        <strong>{permittedKNm2 === null ? t.bays.withoutLimit(loadKNm2) : t.bays.of(loadKNm2, permittedKNm2)}</strong>
+      </Derived>
       <span className="small block">{found === null ? t.bays.governing(kind) : t.bays.stage(found.index + 1, found.name)}</span>
       <span className="small block bay-basis">
         <span data-unconfirmed={missing.length > 0}>{t.basis.short(basis, missing)}</span>
@@ -100,13 +103,19 @@ function useStage(id: string | null): { readonly index: number; readonly name: s
   return index < 0 ? null : { index, name: stages?.[index]?.name ?? '' };
 }
 
-function BayUtilisation({ verdict: { governing, status, confirmed, band } }: { readonly verdict: BayVerdict }) {
+function BayUtilisation({ verdict: { id, governing, status, confirmed, band } }: { readonly verdict: BayVerdict }) {
   const { utilisation, loadKNm2, permittedKNm2 } = governing;
   const ofGarden = governing.kind === 'permanent' || governing.kind === 'total';
   const sayMargin = permittedKNm2 !== null && utilisation !== null && (status === 'over' || status === 'within');
   return (
     <>
-      <strong>{utilisation === null ? '–' : percentText(utilisation)}</strong>
+      {utilisation === null ? (
+        <strong>–</strong>
+      ) : (
+        <Derived ask={askOf('utilisation', id, governing)}>
+          <strong>{percentText(utilisation)}</strong>
+        </Derived>
+      )}
       <UtilisationBar utilisation={utilisation} confirmed={confirmed} band={ofGarden ? band : undefined} />
       <span className="small block bay-words bay-margin">
         {sayMargin ? t.bays.margin(loadKNm2, permittedKNm2, judge(utilisation)) : t.bays.status(status)}

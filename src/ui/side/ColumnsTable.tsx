@@ -3,6 +3,7 @@
 import { GRAVITY_MS2 } from '../../model/units.ts';
 import { numberText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene } from '../use-stores.ts';
@@ -33,7 +34,9 @@ export function ColumnsTable() {
                 </button>
               </th>
               <td>{numberText(shareM2, 1)}</td>
-              <td>{numberText(permanentKN, 0)}</td>
+              <td>
+                <Derived ask={{ kind: 'column', column: id }}>{numberText(permanentKN, 0)}</Derived>
+              </td>
               <td>{numberText(permanentKN / GRAVITY_MS2, 1)}</td>
             </tr>
           ))}

@@ -5,6 +5,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import { missingBasis } from '../facts/basis.ts';
 import { type HeapEntry, heapBoard, heapMaterials, heapStage } from '../facts/heap-board.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
@@ -45,7 +46,7 @@ function Heaps({ snapshot }: { readonly snapshot: Snapshot }) {
       <HeapPlan snapshot={snapshot} entries={entries} label={title} large={false} />
       <p>{t.heaps.says}</p>
       <LargePlan snapshot={snapshot} entries={entries} title={title} />
-      <HeapTable entries={entries} caption={title} />
+      <HeapTable entries={entries} caption={title} stage={stage.id} material={material} />
     </section>
   );
 }
@@ -100,7 +101,12 @@ function LargePlan({ snapshot, entries, title }: LargePlanProps) {
   );
 }
 
-function HeapTable({ entries, caption }: { readonly entries: readonly HeapEntry[]; readonly caption: string }) {
+interface Heaped {
+  readonly stage: string;
+  readonly material: string;
+}
+
+function HeapTable({ entries, caption, ...heaped }: Heaped & { readonly entries: readonly HeapEntry[]; readonly caption: string }) {
   return (
     <table className="numbers heaps">
       <caption className="unseen">{caption}</caption>
@@ -113,14 +119,14 @@ function HeapTable({ entries, caption }: { readonly entries: readonly HeapEntry[
       </thead>
       <tbody>
         {entries.map((entry) => (
-          <HeapRow key={entry.bay} entry={entry} />
+          <HeapRow key={entry.bay} entry={entry} {...heaped} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function HeapRow({ entry }: { readonly entry: HeapEntry }) {
+function HeapRow({ entry, stage, material }: Heaped & { readonly entry: HeapEntry }) {
   const { bay, confirmed, permittedKNm2, basis } = entry;
   const picked = useView((state) => state.bay === bay);
   const go = useGo();
@@ -133,7 +139,13 @@ function HeapRow({ entry }: { readonly entry: HeapEntry }) {
         </button>
       </th>
       <td>
-        <strong>{t.heaps.entry(entry)}</strong>
+        {entry.state === 'no limit' ? (
+          <strong>{t.heaps.entry(entry)}</strong>
+        ) : (
+          <Derived ask={{ kind: 'heap', bay, stage, material }}>
+            <strong>{t.heaps.entry(entry)}</strong>
+          </Derived>
+        )}
         {!confirmed && (
           <span className="small block">
             <span data-unconfirmed="true">{t.legend.unconfirmed}</span>

@@ -6,6 +6,7 @@ import type { PoseGround, RunPose, RunView } from '../../model/run.ts';
 import { type LayerRow, layerRows, mostUsedWheel, wheelName } from '../facts/run-facts.ts';
 import { judge } from '../facts/utilisation.ts';
 import { TableHead } from '../parts/TableHead.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -75,7 +76,7 @@ function GroundTable({ ground, traffic }: GroundProps) {
       <TableHead heads={[t.wheels.layer, t.wheels.here, t.wheels.route, t.wheels.bears]} />
       <tbody>
         {rows.map((row) => (
-          <LayerLine key={`${row.materialId} ${row.nth}`} row={row} />
+          <LayerLine key={`${row.materialId} ${row.nth}`} row={row} run={traffic?.id} zone={ground.zone} />
         ))}
       </tbody>
     </table>
@@ -84,7 +85,13 @@ function GroundTable({ ground, traffic }: GroundProps) {
 
 const rowName = ({ isMembrane, top }: LayerRow) => (isMembrane ? t.wheels.membraneName : top.name);
 
-function LayerLine({ row }: { readonly row: LayerRow }) {
+interface LineProps {
+  readonly row: LayerRow;
+  readonly run: string | undefined;
+  readonly zone: string | null;
+}
+
+function LayerLine({ row, run, zone }: LineProps) {
   const { materialId, nth, top, kPa, share, route } = row;
   const foot = useView((state) => state.foot);
   const chooseFoot = useView((state) => state.chooseFoot);
@@ -103,7 +110,13 @@ function LayerLine({ row }: { readonly row: LayerRow }) {
         {share !== null && <span className="small block">{over(share) ? t.wheels.overShare(share) : t.wheels.usedShare(share)}</span>}
       </td>
       <td data-over={over(route?.share)}>
-        {t.wheels.pressure(route?.kPa ?? null)}
+        {route?.stand && run !== undefined && zone !== null ? (
+          <Derived ask={{ kind: 'wheel', run, zone, layer: materialId, stand: route.stand, kPa: route.kPa }}>
+            {t.wheels.pressure(route.kPa)}
+          </Derived>
+        ) : (
+          t.wheels.pressure(route?.kPa ?? null)
+        )}
         {route?.share != null && (
           <span className="small block">{over(route.share) ? t.wheels.overShare(route.share) : t.wheels.usedShare(route.share)}</span>
         )}

@@ -4,6 +4,7 @@ import type { ReportTakeOff } from '../../model/report.ts';
 import { takeOffSum } from '../facts/take-off.ts';
 import { numberText, tonnesText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -28,7 +29,9 @@ export function TakeOffFull({ rows }: { readonly rows: readonly ReportTakeOff[] 
               <td>{numberText(row.placedM3, 2)}</td>
               <td>{orNothing(row.orderM3, 1)}</td>
               <td>{tonnesText(row.dryKg)}</td>
-              <td>{tonnesText(row.massKg)}</td>
+              <td>
+                <Derived ask={{ kind: 'mass', material: row.material }}>{tonnesText(row.massKg)}</Derived>
+              </td>
               <td>{orNothing(row.deliveries, 0)}</td>
               <td>{t.takeoff.governs(row)}</td>
               <td>{orNothing(row.price, 2)}</td>

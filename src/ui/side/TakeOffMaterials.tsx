@@ -3,6 +3,7 @@
 import type { ReportTakeOff } from '../../model/report.ts';
 import { takeOffSum } from '../facts/take-off.ts';
 import { tonnesText } from '../format.ts';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -57,7 +58,9 @@ function MaterialRow({ row, currency }: { readonly row: ReportTakeOff; readonly 
       </td>
       <td>
         {tonnesText(dryKg)}
-        <span className="block">{tonnesText(massKg)}</span>
+        <span className="block">
+          <Derived ask={{ kind: 'mass', material: row.material }}>{tonnesText(massKg)}</Derived>
+        </span>
       </td>
     </tr>
   );

@@ -6,6 +6,7 @@ import { storageAt } from '../facts/water-list.ts';
 import { FactTable } from '../parts/FactTable.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 
@@ -64,7 +65,9 @@ export function HeldTable({ report }: { readonly report: Report }) {
                   {id}
                 </button>
               </th>
-              <td>{t.water.lm2(heldLm2)}</td>
+              <td>
+                <Derived ask={{ kind: 'held', zone: id }}>{t.water.lm2(heldLm2)}</Derived>
+              </td>
               <td>{t.water.lm2(freeLm2)}</td>
               <td>{t.water.m3Text(freeM3)}</td>
             </tr>

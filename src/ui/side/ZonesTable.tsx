@@ -1,9 +1,11 @@
 /** Zones with area, depth and load; each can be gone to, hidden, or shown alone. */
 
 import { useMemo } from 'react';
+import type { DerivationAsk } from '../../model/derivation.ts';
 import type { ReportZone, Spread } from '../../model/report.ts';
 import { loadNumber, numberText } from '../format.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useScene, useView } from '../use-stores.ts';
@@ -54,22 +56,24 @@ function ZoneRow({ zone, name }: { readonly zone: ReportZone; readonly name: str
         {zone.overM2 > LEAST_M2 && <span className="zone-fault">{t.zones.over(zone.overM2)}</span>}
       </th>
       <td>{numberText(zone.areaM2, 1)}</td>
-      <SpreadCell spread={zone.depthMm} text={(valueMm) => numberText(valueMm, 0)} />
-      <SpreadCell spread={zone.saturatedKNm2} text={loadNumber} />
+      <SpreadCell ask={{ kind: 'depth', zone: zone.id }} spread={zone.depthMm} text={(valueMm) => numberText(valueMm, 0)} />
+      <SpreadCell ask={{ kind: 'zone load', zone: zone.id }} spread={zone.saturatedKNm2} text={loadNumber} />
     </tr>
   );
 }
 
 interface SpreadProps {
+  /** Of the mean. */
+  readonly ask: DerivationAsk;
   readonly spread: Spread;
   readonly text: (value: number) => string;
 }
 
-function SpreadCell({ spread: { min, mean, max }, text }: SpreadProps) {
+function SpreadCell({ ask, spread: { min, mean, max }, text }: SpreadProps) {
   const [low, middle, high] = [min, mean, max].map(text);
   return (
     <td>
-      {middle}
+      <Derived ask={ask}>{middle}</Derived>
       {low !== high && <span className="small block">{t.zones.range(low ?? '', high ?? '')}</span>}
     </td>
   );

@@ -48,6 +48,7 @@ const TERMS: Readonly<Record<TermName, string>> = {
   'load of layer': 'Last von',
   'load of plants': 'Last der Pflanzen in Zone',
   'load standing': 'Dort stehende Last',
+  depth: 'Aufbauhöhe von Zone',
   'imposed load': 'Nutzlast von Zone',
   flood: 'Flutprobe',
   'flood depth': 'Wassertiefe',

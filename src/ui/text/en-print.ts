@@ -46,6 +46,7 @@ const TERMS: Readonly<Record<TermName, string>> = {
   'load of layer': 'Load of layer',
   'load of plants': 'Load of plants in zone',
   'load standing': 'Load standing there',
+  depth: 'Depth of the build-up of zone',
   'imposed load': 'Imposed load of zone',
   flood: 'Flood test',
   'flood depth': 'Depth of water',
