@@ -46,7 +46,7 @@ export function boxSizeM({ min, max }: Box): number {
 }
 
 /** Even-odd rule; a point on the edge may count either way. */
-function isInside([x, y]: PointM, ring: PolygonM): boolean {
+export function isInside([x, y]: PointM, ring: PolygonM): boolean {
   let inside = false;
   ring.forEach(([x1, y1], i) => {
     const [x2, y2] = ring[(i + 1) % ring.length] as PointM;

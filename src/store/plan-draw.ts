@@ -1,0 +1,146 @@
+/** How the plan is worked on: tool, points drawn so far, what is shown and locked. The scene itself is not in here. */
+
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Issue } from '../model/issue.ts';
+import type { PointM } from '../model/scene-file.ts';
+
+/** What can be drawn; what it becomes in the scene is told by `src/edit`. */
+export const DRAWN_KINDS = [
+  'zone',
+  'bay',
+  'outline',
+  'opening',
+  'edge',
+  'outlet',
+  'overflow',
+  'column',
+  'level',
+  'tree',
+  'line',
+  'block',
+  'retaining',
+  'route',
+  'set-up area',
+  'access point',
+  'stockpile',
+  'plant',
+] as const;
+export type DrawnKind = (typeof DRAWN_KINDS)[number];
+
+/** Sheets of the plan that can be hidden or locked by themselves. */
+export const PLAN_LAYERS = [
+  'zone',
+  'bay',
+  'outline',
+  'opening',
+  'edge',
+  'outlet',
+  'column',
+  'levels',
+  'object',
+  'route',
+  'set-up area',
+  'access point',
+  'stockpile',
+  'plant',
+  'map',
+  'grid',
+] as const;
+export type PlanLayer = (typeof PLAN_LAYERS)[number];
+
+export const PLAN_TABS = ['chosen', 'parts', 'bays', 'layers'] as const;
+export type PlanTab = (typeof PLAN_TABS)[number];
+
+export type PlanTool = 'choose' | 'draw' | 'split' | 'scale';
+
+/** What is wrong, told beside the drawing. */
+export interface PlanProblem {
+  /** Sentences of an edit that was refused … */
+  readonly issues: readonly Issue[];
+  /** … or one of the drawing itself. */
+  readonly says?: string;
+  /** Where it is, coordinates of the file. */
+  readonly at: PointM | null;
+}
+
+/** Which place of the deck is at which pixel. */
+export interface Surface {
+  /** Pixels per metre. */
+  readonly scalePx: number;
+  /** Where the local origin is drawn, from the upper left corner [px]. */
+  readonly panPx: PointM;
+}
+
+export interface PlanState {
+  /** Null until the plan knows its size. */
+  readonly surface: Surface | null;
+  readonly tool: PlanTool;
+  readonly kind: DrawnKind;
+  readonly rectangle: boolean;
+  /** Points set so far, coordinates of the file. */
+  readonly points: readonly PointM[];
+  /** Point of the chosen part that is chosen itself: ring and place in it. */
+  readonly vertex: { readonly ring: number; readonly index: number } | null;
+  readonly snapping: boolean;
+  readonly shared: boolean;
+  readonly hidden: ReadonlySet<PlanLayer>;
+  readonly locked: ReadonlySet<PlanLayer>;
+  readonly problem: PlanProblem | null;
+  readonly tab: PlanTab;
+  /** The plan over the model too. */
+  readonly wide: boolean;
+  /** A wish to see a place; `count` rises with each. */
+  readonly look: { readonly count: number; readonly at: PointM | 'all' };
+}
+
+export interface PlanActions {
+  setSurface(surface: Surface): void;
+  choose(): void;
+  draw(kind: DrawnKind, rectangle?: boolean): void;
+  use(tool: PlanTool): void;
+  setPoints(points: readonly PointM[]): void;
+  setVertex(vertex: PlanState['vertex']): void;
+  tell(problem: PlanProblem | null): void;
+  toggle(what: 'snapping' | 'shared' | 'wide'): void;
+  toggleLayer(of: 'hidden' | 'locked', layer: PlanLayer): void;
+  showTab(tab: PlanTab): void;
+  lookAt(at: PointM | 'all'): void;
+}
+
+export type PlanStore = StoreApi<PlanState & PlanActions>;
+
+/** Nothing of what was being drawn stays. */
+const PUT_DOWN = { points: [], vertex: null, problem: null } as const;
+
+export function createPlanStore(): PlanStore {
+  return createStore<PlanState & PlanActions>()((set, get) => ({
+    ...PUT_DOWN,
+    surface: null,
+    tool: 'choose',
+    kind: 'zone',
+    rectangle: false,
+    snapping: true,
+    shared: true,
+    hidden: new Set<PlanLayer>(),
+    // The deck itself is drawn once and then in the way.
+    locked: new Set<PlanLayer>(['outline']),
+    tab: 'parts',
+    wide: false,
+    look: { count: 0, at: 'all' },
+    setSurface: (surface) => set({ surface }),
+    choose: () => set({ ...PUT_DOWN, tool: 'choose' }),
+    draw: (kind, rectangle = get().rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle }),
+    use: (tool) => set({ ...PUT_DOWN, tool }),
+    setPoints: (points) => set({ points, problem: null }),
+    setVertex: (vertex) => set({ vertex }),
+    tell: (problem) => set({ problem }),
+    toggle: (what) => set({ [what]: !get()[what] }),
+    toggleLayer: (of, layer) => {
+      const next = new Set(get()[of]);
+      if (!next.delete(layer)) next.add(layer);
+      set({ [of]: next });
+    },
+    showTab: (tab) => set({ tab }),
+    lookAt: (at) => set({ look: { count: get().look.count + 1, at } }),
+  }));
+}

@@ -1,0 +1,84 @@
+/** What lies under a pointer on the plan, by hand. */
+
+import { describe, expect, it } from 'vitest';
+import type { PointList } from '../../src/edit/point-lists.ts';
+import { distanceM, hitsAt, lineLengthM, nearestPoint, nearestSide, nextOf, ringAreaM2 } from '../../src/ui/facts/plan-hit.ts';
+
+const square = (x: number, y: number, side: number) =>
+  [
+    [x, y],
+    [x + side, y],
+    [x + side, y + side],
+    [x, y + side],
+  ] as const;
+
+const LISTS: readonly PointList[] = [
+  { part: 'outline', id: 'outline', form: 'area', points: square(0, 0, 10) },
+  { part: 'bay', id: 'A1', form: 'area', points: square(0, 0, 5) },
+  { part: 'zone', id: 'Z1', form: 'area', points: square(0, 0, 8) },
+  { part: 'zone', id: 'Z1', piece: 0, form: 'area', points: square(6, 6, 1) },
+  {
+    part: 'edge',
+    id: 'E1',
+    form: 'line',
+    points: [
+      [0, 0],
+      [10, 0],
+    ],
+  },
+  { part: 'outlet', id: 'O1', form: 'point', points: [[2, 0.1]] },
+];
+
+const idsAt = (x: number, y: number) => hitsAt([x, y], LISTS, 0.3).map(({ id }) => id);
+
+describe('under a pointer', () => {
+  it('points come before lines, lines before areas, zones before bays, the deck last', () => {
+    expect(idsAt(2, 0.2)).toEqual(['O1', 'E1', 'Z1', 'A1', 'outline']);
+    expect(idsAt(4, 4)).toEqual(['Z1', 'A1', 'outline']);
+    expect(idsAt(9, 9)).toEqual(['outline']);
+    expect(idsAt(11, 11)).toEqual([]);
+  });
+
+  it('a hole is no part of its zone', () => {
+    expect(idsAt(6.5, 6.5)).toEqual(['outline']);
+  });
+
+  it('a second tap chooses what lies below, and the last leads back to the first', () => {
+    const hits = hitsAt([4, 4], LISTS, 0.3);
+    expect(nextOf(hits, [])?.id).toBe('Z1');
+    expect(nextOf(hits, [{ part: 'zone', id: 'Z1' }])?.id).toBe('A1');
+    expect(nextOf(hits, [{ part: 'outline', id: 'outline' }])?.id).toBe('Z1');
+    expect(nextOf([], [])).toBeNull();
+  });
+});
+
+describe('points and sides', () => {
+  const ring = square(0, 0, 4);
+  it('finds the nearest within reach', () => {
+    expect(nearestPoint([3.8, 0.1], ring, 0.5)).toBe(1);
+    expect(nearestPoint([2, 2], ring, 0.5)).toBeNull();
+    // The side from the last point back to the first is only one of an area.
+    expect(nearestSide([0.1, 2], { points: ring, form: 'area' }, 0.5)).toBe(3);
+    expect(nearestSide([0.1, 2], { points: ring, form: 'line' }, 0.5)).toBeNull();
+  });
+
+  it('measures from the end where the foot lies beyond it', () => {
+    // 3 to the right of the end and 4 above: 5.
+    expect(distanceM([7, 4], [0, 0], [4, 0])).toBe(5);
+  });
+});
+
+describe('sizes', () => {
+  it('area and length, in large coordinates too', () => {
+    // 3 m by 3 m is 9 m².
+    expect(ringAreaM2(square(3_500_000, 5_800_000, 3))).toBe(9);
+    // 3-4-5 triangle: 5 m, then 2 m.
+    expect(
+      lineLengthM([
+        [0, 0],
+        [3, 4],
+        [5, 4],
+      ]),
+    ).toBe(7);
+  });
+});
