@@ -1,7 +1,6 @@
 /** `import` on the command line: what was read, asked, changed; on wish the draft of a scene. */
 
-import { baysFromAxes } from '../edit/axis-bays.ts';
-import { type Draft, draftScene } from '../import/draft-scene.ts';
+import { type Draft, draftIssues, draftScene } from '../import/draft-scene.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
 import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
@@ -33,10 +32,9 @@ export function runImport(call: ImportCall, read: (file: string) => Uint8Array):
   if (around === null) return refused(`${call.deckFile}: a scene was expected; check says what is wrong with it.`);
   if (answers === null) return refused(`${call.answersFile}: answers are expected as JSON, for example { "unit": "mm" }.`);
   const result = runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) }));
-  const draft =
-    Object.keys(call.roles).length > 0 && result.box !== null ? withAxisBays(draftScene(result, call.roles as LayerRoles)) : null;
+  const draft = Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles) : null;
   const sceneText = draft?.scene ? `${JSON.stringify(draft.scene, null, 2)}\n` : null;
-  const issues = [...result.issues, ...(draft?.issues ?? []), ...(sceneText === null ? [] : sceneIssues(sceneText))];
+  const issues = [...result.issues, ...(draft === null ? [] : draftIssues(draft, KNOWN_IDS))];
   const failed = issues.some(({ level }) => level === 'error');
   const out = call.json
     ? `${JSON.stringify({ ...result, issues, ...(draft === null ? {} : { draft }) }, null, 2)}\n`
@@ -49,19 +47,6 @@ export function runImport(call: ImportCall, read: (file: string) => Uint8Array):
       ? {}
       : { file: { name: call.out, bytes: Promise.resolve(new TextEncoder().encode(sceneText)) } }),
   };
-}
-
-/** Fields of the grid wait for their permitted load like drawn bays. */
-function withAxisBays(draft: Draft): Draft {
-  if (draft.grid === null || draft.scene === null) return draft;
-  const bays = baysFromAxes(draft.grid, draft.scene.deck.outline);
-  const waiting = bays.map(({ id, outline }) => ({ part: 'bay' as const, id, outline, needs: ['permanentKNm2'] }));
-  return { ...draft, waiting: [...draft.waiting, ...waiting] };
-}
-
-/** Without lines: the draft is no file yet. */
-function sceneIssues(text: string): readonly Issue[] {
-  return parseScene(text, KNOWN_IDS).issues.map(({ line: _, ...issue }) => issue);
 }
 
 function refused(err: string): Done {

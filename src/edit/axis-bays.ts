@@ -16,7 +16,7 @@ export interface AxisBay {
 export const SLIVER_M2 = 0.05;
 
 /** Fields of the whole grid. */
-const MOST_FIELDS = 10_000;
+export const MOST_FIELDS = 10_000;
 
 /**
  * Bays of a grid. What sticks out beyond the outer axes belongs to the outermost fields, so that the bays cover the deck.

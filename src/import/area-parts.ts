@@ -1,9 +1,11 @@
 /** Bays and zones of a drawing: closed outlines, named by the text that stands in them. */
 
 import type { DrawingLayer, DrawingShape, WaitingPart } from '../model/drawing.ts';
+import type { PartEntries } from '../model/drawn-parts.ts';
+import type { PolygonM, SceneBay, SceneZone } from '../model/scene-file.ts';
+import { freeId } from '../scene/free-id.ts';
 import { pointInRing, ringOf } from '../scene/ring.ts';
 import type { DraftIssues, RoleLayers } from './draft-scene.ts';
-import { freeId } from './free-id.ts';
 
 type Ring = Extract<DrawingShape, { kind: 'ring' }>;
 
@@ -38,12 +40,36 @@ function asRing({ at, radiusM, name }: Extract<DrawingShape, { kind: 'circle' }>
   return { kind: 'ring', points, ...(name === undefined ? {} : { name }) };
 }
 
-/** Bays wait for a permitted load, zones for a build-up. */
-export function areaParts(layersOf: RoleLayers, issues: DraftIssues): WaitingPart[] {
-  return [...parts('bay', layersOf('bays'), issues), ...parts('zone', layersOf('zones'), issues)];
+export interface AreaParts {
+  readonly bays: readonly SceneBay[];
+  readonly zones: readonly SceneZone[];
+  readonly waiting: readonly WaitingPart[];
 }
 
-function parts(part: 'bay' | 'zone', layers: readonly DrawingLayer[], issues: DraftIssues): WaitingPart[] {
+/** Bays stand in the scene before their permitted load is entered; zones wait for a build-up. */
+export function areaParts(layersOf: RoleLayers, issues: DraftIssues, { buildup }: PartEntries): AreaParts {
+  const bays = areas('bay', layersOf('bays'), issues);
+  const zones = areas('zone', layersOf('zones'), issues);
+  const withHoles = bays.filter(({ holes }) => holes !== undefined);
+  if (withHoles.length > 0) issues.add('warning', 'BAY_HOLES', layersOf('bays')[0].name, { count: withHoles.length });
+  return {
+    bays: bays.map(({ id, outline }) => ({ id, outline })),
+    zones: buildup === undefined ? [] : zones.map((zone) => ({ ...zone, buildup })),
+    waiting: [
+      ...bays.map(({ holes: _, ...bay }): WaitingPart => ({ part: 'bay', ...bay, needs: ['permanentKNm2'] })),
+      ...(buildup === undefined ? zones.map((zone): WaitingPart => ({ part: 'zone', ...zone, needs: ['buildup'] })) : []),
+    ],
+  };
+}
+
+interface Area {
+  readonly id: string;
+  readonly name?: string;
+  readonly outline: PolygonM;
+  readonly holes?: readonly PolygonM[];
+}
+
+function areas(part: 'bay' | 'zone', layers: readonly DrawingLayer[], issues: DraftIssues): Area[] {
   const taken = new Set<string>();
   return layers.flatMap((layer) => {
     const texts = layer.shapes.filter((shape) => shape.kind === 'text');
@@ -52,12 +78,10 @@ function parts(part: 'bay' | 'zone', layers: readonly DrawingLayer[], issues: Dr
       const label = name ?? texts.find(({ at }) => pointInRing(at, ring) > 0)?.says;
       const id = freeId(label, part === 'bay' ? 'B' : 'Z', taken);
       return {
-        part,
         id,
         ...(label === undefined || label === id ? {} : { name: label }),
         outline: points,
         ...(holes === undefined ? {} : { holes }),
-        needs: [part === 'bay' ? 'permanentKNm2' : 'buildup'],
       };
     });
   });

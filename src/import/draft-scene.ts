@@ -1,24 +1,39 @@
 /** What was found, put to use: the person says what each layer is, and gets the part of a scene that the file holds. */
 
+import { baysFromAxes, MOST_FIELDS } from '../edit/axis-bays.ts';
+import { takeParts } from '../edit/take-parts.ts';
 import type { AxisGrid, DrawingLayer, DrawingShape, ImportResult, LayerRole, LayerRoles, WaitingPart } from '../model/drawing.ts';
 import { LAYER_ROLES } from '../model/drawing.ts';
+import { type DrawnParts, type PartEntries, STARTER } from '../model/drawn-parts.ts';
 import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
-import type { Point3M, PointM, SceneDeck, SceneFile, SceneLevels } from '../model/scene-file.ts';
+import type { Point3M, PointM, PolygonM, SceneBay, SceneBuildUp, SceneFile, SceneLevels } from '../model/scene-file.ts';
+import type { KnownIds } from '../scene/known-ids.ts';
+import { parseScene } from '../scene/parse-scene.ts';
 import { SCENE_FORMAT, SCENE_VERSION } from '../scene/schema.ts';
 import { areaParts, ringsOf } from './area-parts.ts';
 import { axisGridOf } from './axis-grid.ts';
 import { importIn, importIssueIn } from './import-language.ts';
 import { issueOf } from './issue-of.ts';
 import { placeParts } from './place-parts.ts';
-import { HISTORY_WORDS } from './words/history-words.ts';
+import { enteredWords, HISTORY_WORDS, leftOutWords } from './words/history-words.ts';
 import type { IssueId, IssueValues } from './words/import-words.ts';
 import type { Wanted } from './words/term-words.ts';
 
+export interface DraftOptions {
+  readonly language?: Language;
+  /** Entries for parts that wait for them. */
+  readonly entries?: PartEntries;
+  /** Outline of the deck that is open: the parts go into its scene and need no outline of their own. */
+  readonly deck?: PolygonM | null;
+}
+
 export interface Draft {
-  /** Only what the file holds, and passes the checks of a scene; null without an outline. */
+  /** What the file holds and can stand in a scene. */
+  readonly parts: DrawnParts;
+  /** A scene of its own; null without an outline. */
   readonly scene: SceneFile | null;
-  /** Parts that need an entry before they can stand in a scene, such as a permitted load. */
+  /** Parts that need an entry: bays stand in the scene without, all others are left out until then. */
   readonly waiting: readonly WaitingPart[];
   /** Sentences for the scene's history, in order. */
   readonly history: readonly string[];
@@ -48,37 +63,99 @@ export type RoleLayers = (role: LayerRole) => readonly DrawingLayer[];
  * Makes the part of a scene that a drawing holds.
  * @param result - what was read
  * @param roles - what each layer is
- * @param language - of the messages and the history
- * @returns scene, what waits for entries, history
+ * @param options - language, entries, the deck that is open
+ * @returns parts, scene, what waits for entries, history
  */
-export function draftScene(result: ImportResult, roles: LayerRoles, language: Language = 'en'): Draft {
+export function draftScene(
+  result: ImportResult,
+  roles: LayerRoles,
+  { language = 'en', entries = {}, deck = null }: DraftOptions = {},
+): Draft {
   const issues = new DraftIssues();
   const known = checkRoles(result, roles, issues);
   const layersOf: RoleLayers = (role) => result.layers.filter(({ name }) => known.get(name) === role);
-  const outline = outlineOf(layersOf('outline'), issues);
-  const areas = areaParts(layersOf, issues);
-  const places = placeParts(layersOf, issues);
+  const outline = deck === null || layersOf('outline').length > 0 ? outlineOf(layersOf('outline'), issues) : null;
+  const areas = areaParts(layersOf, issues, entries);
+  const places = placeParts(layersOf, issues, entries);
   const levels = levelsOf(layersOf('levels'), issues);
   const openings = [
     ...(outline?.holes ?? []),
     ...layersOf('openings').flatMap((layer) => ringsOf(layer, issues).map(({ points }) => points)),
   ];
-  const used = result.layers.filter(({ name }) => known.has(name) && known.get(name) !== 'ignore');
-  const deck: SceneDeck | null = outline && {
-    outline: outline.points,
-    ...(openings.length > 0 ? { openings } : {}),
-    ...(levels === null ? {} : { levels }),
-    bays: [],
-    ...places.deck,
+  const grid = gridOf(layersOf('axes'), issues);
+  const within = outline?.points ?? deck;
+  const cut = grid !== null && areas.bays.length === 0 && within !== null ? cutBays(grid, within) : [];
+  const words = HISTORY_WORDS[language];
+  const parts: DrawnParts = {
+    ...(outline && { outline: outline.points }),
+    ...(openings.length > 0 && { openings }),
+    ...(levels && { levels }),
+    ...(areas.bays.length + cut.length > 0 && { bays: [...areas.bays, ...cut] }),
+    ...(areas.zones.length > 0 && { zones: areas.zones }),
+    ...(areas.zones.length > 0 && entries.buildup === STARTER && { buildups: [starter(words.starter)] }),
+    ...places.parts,
   };
+  const waiting = [
+    ...areas.waiting,
+    ...cut.map((bay): WaitingPart => ({ part: 'bay', ...bay, needs: ['permanentKNm2'] })),
+    ...places.waiting,
+  ];
+  const used = result.layers.filter(({ name }) => known.has(name) && known.get(name) !== 'ignore');
+  const history = [
+    ...historyOf(importIn(result, language), used, { roles: known, language }),
+    ...(cut.length > 0 ? [words.cut(cut.length)] : []),
+    ...enteredWords(entries, parts, words),
+    ...leftOutWords(waiting, words),
+  ];
   return {
-    scene: deck && { format: SCENE_FORMAT, version: SCENE_VERSION, name: nameOf(result.name, language), deck, buildups: [], zones: [] },
-    waiting: [...areas, ...places.waiting],
-    history: historyOf(importIn(result, language), used, { roles: known, language }),
+    parts,
+    scene: parts.outline === undefined ? null : sceneOf(nameOf(result.name, language), parts, history),
+    waiting,
+    history,
     unassigned: result.layers.filter(({ name, shapes }) => shapes.length > 0 && !known.has(name)).map(({ name }) => name),
-    grid: gridOf(layersOf('axes'), issues),
+    grid,
     issues: issues.issues.map((issue) => importIssueIn(issue, language)),
   };
+}
+
+function cutBays(grid: AxisGrid, outline: PolygonM): SceneBay[] {
+  return baysFromAxes(grid, outline).map((bay) => ({ id: bay.id, outline: bay.outline }));
+}
+
+function starter(name: string): SceneBuildUp {
+  return { id: STARTER, name, layers: [{ material: 'fleece-500' }] };
+}
+
+/** The drawing as a scene of its own. */
+function sceneOf(name: string, parts: DrawnParts, history: readonly string[]): SceneFile {
+  const empty: SceneFile = {
+    format: SCENE_FORMAT,
+    version: SCENE_VERSION,
+    name,
+    deck: { outline: parts.outline ?? [], bays: [] },
+    buildups: [],
+    zones: [],
+  };
+  const patch = takeParts(
+    empty,
+    parts,
+    {},
+    history.map((says) => ({ says })),
+  );
+  return { ...empty, ...patch } as SceneFile;
+}
+
+/**
+ * What is wrong with the draft as a scene, as the check of a scene says it.
+ * @param draft - the draft
+ * @param known - what scenes may refer to
+ * @param language - of the messages
+ * @returns issues without lines, since the draft is no file yet; that bays wait for their loads is told by `waiting`
+ */
+export function draftIssues({ scene, issues }: Draft, known: KnownIds, language: Language = 'en'): readonly Issue[] {
+  if (scene === null) return issues;
+  const ofScene = parseScene(JSON.stringify(scene), known).issues.filter(({ code }) => code !== 'BAY_NO_LIMIT');
+  return [...issues, ...ofScene.map(({ line: _, ...issue }) => importIssueIn(issue, language))];
 }
 
 function checkRoles({ layers }: ImportResult, roles: LayerRoles, issues: DraftIssues): ReadonlyMap<string, LayerRole> {
@@ -136,8 +213,9 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
 function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid | null {
   if (layers.length === 0) return null;
   const grid = axisGridOf(layers.flatMap(({ shapes }) => shapes.flatMap((shape) => ('points' in shape ? [shape.points] : []))));
-  if (grid === null) issues.add('warning', 'AXES_UNFIT', layers[0].name, {});
-  return grid;
+  const fits = grid !== null && (grid.alongM.length + 1) * (grid.acrossM.length + 1) <= MOST_FIELDS;
+  if (!fits) issues.add('warning', 'AXES_UNFIT', layers[0].name, {});
+  return fits ? grid : null;
 }
 
 /** The last level given counts for the points after it. */

@@ -31,6 +31,7 @@ export const IMPORT_ISSUE_CODES = {
   OUTLINE_MISSING: 'no closed outline on the layers given as outline',
   OUTLINE_SEVERAL: 'more than one outline',
   RING_OPEN: 'a line that does not close where an outline was expected',
+  BAY_HOLES: 'a bay with a hole',
   SHAPE_UNFIT: 'a shape that its layer’s role cannot use',
   AXES_UNFIT: 'axes that form no grid at right angles',
   MORE_ISSUES: 'further messages were left out',

@@ -1,9 +1,10 @@
 /** Columns, outlets, trees and edges of a drawing. */
 
 import type { DrawingLayer, DrawingShape, WaitingPart } from '../model/drawing.ts';
-import type { PointM, SceneDeck } from '../model/scene-file.ts';
+import type { DrawnParts, PartEntries, SceneColumn, SceneTree } from '../model/drawn-parts.ts';
+import type { PointM, SceneEdge } from '../model/scene-file.ts';
+import { freeId } from '../scene/free-id.ts';
 import type { DraftIssues, RoleLayers } from './draft-scene.ts';
-import { freeId } from './free-id.ts';
 
 interface Place {
   readonly at: PointM;
@@ -12,30 +13,31 @@ interface Place {
 }
 
 export interface PlaceParts {
-  readonly deck: Pick<SceneDeck, 'columns' | 'outlets' | 'edges'>;
+  readonly parts: Pick<DrawnParts, 'columns' | 'outlets' | 'edges' | 'trees'>;
   readonly waiting: readonly WaitingPart[];
 }
 
 /** Largest column [m]; common practice. */
 const LARGEST_COLUMN_M = 3;
 
-export function placeParts(layersOf: RoleLayers, issues: DraftIssues): PlaceParts {
-  const columns = columnsOf(layersOf('columns'), issues);
-  const edges = edgesOf(layersOf('edges'), issues);
+export function placeParts(layersOf: RoleLayers, issues: DraftIssues, entries: PartEntries): PlaceParts {
+  const columns = columnsOf(layersOf('columns'), issues, entries.columnM);
+  const edges = edgesOf(layersOf('edges'), issues, entries.edge);
   const ids = new Set<string>();
   const outlets = placesOf(layersOf('outlets'), issues).map(({ at, name }) => ({
     id: freeId(name, 'O', ids),
     at,
     kind: 'outlet' as const,
   }));
-  const trees = treesOf(layersOf('trees'), issues);
+  const trees = treesOf(layersOf('trees'), issues, entries.tree);
   return {
-    deck: {
+    parts: {
       ...(columns.whole.length > 0 ? { columns: columns.whole } : {}),
       ...(outlets.length > 0 ? { outlets } : {}),
       ...(edges.whole.length > 0 ? { edges: edges.whole } : {}),
+      ...(trees.whole.length > 0 ? { trees: trees.whole } : {}),
     },
-    waiting: [...columns.waiting, ...edges.waiting, ...trees],
+    waiting: [...columns.waiting, ...edges.waiting, ...trees.waiting],
   };
 }
 
@@ -86,31 +88,42 @@ function nearestText({ at }: Place, texts: readonly Extract<DrawingShape, { kind
   return best;
 }
 
-function columnsOf(layers: readonly DrawingLayer[], issues: DraftIssues) {
+interface Found<T> {
+  readonly whole: readonly T[];
+  readonly waiting: readonly WaitingPart[];
+}
+
+function columnsOf(layers: readonly DrawingLayer[], issues: DraftIssues, entered: PointM | undefined): Found<SceneColumn> {
   const ids = new Set<string>();
-  const whole: NonNullable<SceneDeck['columns']>[number][] = [];
+  const whole: SceneColumn[] = [];
   const waiting: WaitingPart[] = [];
-  for (const { at, sizeM, name } of placesOf(layers, issues)) {
+  for (const { at, sizeM: drawn, name } of placesOf(layers, issues)) {
     const id = freeId(name, 'C', ids);
-    const fits = sizeM !== undefined && Math.max(...sizeM) <= LARGEST_COLUMN_M && Math.min(...sizeM) > 0;
-    if (fits) whole.push({ id, at, sizeM });
+    const fits = drawn !== undefined && Math.max(...drawn) <= LARGEST_COLUMN_M && Math.min(...drawn) > 0;
+    const sizeM = fits ? drawn : entered;
+    if (sizeM !== undefined) whole.push({ id, at, sizeM });
     else waiting.push({ part: 'column', id, at, needs: ['sizeM'] });
   }
   return { whole, waiting };
 }
 
-function treesOf(layers: readonly DrawingLayer[], issues: DraftIssues): WaitingPart[] {
+function treesOf(layers: readonly DrawingLayer[], issues: DraftIssues, entered: PartEntries['tree']): Found<SceneTree> {
   const ids = new Set<string>();
-  return placesOf(layers, issues).map(({ at, sizeM, name }) => {
+  const whole: SceneTree[] = [];
+  const waiting: WaitingPart[] = [];
+  for (const { at, sizeM, name } of placesOf(layers, issues)) {
+    const id = freeId(name, 'T', ids);
     const spread = sizeM === undefined ? {} : { spreadM: Math.max(...sizeM) };
-    return { part: 'tree', id: freeId(name, 'T', ids), at, ...spread, needs: sizeM === undefined ? ['massKg', 'spreadM'] : ['massKg'] };
-  });
+    if (entered !== undefined) whole.push({ kind: 'tree', id, at, ...entered, ...spread });
+    else waiting.push({ part: 'tree', id, at, ...spread, needs: sizeM === undefined ? ['massKg', 'spreadM'] : ['massKg'] });
+  }
+  return { whole, waiting };
 }
 
 /** The top of the membrane is known only where the line lies at one level of its own. */
-function edgesOf(layers: readonly DrawingLayer[], issues: DraftIssues) {
+function edgesOf(layers: readonly DrawingLayer[], issues: DraftIssues, entered: PartEntries['edge']): Found<SceneEdge> {
   const ids = new Set<string>();
-  const whole: NonNullable<SceneDeck['edges']>[number][] = [];
+  const whole: SceneEdge[] = [];
   const waiting: WaitingPart[] = [];
   for (const { name: layer, shapes } of layers) {
     let unfit = 0;
@@ -123,8 +136,9 @@ function edgesOf(layers: readonly DrawingLayer[], issues: DraftIssues) {
       const level =
         shape.kind === 'ring' ? shape.levelM : shape.levelsM?.every((z) => z === shape.levelsM?.[0]) ? shape.levelsM[0] : undefined;
       const id = freeId(shape.name, 'E', ids);
-      if (level === undefined) waiting.push({ part: 'edge', id, line, needs: ['kind', 'membraneTopM'] });
-      else whole.push({ id, line, kind: 'upstand', membraneTopM: level });
+      if (level !== undefined) whole.push({ id, line, kind: entered?.kind ?? 'upstand', membraneTopM: level });
+      else if (entered !== undefined) whole.push({ id, line, ...entered });
+      else waiting.push({ part: 'edge', id, line, needs: ['kind', 'membraneTopM'] });
     }
     issues.unfit(layer, unfit, 'lines');
   }

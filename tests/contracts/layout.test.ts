@@ -19,7 +19,7 @@ const MAY: Record<string, Row> = {
   model: { folders: [], packages: [] },
   catalogue: { folders: ['model'], packages: [] },
   scene: { folders: ['model'], packages: [/^zod$/, /^robust-predicates$/] },
-  import: { folders: ['model', 'scene'], packages: [/^saxes$/] },
+  import: { folders: ['model', 'scene', 'edit'], packages: [/^saxes$/] },
   core: { folders: ['model'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/, /^robust-predicates$/] },
   mesh: { folders: ['model', 'core'], packages: [/^delaunator$/, /^@kninnug\/constrainautor$/] },
   project: { folders: ['model', 'catalogue', 'scene', 'core'], packages: [] },

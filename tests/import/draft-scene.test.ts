@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { draftScene } from '../../src/import/draft-scene.ts';
 import type { LayerRoles } from '../../src/model/drawing.ts';
+import { STARTER } from '../../src/model/drawn-parts.ts';
 import { KNOWN_IDS } from '../../src/project/materials.ts';
 import { parseScene } from '../../src/scene/parse-scene.ts';
 import { block, circle, dxf, inMetres, insert, line, type Pair, point, polyline, rectangle, text } from './dxf-builder.ts';
@@ -78,7 +79,27 @@ describe('a plan with all roles', () => {
           [10, 13],
         ],
       ],
-      bays: [],
+      // Without their permitted loads, which only the engineer knows.
+      bays: [
+        {
+          id: 'A1',
+          outline: [
+            [0, 0],
+            [20, 0],
+            [20, 30],
+            [0, 30],
+          ],
+        },
+        {
+          id: 'B1',
+          outline: [
+            [20, 0],
+            [40, 0],
+            [40, 30],
+            [20, 30],
+          ],
+        },
+      ],
       levels: {
         spots: [
           [0.5, 0.5, 1.2],
@@ -112,7 +133,10 @@ describe('a plan with all roles', () => {
 
   it('the scene passes every check of a scene', () => {
     const { scene, issues } = parseScene(JSON.stringify(draft.scene), KNOWN_IDS);
-    expect(issues).toEqual([]);
+    expect(issues.map(({ code, level, path }) => `${level} ${code} ${path}`)).toEqual([
+      'warning BAY_NO_LIMIT deck.bays[0]',
+      'warning BAY_NO_LIMIT deck.bays[1]',
+    ]);
     expect(scene).toEqual(draft.scene);
   });
 
@@ -135,6 +159,40 @@ describe('a plan with all roles', () => {
     expect(draft.grid).toEqual({ at: [0, 0], turnDeg: 0, alongM: [20, 20], acrossM: [30] });
     expect(draft.unassigned).toEqual(['Rest']);
     expect(draft.issues.map(({ code, path }) => `${code} ${path}`)).toEqual(['SHAPE_UNFIT Levels']);
+  });
+
+  it('entries for all parts of a kind take them into the scene, and the history says so', () => {
+    const entries = {
+      buildup: STARTER,
+      columnM: [0.5, 0.5],
+      tree: { massKg: 800, spreadM: 2 },
+      edge: { kind: 'upstand', membraneTopM: 1.65 },
+    } as const;
+    const { scene, waiting, history } = draftScene(result, ROLES, { entries });
+    expect(waiting.map(({ part }) => part)).toEqual(['bay', 'bay']);
+    expect(parseScene(JSON.stringify(scene), KNOWN_IDS).issues.filter(({ code }) => code !== 'BAY_NO_LIMIT')).toEqual([]);
+    expect(scene?.zones.map(({ id, buildup }) => [id, buildup])).toEqual([['Z1', STARTER]]);
+    expect(scene?.deck.columns?.map(({ sizeM }) => sizeM)).toContainEqual([0.5, 0.5]);
+    expect(scene?.objects).toHaveLength(2);
+    // The sill is drawn at 1.5, the wall without a level.
+    expect(scene?.deck.edges?.map(({ membraneTopM }) => membraneTopM)).toEqual([1.5, 1.65]);
+    expect(history.filter((says) => says.startsWith('Entered: '))).toHaveLength(4);
+    expect(scene?.history?.map(({ says }) => says)).toEqual(history);
+  });
+
+  it('axes cut the bays where none are drawn, of the deck that is open too', () => {
+    const { Bays: _, Deck: __, ...without } = ROLES;
+    const grid = { A1: 600, B1: 600 };
+    const areas = (outline: readonly (readonly number[])[]) => {
+      const [xs, ys] = [outline.map(([x]) => x!), outline.map(([, y]) => y!)];
+      return (Math.max(...xs) - Math.min(...xs)) * (Math.max(...ys) - Math.min(...ys));
+    };
+    const deck = result.layers.find(({ name }) => name === 'Deck')!.shapes[0]! as { points: readonly [number, number][] };
+    const cut = [draftScene(result, { ...without, Deck: 'outline' }), draftScene(result, without, { deck: deck.points })];
+    // 40 × 30 m in two fields of 20 m.
+    for (const { parts } of cut) expect(Object.fromEntries(parts.bays!.map(({ id, outline }) => [id, areas(outline)]))).toEqual(grid);
+    expect(cut[1]!.scene).toBeNull();
+    expect(cut[1]!.issues.filter(({ level }) => level === 'error')).toEqual([]);
   });
 
   it('the history says what was read, asked and changed', () => {
@@ -218,8 +276,8 @@ describe('on the command line', () => {
     const { out } = call('plan.dxf', ...roles);
     // Axes reach 1 m beyond the deck on every side.
     expect(out).toContain('42.00 × 32.00 m');
-    // Two drawn bays and the two fields of the grid.
-    expect(out).toContain('4 × bay: needs permanentKNm2');
+    // The drawn bays count; the two fields of the grid would only repeat them.
+    expect(out).toContain('2 × bay: needs permanentKNm2');
     expect(out).toContain('Layers without a role\n  Rest');
   });
 

@@ -86,8 +86,14 @@ describe('the corpus of bad inputs', () => {
     for (const [i, { result, roles: given }] of drafts.entries()) {
       const some = Object.fromEntries(result.layers.map(({ name }, k) => [name, any[(i + k) % any.length]]));
       const roles = Object.keys(given).length > 0 ? given : (some as LayerRoles);
-      const [english, german] = [draftScene(result, roles), draftScene(result, roles, 'de')];
-      expect({ ...german, history: [], issues: [] }).toEqual({ ...english, history: [], issues: [] });
+      const [english, german] = [draftScene(result, roles), draftScene(result, roles, { language: 'de' })];
+      const wordless = (draft: typeof english) => ({
+        ...draft,
+        history: [],
+        issues: [],
+        scene: draft.scene && { ...draft.scene, history: [], name: '', buildups: [] },
+      });
+      expect(wordless(german)).toEqual(wordless(english));
       expect(german.history[0]).toMatch(/^Gelesen aus „bad\.file“/);
       for (const line of german.history.slice(1)) expect(own(line)).not.toMatch(ENGLISH);
       expect(german.issues.map((issue) => importIssueIn(issue, 'en'))).toEqual(english.issues);

@@ -166,6 +166,12 @@ export const ISSUES_DE: Issues = {
       'ein geschlossener Umriss; Lücken bis 50 mm werden geschlossen',
       'Die Linie in der Zeichnung schließen oder auf einen Layer mit anderer Verwendung legen.',
     ),
+  BAY_HOLES: (v) =>
+    says(
+      `${some(v.count, 'Feld', 'Felder')} mit Löchern`,
+      'Felder aus je einem Umriss',
+      'Ihre Löcher wurden weggelassen. Öffnungen der Decke auf einem eigenen Layer zeichnen.',
+    ),
   SHAPE_UNFIT: (v) =>
     says(
       `${some(v.count, 'Form', 'Formen')} auf Layer „${v.layer}“, ${v.count === 1 ? 'die dort nicht verwendbar ist' : 'die dort nicht verwendbar sind'}`,

@@ -180,6 +180,12 @@ export const ISSUES_EN = {
       'a closed outline; gaps up to 50 mm are closed',
       'Close the line in the drawing, or put it on a layer of another role.',
     ),
+  BAY_HOLES: (v: Count) =>
+    says(
+      `${some(v.count, 'bay', 'bays')} with holes`,
+      'bays as one outline each',
+      'Their holes were left out. Draw openings of the deck on a layer of their own.',
+    ),
   SHAPE_UNFIT: (v: Count & { readonly layer: string; readonly wanted: Wanted }) =>
     says(
       `${some(v.count, 'shape', 'shapes')} on layer "${v.layer}" that ${v.count === 1 ? 'is' : 'are'} of no use there`,
