@@ -6,6 +6,7 @@ export const MAP_KINDS = [
   'load',
   'utilisation',
   'worst-stage',
+  'difference',
   'depth',
   'substrate',
   'make-up',
@@ -138,6 +139,16 @@ export interface CoreLog {
   readonly utilisation: number | null;
 }
 
+export interface StockpileView {
+  readonly id: string;
+  /** Its name. */
+  readonly material: string;
+  readonly heightM: number;
+  readonly areaM2: number;
+  /** Lying loose, saturated; all of it, also what lies beside the deck. */
+  readonly weightKN: number;
+}
+
 export interface StageView {
   readonly id: string;
   readonly name: string;
@@ -151,7 +162,7 @@ export interface StageView {
     readonly volumeM3: number;
   }[];
   readonly objects: readonly string[];
-  readonly stockpiles: readonly { readonly id: string; readonly material: string; readonly heightM: number }[];
+  readonly stockpiles: readonly StockpileView[];
   readonly floodTestMm: number;
   readonly holdPoints: readonly {
     readonly id: string;

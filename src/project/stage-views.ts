@@ -1,6 +1,8 @@
 /** What each stage lays, heaps and asks for, as lists a foreman can read. */
 
-import type { StageView } from '../model/maps.ts';
+import { signedAreaM2 } from '../core/geometry/ring.ts';
+import type { StageView, StockpileView } from '../model/maps.ts';
+import type { SceneStockpile } from '../model/scene-file.ts';
 import type { Project } from './evaluate-project.ts';
 import { laidOf } from './take-off.ts';
 import { derivedStageName, type Names, namesOf } from './words/names.ts';
@@ -19,11 +21,7 @@ export function stageViews(project: Project): StageView[] {
       derived: stage.derived,
       lays: laidIn(project, s, names),
       objects: evaluation.input.objects.filter((_, o) => evaluation.plan.objectStages[o] === s).map((object) => object.id),
-      stockpiles: (given?.stockpiles ?? []).map((pile) => ({
-        id: pile.id,
-        material: names.name(project.resolved.materialOf(pile.material).name),
-        heightM: pile.heightM,
-      })),
+      stockpiles: (given?.stockpiles ?? []).map((pile, i) => stockpileView(project, { s, i, pile }, names)),
       floodTestMm: given?.floodTestMm ?? 0,
       holdPoints: (given?.holdPoints ?? []).map((hold) => ({
         id: hold.id,
@@ -35,6 +33,18 @@ export function stageViews(project: Project): StageView[] {
       cautions: given?.cautions ?? [],
     };
   });
+}
+
+/** The heap as it was calculated with. */
+function stockpileView(
+  { evaluation, resolved }: Project,
+  { s, i, pile }: { readonly s: number; readonly i: number; readonly pile: SceneStockpile },
+  names: Names,
+): StockpileView {
+  const laid = evaluation.input.stages?.[s]?.stockpiles[i];
+  const areaM2 = laid ? Math.abs(signedAreaM2(laid.ring)) : 0;
+  const material = names.name(resolved.materialOf(pile.material).name);
+  return { id: pile.id, material, heightM: pile.heightM, areaM2, weightKN: areaM2 * (laid?.kNm2 ?? 0) };
 }
 
 /** Materials laid in a stage, summed over zones, in the order of the build-ups. */

@@ -75,7 +75,10 @@ describe('given stages', () => {
       { id: 'H2', says: 'Signed.', releasedBy: 'foreman', evidence: 'sheet', on: '2026-04-02' },
     ]);
     expect([below.objects, soil.objects]).toEqual([[], ['T1']]);
-    expect(soil.stockpiles).toEqual([{ id: 'K1', material: 'Light fill', heightM: 0.5 }]);
+    // Loose and saturated 300 / 1.25 = 240 kg/m³: 240 · 9.81 / 1000 · 0.5 m · 1 m² = 1.1772 kN.
+    expect(soil.stockpiles).toEqual([
+      { id: 'K1', material: 'Light fill', heightM: 0.5, areaM2: expect.closeTo(1, 9), weightKN: expect.closeTo(1.1772, 9) },
+    ]);
     expect([soil.floodTestMm, soil.holdPoints, soil.cautions]).toEqual([0, [], []]);
   });
 });
