@@ -1,4 +1,4 @@
-/** What build-ups are made of, as editors choose from it: plain data, named in the language spoken. */
+/** What build-ups are made of and what drives over them, as editors choose from it: plain data, named in the language spoken. */
 
 import type { MaterialNumber } from './catalogue.ts';
 import type { SceneMaterial } from './scene-file.ts';
@@ -7,6 +7,12 @@ export interface CatalogueView {
   /** In the order of the roles. */
   readonly materials: readonly MaterialView[];
   readonly vegetation: readonly VegetationView[];
+  readonly vehicles: readonly VehicleView[];
+}
+
+export interface VehicleView {
+  readonly id: string;
+  readonly name: string;
 }
 
 export interface MaterialView {

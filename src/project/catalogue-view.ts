@@ -1,18 +1,23 @@
-/** The catalogue's materials and forms of vegetation for those who choose from them. */
+/** The catalogue's materials, forms of vegetation and vehicles for those who choose from them. */
 
 import { MATERIALS } from '../catalogue/materials.ts';
 import { SUBSTRATE_DEPTHS } from '../catalogue/rule-limits.ts';
 import { VEGETATION_FORMS } from '../catalogue/vegetation.ts';
+import { VEHICLES } from '../catalogue/vehicles.ts';
 import type { CatalogueMaterial, MaterialNumber } from '../model/catalogue.ts';
 import type { CatalogueView, MaterialView, VegetationView } from '../model/catalogue-view.ts';
 import type { Language } from '../model/language.ts';
 import { sourceLine } from '../model/source.ts';
 import { type Names, namesOf } from './words/names.ts';
 
-/** The whole catalogue of materials in a language. */
+/** The whole catalogue in a language. */
 export function catalogueView(language: Language): CatalogueView {
   const names = namesOf(null, language);
-  return { materials: MATERIALS.map((material) => materialView(material, names)), vegetation: vegetationViews(names) };
+  return {
+    materials: MATERIALS.map((material) => materialView(material, names)),
+    vegetation: vegetationViews(names),
+    vehicles: VEHICLES.map(({ id, name }) => ({ id, name: names.name(name) })),
+  };
 }
 
 function materialView({ sources, ...material }: CatalogueMaterial, names: Names): MaterialView {
