@@ -1,7 +1,7 @@
 /** Stockpiles: upright rectangles as people type them, and the bays a heap lies on. */
 
 import { commonAreaM2 } from '../core/geometry/common-area.ts';
-import { boundsOf, centroidM, directedRing } from '../core/geometry/ring.ts';
+import { directedRing } from '../core/geometry/ring.ts';
 import type { PointM, PolygonM, SceneFile } from '../model/scene-file.ts';
 
 /** Lower left corner and extents along x and y [m]. */
@@ -68,34 +68,10 @@ export function baysUnder(scene: SceneFile, outline: PolygonM): string[] {
     .map(({ id }) => id);
 }
 
-/**
- * Middle of a bay, to whole decimetres.
- * @param scene - scene
- * @param bay - id of the bay
- */
-export function middleOfBay(scene: SceneFile, bay: string): PointM {
-  const origin = scene.deck.outline[0] as PointM;
-  const found = scene.deck.bays.find(({ id }) => id === bay);
-  const [x, y] = centroidM(localRing(found?.outline ?? scene.deck.outline, origin));
-  return [tenths(x + origin[0]), tenths(y + origin[1])];
-}
-
-const tenths = (valueM: number): number => Math.round(valueM * 10) / 10;
-
 /** Near the origin, open and counter-clockwise. */
 function localRing(polygon: PolygonM, [x0, y0]: PointM): Float64Array {
   const ring = Float64Array.from(polygon.flatMap(([x, y]) => [x - x0, y - y0]));
   const { length } = ring;
   const closed = length > 2 && ring[0] === ring[length - 2] && ring[1] === ring[length - 1];
   return directedRing(closed ? ring.slice(0, -2) : ring, true);
-}
-
-/** Greatest extents of the deck, for fields that ask for a place on it. */
-export function deckBounds(scene: SceneFile): {
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
-} {
-  return boundsOf(Float64Array.from(scene.deck.outline.flat()));
 }
