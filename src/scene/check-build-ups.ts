@@ -6,7 +6,7 @@ import type { KnownIds, KnownMaterial } from './known-ids.ts';
 import { type Path, pathText } from './path.ts';
 
 /** Densities outside this range suggest another unit [kg/m³]: air-light foam to beyond steel in bulk. */
-const USUAL_DENSITY = { least: 10, greatest: 4000 };
+export const USUAL_DENSITY = { least: 10, greatest: 4000 };
 /** Thickest layer that raises no question [mm]. */
 const USUAL_THICKNESS_MM = 3000;
 
