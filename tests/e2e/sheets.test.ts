@@ -264,6 +264,59 @@ describe('every sheet', () => {
   });
 });
 
+describe('numbers in tables', () => {
+  /** Number and its unit, as the kind of number is shown in its table, in the unit of its derivation. */
+  const inDerivation: Readonly<Record<string, number>> = { utilisation: 0.01, depth: 0.001, mass: 1000 };
+
+  /** By keyboard: opens the derivation of the first such number, reads it, and comes back. */
+  async function derived(page: Page, tab: string | null, kind: string): Promise<void> {
+    if (tab !== null) await page.locator(`#tab-${tab}`).click();
+    const number = page.locator(`.page .derived[data-ask="${kind}"]`).first();
+    const text = /[\d,]+(\.\d+)?/.exec((await number.textContent())!)![0].replaceAll(',', '');
+    const shown = Number(text);
+    const picked = await page.evaluate(() => window.__loamdeck.view().bay);
+    await number.focus();
+    await page.keyboard.press('Enter');
+    const dialog = page.getByRole('dialog', { name: 'How this number comes about' });
+    const value = dialog.getByTestId('derivation-value').locator('strong');
+    await value.waitFor();
+    const exact = Number((await value.textContent())!.replace(/\u202F.*$/, ''));
+    const scale = inDerivation[kind] ?? 1;
+    // Rounded for the table, by at most half of its last figure.
+    const half = 0.5001 * 10 ** -(text.split('.')[1]?.length ?? 0) * scale;
+    expect(Math.abs(exact - shown * scale), `${kind}: ${shown} in the table, ${exact} derived`).toBeLessThanOrEqual(half);
+    expect(exact, kind).toBeGreaterThan(0);
+    expect(await dialog.locator('.derivation-again').getAttribute('data-agrees'), kind).toBe('true');
+    expect(await dialog.locator('.derivation-lines li').count(), kind).toBeGreaterThan(2);
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'hidden' });
+    expect(await number.evaluate((one) => one === document.activeElement), kind).toBe(true);
+    expect(await page.evaluate(() => window.__loamdeck.view().bay), 'a tap on a number picks no row').toBe(picked);
+  }
+
+  it('tell how they come about, by keyboard, and what is derived is what is shown', async () => {
+    const { page } = opened;
+    await page.evaluate(() => window.__loamdeck.view().showStage(null));
+    for (const [tab, kinds] of [
+      ['bays', ['load', 'utilisation']],
+      ['zones', ['depth', 'zone load']],
+      ['heaps', ['heap', 'column']],
+      ['takeoff', ['mass']],
+      ['water', ['held']],
+    ] as const) {
+      for (const kind of kinds) await derived(page, tab, kind);
+    }
+    await page.locator('#tab-wheels').click();
+    await page.locator('.runs .row-button').first().click();
+    await page.locator('.page .derived[data-ask="wheel"]').first().waitFor();
+    await derived(page, null, 'wheel');
+    await page.evaluate(() => window.__loamdeck.view().pickCell(window.__loamdeck.scene().snapshot!.bayAt.indexOf(3)));
+    await page.getByTestId('core-total').waitFor();
+    await derived(page, null, 'core log');
+    await page.getByRole('tab', { name: 'Bays' }).click();
+  });
+});
+
 it('nothing went wrong on the page and no request left the app', () => {
   expect(opened.problems).toEqual([]);
 });
