@@ -12,8 +12,8 @@ import { mapOfCells } from './map-cells.ts';
 import { cellUpstands } from './rules/edges.ts';
 import { cellFalls } from './rules/falls.ts';
 
-/** Maps of the deck and what lies on it; reach, wheels and running water have files of their own. */
-export type DeckMapKind = Exclude<MapKind, 'reach' | 'wheel-membrane' | 'wheel-bearing' | WaterMapKind>;
+/** Maps of the deck and what lies on it; reach, wheels, running water and differences have files of their own. */
+export type DeckMapKind = Exclude<MapKind, 'difference' | 'reach' | 'wheel-membrane' | 'wheel-bearing' | WaterMapKind>;
 
 const UNITS: Readonly<Record<DeckMapKind, string>> = {
   load: 'kN/m²',

@@ -15,6 +15,7 @@ import type { RunPose, RunView } from './run.ts';
 import type { PointM, SceneFile } from './scene-file.ts';
 import type { SectionDrawing } from './section-drawing.ts';
 import type { SourceUse } from './source.ts';
+import type { VariantAnswer } from './variants.ts';
 import type { BlockedOutlet } from './water-result.ts';
 import type { WheelStand } from './wheel-input.ts';
 
@@ -135,6 +136,8 @@ export interface Engine {
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
   /** Exchanges parts of the scene, checked like a file. Edits of one gesture are one step of undo. */
   edit(patch: ScenePatch, edit: PartsEdit, gesture?: number): Promise<OpenAnswer>;
+  /** A kept variant against the scene as it stands; refused like a file where it cannot be evaluated. */
+  compareVariant(variant: string): Promise<VariantAnswer>;
   /** The scene as a file: the text that was opened, with what was changed. */
   sceneText(use: 'file' | 'copy'): Promise<SceneText>;
   /** What `sceneText` last gave for a file lies in a file now. */

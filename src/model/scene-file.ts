@@ -43,6 +43,31 @@ export interface SceneFile {
   readonly probes?: readonly SceneProbe[];
   /** What was read from drawings and mended, sentence by sentence, oldest first. */
   readonly history?: readonly SceneHistoryEntry[];
+  /** Other schemes for the same deck, kept to be compared; the scene itself is the one that is judged. */
+  readonly variants?: readonly SceneVariant[];
+}
+
+/** Keys of a scene that a scheme decides; deck, limits, rain and views are the same for all. */
+export const SCHEME_KEYS = [
+  'materials',
+  'vehicles',
+  'buildups',
+  'zones',
+  'objects',
+  'traffic',
+  'setUpAreas',
+  'stages',
+  'accessPoints',
+] as const satisfies readonly (keyof SceneFile)[];
+export type SchemeKey = (typeof SCHEME_KEYS)[number];
+
+export type SceneScheme = Pick<SceneFile, SchemeKey>;
+
+export interface SceneVariant {
+  readonly id: string;
+  readonly name: string;
+  readonly says?: string;
+  readonly scheme: SceneScheme;
 }
 
 export interface SceneHistoryEntry {

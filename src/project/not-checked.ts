@@ -21,6 +21,10 @@ export function notChecked(scene: SceneFile, language: Language = 'en'): string[
   };
   return [
     ...list(words.flowUnchecked, scene.rain ? [] : (scene.deck.outlets ?? []).map((outlet) => outlet.id)),
+    ...list(
+      words.variantsUnchecked,
+      (scene.variants ?? []).map((variant) => variant.id),
+    ),
     // The order of derived stages is nobody's plan, so reach is not judged by it.
     ...list(words.reachUnchecked, scene.stages?.length ? [] : (scene.accessPoints ?? []).map((point) => point.id)),
   ];

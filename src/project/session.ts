@@ -15,11 +15,13 @@ import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
+import type { VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { textInStyle } from '../scene/scene-text.ts';
 import { catalogueView } from './catalogue-view.ts';
+import { compareVariant, sceneOfVariant, variantMap } from './compare-variant.ts';
 import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
 import { deckRims } from './resolve-edges.ts';
@@ -47,6 +49,8 @@ export class Session {
   /** The project in the language spoken. */
   private told: { readonly of: Project; readonly in: Project } | null = null;
   private states: History<State> | null = null;
+  /** The variant last asked for. */
+  private compared: { readonly of: SceneFile; readonly id: string; readonly answer: SessionAnswer } | null = null;
   private openedText = '';
   /** What was last given out to be saved. */
   private offered: State | null = null;
@@ -118,10 +122,11 @@ export class Session {
     return { project: this.project, issues };
   }
 
-  /** `outlet` is the one that is blocked, for the map of that. */
-  map(kind: MapKind, stage: number | null, outlet: string | null = null): CellMap {
+  /** `of` is the outlet that is blocked or the variant that is compared, for the maps of those. */
+  map(kind: MapKind, stage: number | null, of: string | null = null): CellMap {
     const { evaluation, scene } = this.opened();
-    if (isWaterMap(kind)) return waterMap(evaluation, kind, this.mappedWater(outlet));
+    if (kind === 'difference') return this.variantMap(of);
+    if (isWaterMap(kind)) return waterMap(evaluation, kind, this.mappedWater(of));
     if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
     if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return wheelMap(evaluation, kind, wheelsOf(this.opened()), stage);
     return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
@@ -146,6 +151,29 @@ export class Session {
     const study = this.waterStudy();
     const index = study?.course.site.outlets.findIndex(({ id }) => id === outlet) ?? -1;
     return study?.blocked[index] ?? null;
+  }
+
+  compareVariant(variant: string): VariantAnswer {
+    const found = this.variant(variant);
+    if (!found.project) return { ok: false, issues: this.tell(found.issues) };
+    return { ok: true, comparison: compareVariant(this.spoken(), found.project, variant) };
+  }
+
+  private variantMap(variant: string | null): CellMap {
+    const found = variant === null ? null : this.variant(variant);
+    if (!found?.project) throw new RangeError(`Session: no variant to be compared, found ${variant}`);
+    return variantMap(this.opened(), found.project);
+  }
+
+  /** A kept variant, checked and evaluated on its own; kept until the next edit. */
+  private variant(id: string): SessionAnswer {
+    const { scene } = this.opened();
+    if (this.compared?.of === scene && this.compared.id === id) return this.compared.answer;
+    const wanted = scene.variants?.find((variant) => variant.id === id);
+    if (wanted === undefined) throw new RangeError(`Session: no variant "${id}"`);
+    const answer = readProject(JSON.stringify(sceneOfVariant(scene, wanted)));
+    this.compared = { of: scene, id, answer: { ...answer, issues: answer.issues.map(withoutLine) } as SessionAnswer };
+    return this.compared.answer;
   }
 
   private waterStudy(): WaterStudy | null {

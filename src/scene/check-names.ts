@@ -29,6 +29,7 @@ export function checkDuplicateIds(scene: SceneFile, issues: IssueList): void {
     [['accessPoints'], scene.accessPoints],
     [['views'], scene.views],
     [['probes'], scene.probes],
+    [['variants'], scene.variants],
   ];
   for (const [path, list] of lists) checkList(entriesOf(path, list), issues);
   const stages = scene.stages ?? [];

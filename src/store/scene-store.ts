@@ -21,10 +21,11 @@ import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
+import type { VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
-import type { WheelStand } from '../model/wheel-input.ts';
+import { newestOnly, refreshers, worstBlocked } from './refreshers.ts';
 import type { SectionView } from './section-view.ts';
-import type { ChosenRun, ViewStore } from './view-store.ts';
+import type { ViewStore } from './view-store.ts';
 
 export interface SceneState {
   readonly status: 'empty' | 'working' | 'ready';
@@ -49,6 +50,8 @@ export interface SceneState {
   readonly poses: readonly RunPose[];
   /** Water with the chosen outlet blocked. */
   readonly rise: BlockedOutlet | null;
+  /** The variant held against the scene, once evaluated. */
+  readonly comparison: VariantAnswer | null;
   /** The section chosen in the view store, once drawn. */
   readonly section: DrawnSection | null;
 }
@@ -96,7 +99,7 @@ export interface SceneActions {
 export type SceneStore = StoreApi<SceneState & SceneActions>;
 
 /** Of what is asked for by stage, map and picked cell: nothing yet. */
-const NOTHING_ASKED = { cellMap: null, coreLog: null, poses: [], rise: null, section: null } as const;
+const NOTHING_ASKED = { cellMap: null, coreLog: null, poses: [], rise: null, comparison: null, section: null } as const;
 
 /**
  * A scene store that follows the view store: whenever stage, map or picked cell change, it asks the engine anew.
@@ -227,7 +230,7 @@ function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refr
 
 /** Asks anew for what follows stage, map, picked cell, section and chosen vehicle. */
 function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<typeof refreshers>): void {
-  const { refreshMap, refreshLog, refreshPoses, refreshRise, refreshSection } = refresh;
+  const { refreshMap, refreshLog, refreshPoses, refreshRise, refreshComparison, refreshSection } = refresh;
   view.subscribe((now, before) => {
     if (now.cell !== before.cell || now.stage !== before.stage) store.setState({ travelled: null });
     const blocks = now.blocked !== before.blocked;
@@ -236,7 +239,10 @@ function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<type
       view.getState().blockOutlet(worstBlocked(store.getState().snapshot));
       return;
     }
-    if (now.map !== before.map || now.stage !== before.stage || (blocks && now.map === 'blocked')) void refreshMap();
+    const compares = now.compared !== before.compared;
+    if (compares || now.language !== before.language) void refreshComparison();
+    const isOther = (blocks && now.map === 'blocked') || (compares && now.map === 'difference');
+    if (now.map !== before.map || now.stage !== before.stage || isOther) void refreshMap();
     if (now.section !== before.section || now.language !== before.language || now.stage !== before.stage) void refreshSection();
     if (now.run !== before.run || now.stage !== before.stage) void refreshPoses();
     if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
@@ -248,96 +254,6 @@ interface Edited {
   readonly travelled: Travelled | null;
   /** Takes the errors to where the edit was made, instead of a sheet over the page. */
   readonly told?: (errors: readonly Issue[]) => void;
-}
-
-/** What follows stage, map, picked cell and chosen vehicle. */
-function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
-  const refreshMap = newestOnly(
-    async () => {
-      const { map, stage, blocked } = view.getState();
-      if (!map || !store.getState().snapshot) return null;
-      return map === 'blocked' ? await engine.map(map, stage, blocked) : await engine.map(map, stage);
-    },
-    (cellMap) => store.setState({ cellMap }),
-  );
-  const refreshLog = newestOnly(
-    async () => {
-      const { cell, stage } = view.getState();
-      return cell !== null && store.getState().snapshot ? await engine.coreLog(cell, stage) : null;
-    },
-    (coreLog) => store.setState({ coreLog }),
-  );
-  let posed: Snapshot | null = null;
-  const refreshPoses = newestOnly(
-    async () => {
-      const { snapshot, poses } = store.getState();
-      const found = await posesOf(engine, wantedRuns(snapshot, view.getState()), snapshot === posed ? poses : []);
-      return { snapshot, found };
-    },
-    ({ snapshot, found }) => {
-      posed = snapshot;
-      store.setState({ poses: found });
-    },
-  );
-  const refreshRise = newestOnly(
-    async () => {
-      const { blocked } = view.getState();
-      return blocked !== null && store.getState().snapshot ? await engine.blockedOutlet(blocked) : null;
-    },
-    (rise) => store.setState({ rise }),
-  );
-  return { refreshMap, refreshLog, refreshPoses, refreshRise, refreshSection: sectionRefresher(engine, view, store) };
-}
-
-function sectionRefresher(engine: Engine, view: ViewStore, store: SceneStore): () => Promise<void> {
-  return newestOnly(
-    async () => {
-      const { section, stage, language } = view.getState();
-      if (section === null || store.getState().snapshot === null) return null;
-      const { line, scale, heights } = section;
-      const [drawing, file] = await Promise.all([
-        engine.section(line, stage),
-        engine.exportDrawn('section svg', { line, scale, exaggeration: heights, stage, language }),
-      ]);
-      return { of: section, drawing, svg: new TextDecoder().decode(file.bytes) };
-    },
-    (section) => store.setState({ section }),
-  );
-}
-
-/** The outlet that lets water stand deepest when it is blocked: without end, where nothing lets it out. */
-function worstBlocked(snapshot: Snapshot | null): string | null {
-  const blocked = snapshot?.report.water?.blocked ?? [];
-  const depth = ({ depthMm }: (typeof blocked)[number]) => depthMm ?? Infinity;
-  return (
-    blocked.reduce<(typeof blocked)[number] | null>((most, one) => (most && depth(most) >= depth(one) ? most : one), null)?.outlet ?? null
-  );
-}
-
-/** Asks anew whenever it is called; an answer that comes after a later question is dropped. */
-function newestOnly<T>(ask: () => Promise<T>, take: (answer: T) => void): () => Promise<void> {
-  let ticket = 0;
-  return async () => {
-    const own = ++ticket;
-    const answer = await ask();
-    if (own === ticket) take(answer);
-  };
-}
-
-/** Where vehicles stand; those that stand there already are not asked for again. */
-async function posesOf(engine: Engine, wanted: readonly ChosenRun[], kept: readonly RunPose[]): Promise<RunPose[]> {
-  const known = (want: ChosenRun) => kept.find(({ run, frontM, on }) => run === want.id && frontM === want.frontM && on === want.on);
-  const found = await Promise.all(
-    wanted.map(async (want) => known(want) ?? (await engine.runAt(want.id, { frontM: want.frontM, on: want.on }))),
-  );
-  return found.filter((pose) => pose !== null);
-}
-
-/** The chosen vehicle where it stands, and the other machines of the stage shown halfway along their lines. */
-function wantedRuns(snapshot: Snapshot | null, { run, stage }: { run: ChosenRun | null; stage: number | null }): ChosenRun[] {
-  const others = (snapshot?.runs ?? []).filter((one) => stage !== null && one.stage === stage && one.id !== run?.id);
-  const middle = (travelM: number): WheelStand => ({ frontM: travelM / 2, on: 'wheels' });
-  return [...(run && snapshot ? [run] : []), ...others.map(({ id, travelM }) => ({ id, ...middle(travelM) }))];
 }
 
 /** A fault of the program itself is told like any other, so that nothing waits for ever. */

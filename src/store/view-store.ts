@@ -98,6 +98,8 @@ export interface ViewState {
   readonly editor: EditorName | null;
   /** Parts chosen to be changed; empty for none. */
   readonly selected: readonly Selected[];
+  /** Variant held against the scene; null for none. */
+  readonly compared: string | null;
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
   /** Draws what is seen into a picture of any size; null without a 3D view. */
@@ -152,6 +154,8 @@ export interface ViewActions {
   /** Goes to a page of the editor; null leaves it. */
   edit(editor: EditorName | null): void;
   select(selected: readonly Selected[]): void;
+  /** Holds a variant against the scene, or none. */
+  compare(variant: string | null): void;
   setCanvas(canvas: ViewState['canvas']): void;
   /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
   reset(): void;
@@ -187,6 +191,7 @@ const START = {
   card: null,
   editor: null,
   selected: [],
+  compared: null,
 } as const satisfies Partial<ViewState>;
 
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
@@ -249,7 +254,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
     ...sectionActions(set, get),
     moveCamera: (to) => set({ camera: { count: get().camera.count + 1, to } }),
     ...settingActions(set, get),
-    ...pageActions(set),
+    ...pageActions(set, get),
     startWalk: () => {
       const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
       if (walk !== null) return;
@@ -292,11 +297,16 @@ function settingActions(set: (change: Partial<ViewState>) => void, get: () => Vi
 }
 
 /** What stands before the model or beside it. */
-function pageActions(set: (change: Partial<ViewState>) => void): Pick<ViewActions, 'showSheet' | 'showCard' | 'edit' | 'select'> {
+function pageActions(
+  set: (change: Partial<ViewState>) => void,
+  get: () => ViewState,
+): Pick<ViewActions, 'showSheet' | 'showCard' | 'edit' | 'select' | 'compare'> {
   return {
     showSheet: (sheet) => set({ sheet }),
     showCard: (card) => set({ card }),
     edit: (editor) => set({ editor }),
     select: (selected) => set({ selected }),
+    // Without a variant its map has nothing to show.
+    compare: (compared) => set({ compared, ...(compared === null && get().map === 'difference' ? { map: null } : {}) }),
   };
 }

@@ -2,10 +2,11 @@
 
 import { useMemo } from 'react';
 import type { MapMatter } from './facts/map-groups.ts';
-import { useScene } from './use-stores.ts';
+import { useScene, useView } from './use-stores.ts';
 
 export function useMapMatter(): MapMatter {
   const hasRuns = useScene((state) => (state.snapshot?.runs.length ?? 0) > 0);
   const hasWater = useScene((state) => state.snapshot?.report.water !== undefined);
-  return useMemo(() => ({ hasRuns, hasWater }), [hasRuns, hasWater]);
+  const isCompared = useView((state) => state.compared !== null);
+  return useMemo(() => ({ hasRuns, hasWater, isCompared }), [hasRuns, hasWater, isCompared]);
 }

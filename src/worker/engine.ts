@@ -69,6 +69,7 @@ export function createEngine(): Engine {
     open: async (text, unsaved) => answer(() => session.open(text, unsaved)),
     setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
     edit: async (patch, edit, gesture) => answer(() => session.edit(patch, edit, gesture)),
+    compareVariant: async (variant) => session.compareVariant(variant),
     sceneText: async (use) => ({ name: sceneFileName(session.opened().scene), text: session.sceneText(use) }),
     markSaved: async () => session.markSaved(),
     travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),

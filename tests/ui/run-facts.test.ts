@@ -126,14 +126,14 @@ it('finds a place along a path and stays on it', () => {
 
 describe('maps in groups', () => {
   it('hold every map once', () => {
-    const all = groupedMaps({ hasRuns: true, hasWater: true }).flatMap(({ kinds }) => kinds);
+    const all = groupedMaps({ hasRuns: true, hasWater: true, isCompared: true }).flatMap(({ kinds }) => kinds);
     expect([...all].sort()).toEqual([...MAP_KINDS].sort());
-    for (const { group, kinds } of groupedMaps({ hasRuns: true, hasWater: true }))
+    for (const { group, kinds } of groupedMaps({ hasRuns: true, hasWater: true, isCompared: true }))
       for (const kind of kinds) expect(groupOf(kind)).toBe(group);
   });
 
   it('leave maps of wheels out where nothing drives', () => {
-    const all = groupedMaps({ hasRuns: false, hasWater: true }).flatMap(({ kinds }) => kinds);
+    const all = groupedMaps({ hasRuns: false, hasWater: true, isCompared: false }).flatMap(({ kinds }) => kinds);
     expect(all).not.toContain('wheel-membrane');
     expect(all).toContain('load');
   });

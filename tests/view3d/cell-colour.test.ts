@@ -1,7 +1,8 @@
 /** Colours of cells: classes with inclusive limits, patterns, and the cividis steps against the package they come from. */
 
-import { interpolateCividis } from 'd3-scale-chromatic';
+import { interpolateCividis, interpolateRdBu } from 'd3-scale-chromatic';
 import { describe, expect, it } from 'vitest';
+import { DIFFERENCE_STYLES } from '../../src/model/class-style.ts';
 import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap } from '../../src/model/maps.ts';
 import { UTILISATION_LIMITS } from '../../src/model/palette.ts';
 import { classOf, QUANTITY_COLOURS } from '../../src/model/ramp.ts';
@@ -112,5 +113,14 @@ describe('cells', () => {
     expect([...pixels.subarray(0, 4)]).toEqual([...rgbOf(QUANTITY_COLOURS[0]), CELL_PATTERN.none]);
     expect([...pixels.subarray(4, 8)]).toEqual([...rgbOf(QUANTITY_COLOURS[6]), CELL_PATTERN.none]);
     expect(pixels[11]).toBe(OFF_DECK);
+  });
+});
+
+describe('steps of differences', () => {
+  it('are RdBu of d3-scale-chromatic on both sides of paper, the ways told apart by the hatch', () => {
+    const steps = [0.95, 0.85, 0.75, 0.62, 0.38, 0.25, 0.15, 0.05].map((t) => (interpolateRdBu(t).match(/\d+/g) ?? []).map(Number));
+    const styles = DIFFERENCE_STYLES.filter((_, i) => i !== 4);
+    expect(styles.map(({ fill }) => [...rgbOf(fill)])).toEqual(steps);
+    expect(DIFFERENCE_STYLES.map(({ hatch }) => hatch)).toEqual([...Array(4).fill('falling'), 'none', ...Array(4).fill('rising')]);
   });
 });

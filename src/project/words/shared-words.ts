@@ -9,6 +9,7 @@ interface SharedWords {
   readonly basis: (document: string, revision: string, date: string) => string;
   readonly flowUnchecked: (ids: string) => string;
   readonly reachUnchecked: (ids: string) => string;
+  readonly variantsUnchecked: (ids: string) => string;
 }
 
 const EN: SharedWords = {
@@ -18,6 +19,7 @@ const EN: SharedWords = {
   basis: (document, revision, date) => `${document}, revision ${revision}, ${date}`,
   flowUnchecked: (ids) => `flow to outlets, as no rain is given: ${ids}`,
   reachUnchecked: (ids) => `reach from access points, as no stages are given: ${ids}`,
+  variantsUnchecked: (ids) => `variants kept beside it: ${ids}`,
 };
 
 const DE: SharedWords = {
@@ -27,6 +29,7 @@ const DE: SharedWords = {
   basis: (document, revision, date) => `${document}, Index ${revision}, ${date}`,
   flowUnchecked: (ids) => `Zufluss zu den Abläufen, da kein Regen angegeben ist: ${ids}`,
   reachUnchecked: (ids) => `Erreichbarkeit von den Zugängen, da keine Bauzustände angegeben sind: ${ids}`,
+  variantsUnchecked: (ids) => `daneben aufgehobene Varianten: ${ids}`,
 };
 
 export const SHARED_WORDS: Readonly<Record<Language, SharedWords>> = { en: EN, de: DE };

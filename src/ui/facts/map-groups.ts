@@ -10,6 +10,7 @@ const GROUP_OF: Readonly<Record<MapKind, MapGroup>> = {
   load: 'loads',
   utilisation: 'loads',
   'worst-stage': 'loads',
+  difference: 'loads',
   depth: 'depths',
   substrate: 'depths',
   'make-up': 'depths',
@@ -41,10 +42,13 @@ export interface MapMatter {
   readonly hasRuns: boolean;
   /** It draws outlets or gives rain. */
   readonly hasWater: boolean;
+  /** A variant is compared with it. */
+  readonly isCompared: boolean;
 }
 
 /** Whether a map of such a scene can show anything. */
-export function isOffered(kind: MapKind, { hasRuns, hasWater }: MapMatter): boolean {
+export function isOffered(kind: MapKind, { hasRuns, hasWater, isCompared }: MapMatter): boolean {
+  if (kind === 'difference') return isCompared;
   if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return hasRuns;
   return hasWater || !isWaterMap(kind);
 }

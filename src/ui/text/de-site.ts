@@ -2,7 +2,8 @@
 
 import type { NoOutletClass, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
-import { areaText, loadNumber, numberText, quantityOf } from '../format.ts';
+import type { DifferenceClass } from '../../model/variants.ts';
+import { areaText, loadNumber, loadText, numberText, quantityOf } from '../format.ts';
 import { list, many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
@@ -26,19 +27,37 @@ const NO_OUTLET: Readonly<Record<NoOutletClass, string>> = {
   'no way out': 'Kein Weg hinaus',
 };
 
+/** Classes of the map of differences. */
+const DIFFERENCE: Readonly<Record<DifferenceClass, () => string>> = {
+  'lighter 5': () => `Leichter um über ${loadText(5)}`,
+  'lighter 2': () => `Leichter um ${loadNumber(2)} bis ${loadText(5)}`,
+  'lighter 0.5': () => `Leichter um ${loadNumber(0.5)} bis ${loadText(2)}`,
+  lighter: () => `Leichter um bis zu ${loadText(0.5)}`,
+  same: () => 'Kein Unterschied',
+  heavier: () => `Schwerer um bis zu ${loadText(0.5)}`,
+  'heavier 0.5': () => `Schwerer um ${loadNumber(0.5)} bis ${loadText(2)}`,
+  'heavier 2': () => `Schwerer um ${loadNumber(2)} bis ${loadText(5)}`,
+  'heavier 5': () => `Schwerer um über ${loadText(5)}`,
+};
+
+const isDifference = (id: string): id is DifferenceClass => id in DIFFERENCE;
 const isNoOutlet = (id: string): id is NoOutletClass => id in NO_OUTLET;
 const isReach = (id: string): id is ReachClass => id in REACH;
 
 const classes: Texts['classes'] = {
   name: (kind, id) => {
     if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `Zu Ablauf ${id}`;
+    if (kind === 'difference' && isDifference(id)) return DIFFERENCE[id]();
     return kind === 'reach' && isReach(id) ? REACH[id] : id;
   },
   short: (kind, id) => {
     if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `zu ${id}`;
+    if (kind === 'difference' && isDifference(id)) return DIFFERENCE[id]();
     return kind === 'reach' && isReach(id) ? REACH_SHORT[id] : id;
   },
   onModel: (kind, id) => {
+    // Its classes lie in many small fields.
+    if (kind === 'difference') return null;
     if (kind !== 'catchment') return kind === 'reach' && isReach(id) ? REACH_SHORT[id] : id;
     return isNoOutlet(id) ? NO_OUTLET[id] : null;
   },

@@ -2,7 +2,8 @@
 
 import type { MapKind, NoOutletClass, ReachClass } from '../../model/maps.ts';
 import type { SceneAccessPoint } from '../../model/scene-file.ts';
-import { areaText, loadNumber, numberText, quantityOf } from '../format.ts';
+import type { DifferenceClass } from '../../model/variants.ts';
+import { areaText, loadNumber, loadText, numberText, quantityOf } from '../format.ts';
 import { list, many } from './en-words.ts';
 
 const REACH: Readonly<Record<ReachClass, string>> = {
@@ -25,6 +26,20 @@ const NO_OUTLET: Readonly<Record<NoOutletClass, string>> = {
   'no way out': 'No way out',
 };
 
+/** Classes of the map of differences. */
+const DIFFERENCE: Readonly<Record<DifferenceClass, () => string>> = {
+  'lighter 5': () => `Lighter by over ${loadText(5)}`,
+  'lighter 2': () => `Lighter by ${loadNumber(2)} to ${loadText(5)}`,
+  'lighter 0.5': () => `Lighter by ${loadNumber(0.5)} to ${loadText(2)}`,
+  lighter: () => `Lighter by up to ${loadText(0.5)}`,
+  same: () => 'No difference',
+  heavier: () => `Heavier by up to ${loadText(0.5)}`,
+  'heavier 0.5': () => `Heavier by ${loadNumber(0.5)} to ${loadText(2)}`,
+  'heavier 2': () => `Heavier by ${loadNumber(2)} to ${loadText(5)}`,
+  'heavier 5': () => `Heavier by over ${loadText(5)}`,
+};
+
+const isDifference = (id: string): id is DifferenceClass => id in DIFFERENCE;
 const isNoOutlet = (id: string): id is NoOutletClass => id in NO_OUTLET;
 const isReach = (id: string): id is ReachClass => id in REACH;
 
@@ -33,15 +48,19 @@ const classes = {
   /** In a legend. Classes that have no words of their own are named by their id, like outlets. */
   name: (kind: MapKind, id: string) => {
     if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `To outlet ${id}`;
+    if (kind === 'difference' && isDifference(id)) return DIFFERENCE[id]();
     return kind === 'reach' && isReach(id) ? REACH[id] : id;
   },
   /** In a table. */
   short: (kind: MapKind, id: string) => {
     if (kind === 'catchment') return isNoOutlet(id) ? NO_OUTLET[id] : `to ${id}`;
+    if (kind === 'difference' && isDifference(id)) return DIFFERENCE[id]();
     return kind === 'reach' && isReach(id) ? REACH_SHORT[id] : id;
   },
   /** On the model; outlets are marked there themselves. */
   onModel: (kind: MapKind, id: string) => {
+    // Its classes lie in many small fields.
+    if (kind === 'difference') return null;
     if (kind !== 'catchment') return id;
     return isNoOutlet(id) ? NO_OUTLET[id] : null;
   },
