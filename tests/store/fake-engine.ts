@@ -30,7 +30,7 @@ export function emptyEngine(): Engine {
     coreLog: async () => null,
     runAt: async () => null,
     sources: async () => [],
-    catalogue: async () => ({ materials: [], vegetation: [] }),
+    catalogue: async () => ({ materials: [], vegetation: [], vehicles: [] }),
     derive: async () => null,
     exportFile: async () => {
       throw new Error('no file was to be asked for');
