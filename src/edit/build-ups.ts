@@ -1,4 +1,4 @@
-/** Build-ups of a scene: change one, add, copy, take out, lay them in zones. Each gives a patch of the scene. */
+/** Build-ups of a scene: change one, add one, lay them in zones. Each gives a patch of the scene; ids and taking out are in `references.ts`. */
 
 import type { ScenePatch } from '../model/history.ts';
 import type { SceneBuildUp, SceneFile } from '../model/scene-file.ts';
@@ -62,15 +62,4 @@ export function assignBuildUp(scene: SceneFile, id: string, zones: readonly stri
 /** Zones that a build-up lies in, by their ids. */
 export function zonesWith(scene: SceneFile, id: string): readonly string[] {
   return scene.zones.filter(({ buildup }) => buildup === id).map((zone) => zone.id);
-}
-
-/**
- * Takes a build-up out of the scene.
- * @param scene - the scene
- * @param id - the build-up
- * @returns the patch, or null as long as a zone has it
- */
-export function removeBuildUp(scene: SceneFile, id: string): ScenePatch | null {
-  if (zonesWith(scene, id).length > 0) return null;
-  return { buildups: scene.buildups.filter((one) => one.id !== id) };
 }

@@ -1,4 +1,4 @@
-/** A scene's own materials: add, replace, take out; where they are used; what in them looks like a slip of the pen. */
+/** A scene's own materials: add, replace, take out; what in them looks like a slip of the pen. */
 
 import type { ScenePatch } from '../model/history.ts';
 import type { Role } from '../model/roles.ts';
@@ -25,25 +25,6 @@ export function putMaterial(scene: SceneFile, material: SceneMaterial): ScenePat
 export function dropMaterial(scene: SceneFile, id: string): ScenePatch {
   const left = (scene.materials ?? []).filter((one) => one.id !== id);
   return { materials: left.length > 0 ? left : null };
-}
-
-export interface MaterialUses {
-  /** Ids of build-ups with a layer of it. */
-  readonly buildUps: readonly string[];
-  /** Ids of stages in which it is heaped. */
-  readonly stages: readonly string[];
-}
-
-/**
- * Where a material is used.
- * @param scene - the scene
- * @param id - the material
- */
-export function materialUses(scene: SceneFile, id: string): MaterialUses {
-  return {
-    buildUps: scene.buildups.filter(({ layers }) => layers.some(({ material }) => material === id)).map((one) => one.id),
-    stages: (scene.stages ?? []).filter(({ stockpiles }) => stockpiles?.some(({ material }) => material === id)).map((one) => one.id),
-  };
 }
 
 export const WEIGHT_KEYS = ['density', 'areal'] as const;

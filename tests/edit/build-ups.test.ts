@@ -1,7 +1,7 @@
 /** Build-ups and their layers: what each step does to the file, and that what comes out is a scene one can open. */
 
 import { describe, expect, it } from 'vitest';
-import { addBuildUp, assignBuildUp, buildUpId, changeBuildUp, changeLayers, removeBuildUp, zonesWith } from '../../src/edit/build-ups.ts';
+import { addBuildUp, assignBuildUp, buildUpId, changeBuildUp, changeLayers, zonesWith } from '../../src/edit/build-ups.ts';
 import {
   insertLayer,
   type Layers,
@@ -158,12 +158,6 @@ describe('build-ups of a scene', () => {
     const after = patched(scene, addBuildUp(scene, { ...SOUND, id }, ['B']));
     expect([zonesWith(after, 'sound'), zonesWith(after, id)]).toEqual([[], ['B']]);
     expect(read(after).report.zones).toHaveLength(2);
-  });
-
-  it('go only where no zone has them', () => {
-    expect(removeBuildUp(scene, 'sound')).toBeNull();
-    const free = patched(scene, assignBuildUp(scene, 'soil-100', ['B']));
-    expect(removeBuildUp(free, 'sound')).toEqual({ buildups: [SOIL_100] });
   });
 
   it('leave zones and build-ups that they are not about the very same', () => {

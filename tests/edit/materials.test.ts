@@ -1,9 +1,9 @@
 /** A scene's own materials, and slips of the pen in them. */
 
 import { describe, expect, it } from 'vitest';
-import { dropMaterial, materialDoubts, materialUses, putMaterial } from '../../src/edit/materials.ts';
+import { dropMaterial, materialDoubts, putMaterial } from '../../src/edit/materials.ts';
 import type { SceneFile, SceneMaterial } from '../../src/model/scene-file.ts';
-import { SOIL_100, SOUND, sceneOf } from '../helpers/scene-builder.ts';
+import { sceneOf } from '../helpers/scene-builder.ts';
 
 const LAVA: SceneMaterial = { id: 'lava-8-16', name: 'Lava of the quarry', role: 'drainage fill', density: { dry: 1000, saturated: 1200 } };
 const FLEECE: SceneMaterial = { id: 'f', name: 'Fleece', role: 'protection', areal: { dry: 0.5, saturated: 3.5 } };
@@ -18,15 +18,6 @@ describe('own materials', () => {
     const other = { ...one, ...putMaterial(one, { ...LAVA, name: 'Other' }) } as SceneFile;
     expect(other.materials?.map(({ name }) => name)).toEqual(['Other']);
     expect(dropMaterial(other, 'lava-8-16')).toEqual({ materials: null });
-  });
-
-  it('are used in build-ups and heaps', () => {
-    const used = sceneOf({
-      buildups: [SOIL_100, SOUND],
-      stages: [{ id: 'S1', name: 'One', stockpiles: [{ id: 'K1', outline: [], material: 'soil', heightM: 1 }] }],
-    });
-    expect(materialUses(used, 'soil')).toEqual({ buildUps: ['soil-100', 'sound'], stages: ['S1'] });
-    expect(materialUses(used, 'light')).toEqual({ buildUps: [], stages: [] });
   });
 });
 

@@ -2,25 +2,20 @@
 
 import { useRef } from 'react';
 import type { CoreLog, CoreLogLayer } from '../../model/maps.ts';
-import { drawnAs } from '../../model/palette.ts';
-import { depthTicks, scaleColumn, tickStepMm } from '../facts/column-scale.ts';
+import { scaleColumn } from '../facts/column-scale.ts';
 import { placeLabels } from '../facts/place-labels.ts';
-import { numberText } from '../format.ts';
-import { partFill } from '../parts/Hatches.tsx';
 import { t } from '../text/text.ts';
 import { useWidth } from '../use-width.ts';
+import { COLUMN_X, ColumnBands, type ColumnLayer, DepthRule, LEAST_LAYER_PX } from './column-parts.tsx';
 
 const LEAST_WIDTH = 240;
 const GREATEST_WIDTH = 420;
-const RULE_X = 28;
-const COLUMN_X = 32;
 const COLUMN_WIDTH = 46;
 const LABEL_X = 92;
 const LABEL_HEIGHT = 31;
 const HEAD = 18;
 const FOOT = 18;
 const LEAST_HEIGHT = 190;
-const LEAST_LAYER = 4;
 /** Mean width of a letter of Barlow Condensed at 14 px. */
 const LETTER_PX = 6;
 
@@ -47,12 +42,12 @@ export function CoreLogDrawing({ log }: { readonly log: CoreLog }) {
           {t.core.finished(log.finishedM)}
         </text>
         <g transform={`translate(0 ${HEAD})`}>
-          <DepthRule layers={main} height={height} />
+          <DepthRule thicknessesMm={main.map(({ thicknessMm }) => thicknessMm)} scale={scaleOf(main, height)} height={height} />
           {columns.map((layers) => {
             const share = ((layers[0]?.share ?? 0) / totalShare) * COLUMN_WIDTH;
             const at = x;
             x += share;
-            return <Column key={layers[0]?.zone} layers={layers} height={height} x={at} width={share} />;
+            return <ColumnBands key={layers[0]?.zone} layers={drawn(layers)} scale={scaleOf(layers, height)} x={at} width={share} />;
           })}
           <path className="core-membrane" d={`M${COLUMN_X - 6} ${height}h${COLUMN_WIDTH + 12}`} />
           <Labels layers={main} height={height} letters={Math.floor((width - LABEL_X) / LETTER_PX)} />
@@ -72,67 +67,20 @@ const scaleOf = (layers: readonly CoreLogLayer[], height: number) =>
   scaleColumn(
     layers.map((layer) => layer.thicknessMm),
     height,
-    LEAST_LAYER,
+    LEAST_LAYER_PX,
   );
 
-interface ColumnProps {
+/** What the drawing needs of a layer; one material may lie twice in a column. */
+const drawn = (layers: readonly CoreLogLayer[]): ColumnLayer[] =>
+  layers.map((layer) => ({ ...layer, key: `${layer.zone} ${layer.bottomM} ${layer.materialId}` }));
+
+interface LabelsProps {
   readonly layers: readonly CoreLogLayer[];
   readonly height: number;
+  readonly letters: number;
 }
 
-function Column({ layers, height, x, width }: ColumnProps & { readonly x: number; readonly width: number }) {
-  const { bands } = scaleOf(layers, height);
-  return (
-    <>
-      {layers.map((layer, i) => {
-        const { top, bottom, enlarged } = bands[i] ?? { top: 0, bottom: 0, enlarged: false };
-        return (
-          <g key={`${layer.zone} ${layer.bottomM} ${layer.materialId}`} className="core-layer" data-placed={layer.placed}>
-            <rect
-              x={x}
-              y={top}
-              width={width}
-              height={bottom - top}
-              fill={layer.placed ? partFill(drawnAs(layer.role, layer.loose)) : 'none'}
-            />
-            {enlarged && <path className="core-thin" d={`M${x + width - 9} ${bottom + 1.5}l6-${bottom - top + 3}`} />}
-          </g>
-        );
-      })}
-    </>
-  );
-}
-
-function DepthRule({ layers, height }: ColumnProps) {
-  const thicknesses = layers.map((layer) => layer.thicknessMm);
-  const scale = scaleOf(layers, height);
-  const ticks = depthTicks(thicknesses, scale, tickStepMm(scale.pxPerMm, 28));
-  const totalMm = thicknesses.reduce((sum, mm) => sum + mm, 0);
-  return (
-    <g className="core-rule">
-      <path d={`M${RULE_X} 0v${height}`} />
-      {ticks.map(({ depthMm, y, labelled }) => (
-        <g key={depthMm}>
-          <path d={`M${RULE_X - (labelled ? 6 : 3)} ${y}H${RULE_X}`} />
-          {labelled && height - y > 16 && (
-            <text x={RULE_X - 8} y={y + 4}>
-              {numberText(depthMm, 0)}
-            </text>
-          )}
-        </g>
-      ))}
-      <path d={`M${RULE_X - 6} ${height}H${RULE_X}`} />
-      <text x={RULE_X - 8} y={height + 3}>
-        {numberText(totalMm, 0)}
-      </text>
-      <text x={RULE_X} y={height + 15}>
-        mm
-      </text>
-    </g>
-  );
-}
-
-function Labels({ layers, height, letters }: ColumnProps & { readonly letters: number }) {
+function Labels({ layers, height, letters }: LabelsProps) {
   const { bands } = scaleOf(layers, height);
   const topDown = layers.map((layer, i) => ({ layer, band: bands[i] })).reverse();
   const wanted = topDown.map(({ band }) => ((band?.top ?? 0) + (band?.bottom ?? 0)) / 2);
