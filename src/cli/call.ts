@@ -6,7 +6,7 @@ import type { ExportLanguage } from '../model/engine.ts';
 import { EXPORT_TABLES, type ExportTableId } from '../model/export-table.ts';
 import { isLanguage, type Language } from '../model/language.ts';
 import type { PointM } from '../model/scene-file.ts';
-import { CHANGE_USAGE, type ChangeCall, readChangeCall } from './diff-call.ts';
+import { CHANGE_USAGE, type ChangeCall, languageRefused, readChangeCall } from './diff-call.ts';
 import { DIFF_HELP } from './diff-run.ts';
 import { IMPORT_HELP, IMPORT_USAGE, type ImportCall, readImportCall } from './import-call.ts';
 import { LIGHTEN_HELP } from './lighten-run.ts';
@@ -58,7 +58,7 @@ check: loads, depths, levels, findings
   FILE           a scene file (*.scene.json)
   --json         the report as JSON, and nothing else, on standard output
   --cell M       side of the grid's cells in metres (0.05 to 2) instead of the scene's own
-  --language L   en, or de: findings, messages and names in German (the headings of the summary stay English)
+  --language L   en, or de: headings, findings, messages and names in German
 export: a table as CSV on standard output
   --table NAME   ${EXPORT_TABLES.join(', ')} (the first, where left out)
   --xlsx OUT     all tables as a workbook, written to the file OUT
@@ -133,7 +133,7 @@ export function readCall(args: readonly string[]): Call {
   }
   const [file] = positionals;
   const { language = 'en' } = values;
-  if (!isLanguage(language)) return refused(`--language takes en or de, found "${language}".`);
+  if (!isLanguage(language)) return refused(languageRefused(language));
   if (command === 'check') return checkCall(file, values, language);
   return command === 'export' ? exportCall(file, values, language) : { command: 'sources', file, language };
 }

@@ -2,11 +2,14 @@
 
 import { parseArgs } from 'node:util';
 import type { Answers } from '../model/drawing.ts';
+import { isLanguage, type Language } from '../model/language.ts';
+import { languageRefused } from './diff-call.ts';
 
 export interface ImportCall {
   readonly command: 'import';
   readonly file: string;
   readonly json: boolean;
+  readonly language: Language;
   /** A JSON file with answers by question. */
   readonly answersFile?: string;
   readonly answers: Answers;
@@ -17,7 +20,7 @@ export interface ImportCall {
   readonly out?: string;
 }
 
-export const IMPORT_USAGE = `     npm run --silent import -- FILE [--answer ID=VALUE]… [--answers FILE] [--role LAYER=ROLE]… [--deck SCENE] [--scene OUT] [--json]
+export const IMPORT_USAGE = `     npm run --silent import -- FILE [--answer ID=VALUE]… [--answers FILE] [--role LAYER=ROLE]… [--deck SCENE] [--scene OUT] [--json] [--language en|de]
 `;
 
 export const IMPORT_HELP = `import: reads a drawing (DXF), a map (GeoJSON), points (CSV, LandXML); nothing is changed without being said
@@ -25,6 +28,7 @@ export const IMPORT_HELP = `import: reads a drawing (DXF), a map (GeoJSON), poin
   --answers FILE the same from a JSON file: { "unit": "mm" }
   --role L=R     what a layer is: outline, openings, bays, zones, edges, columns, outlets, levels, trees, axes, ignore
   --deck SCENE   a scene whose deck the drawing should fit: shows whether axes are exchanged or mirrored
+  --language L   en, or de: questions, changes, messages and the history of the draft in German
   --scene OUT    writes the part of a scene that the file holds to OUT
                  exit code 1 here: a question is open, the best guess was taken
 `;
@@ -36,6 +40,7 @@ const FLAGS = {
   role: { type: 'string', multiple: true },
   deck: { type: 'string' },
   scene: { type: 'string' },
+  language: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 
@@ -56,6 +61,8 @@ export function readImportCall(args: readonly string[]): ImportCall | string | n
   if (positionals.length !== 1) {
     return `One file was expected, ${positionals.length === 0 ? 'none was' : `${positionals.length} were`} given. Read several files one after the other.`;
   }
+  const { language = 'en' } = values;
+  if (!isLanguage(language)) return languageRefused(language);
   const [answers, roles] = [pairs(values.answer ?? []), pairs(values.role ?? [])];
   if (answers === null) return '--answer takes ID=VALUE, for example --answer unit=mm.';
   if (roles === null) return '--role takes LAYER=ROLE, for example --role Deck=outline.';
@@ -64,6 +71,7 @@ export function readImportCall(args: readonly string[]): ImportCall | string | n
     command: 'import',
     file: positionals[0],
     json: values.json ?? false,
+    language,
     answers,
     roles,
     ...(values.answers === undefined ? {} : { answersFile: values.answers }),

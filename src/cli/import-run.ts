@@ -1,14 +1,17 @@
 /** `import` on the command line: what was read, asked, changed; on wish the draft of a scene. */
 
 import { type Draft, draftIssues, draftScene } from '../import/draft-scene.ts';
+import { importIn, kindIn } from '../import/import-language.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
 import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
-import { type Issue, issueLine } from '../model/issue.ts';
+import { type Issue, issueLineIn } from '../model/issue.ts';
+import type { Language } from '../model/language.ts';
 import { KNOWN_IDS } from '../project/materials.ts';
 import { parseScene } from '../scene/parse-scene.ts';
 import type { ImportCall } from './import-call.ts';
-import { fixed, table } from './text-table.ts';
+import { table } from './text-table.ts';
+import { WRITING } from './writing.ts';
 
 interface Done {
   readonly out: string;
@@ -24,24 +27,27 @@ interface Done {
  * @returns what to print and to write, and the exit code
  */
 export function runImport(call: ImportCall, read: (file: string) => Uint8Array): Done {
+  const { language } = call;
+  const { calls } = WRITING[language];
   const bytes = read(call.file);
   const textOf = (file: string | undefined) => (file === undefined ? null : new TextDecoder().decode(read(file)));
   const answers = allAnswers(call.answers, textOf(call.answersFile));
   const deckText = textOf(call.deckFile);
   const around = deckText === null ? undefined : boxOfDeck(deckText);
-  if (around === null) return refused(`${call.deckFile}: a scene was expected; check says what is wrong with it.`);
-  if (answers === null) return refused(`${call.answersFile}: answers are expected as JSON, for example { "unit": "mm" }.`);
-  const result = runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) }));
-  const draft = Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles) : null;
+  if (around === null) return refused(calls.deckExpected(call.deckFile ?? ''));
+  if (answers === null) return refused(calls.answersExpected(call.answersFile ?? ''));
+  const result = importIn(runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) })), language);
+  const draft =
+    Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles, { language }) : null;
   const sceneText = draft?.scene ? `${JSON.stringify(draft.scene, null, 2)}\n` : null;
-  const issues = [...result.issues, ...(draft === null ? [] : draftIssues(draft, KNOWN_IDS))];
+  const issues = [...result.issues, ...(draft === null ? [] : draftIssues(draft, KNOWN_IDS, language))];
   const failed = issues.some(({ level }) => level === 'error');
   const out = call.json
     ? `${JSON.stringify({ ...result, issues, ...(draft === null ? {} : { draft }) }, null, 2)}\n`
-    : importText(result, draft);
+    : importText(result, draft, language);
   return {
     out: failed && !call.json ? '' : out,
-    err: issues.map((issue: Issue) => `${call.file}: ${issueLine(issue)}\n`).join(''),
+    err: issues.map((issue: Issue) => `${call.file}: ${issueLineIn(issue, language)}\n`).join(''),
     code: failed ? 2 : openOf(result).length > 0 ? 1 : 0,
     ...(call.out === undefined || sceneText === null || failed
       ? {}
@@ -76,20 +82,26 @@ function boxOfDeck(text: string): DrawingBox | null {
 
 const openOf = ({ questions }: ImportResult): readonly Question[] => questions.filter(({ answered, certain }) => !answered && !certain);
 
-function importText(result: ImportResult, draft: Draft | null): string {
-  if (result.kind === 'scene') return `${result.name}: a scene. Check it with: npm run --silent check -- ${result.name}\n`;
+function importText(result: ImportResult, draft: Draft | null, language: Language): string {
+  const { calls, fixed, place } = WRITING[language];
+  if (result.kind === 'scene') return `${calls.aScene(result.name)}\n`;
   const { box } = result;
   const size =
-    box === null ? '' : `, ${fixed(box.maxX - box.minX)} × ${fixed(box.maxY - box.minY)} m from (${fixed(box.minX)}, ${fixed(box.minY)})`;
+    box === null ? '' : `, ${calls.size(fixed(box.maxX - box.minX), fixed(box.maxY - box.minY), `(${place([box.minX, box.minY])})`)}`;
+  const counts = (entries: Readonly<Record<string, number>>) =>
+    Object.entries(entries)
+      .map(([kind, count]) => `${count} ${kindIn(kind, language)}`)
+      .join(', ') || '-';
   const open = openOf(result);
+  const settled = result.questions.filter((question) => !open.includes(question));
   const lines = [
-    `${result.name}: ${result.kind}, ${result.points} points${size}`,
+    `${calls.drawing(result.name, result.kind ?? '?', result.points)}${size}`,
     '',
-    'Layers',
+    calls.layers,
     ...table(
-      ['layer', 'shapes', 'used', 'left out'],
+      calls.layersHead,
       result.layers.map(({ name, hidden, shapes, used, ignored }) => [
-        hidden ? `${name} (off)` : name,
+        hidden ? calls.layerOff(name) : name,
         String(shapes.length),
         counts(used),
         counts(ignored),
@@ -97,26 +109,18 @@ function importText(result: ImportResult, draft: Draft | null): string {
       'lrll',
     ),
     '',
-    ...section(`Open questions: ${open.length} (the best guess was taken; answer with --answer ID=VALUE)`, open.flatMap(questionLines)),
+    ...section(calls.open(open.length), open.flatMap(questionLines)),
     ...section(
-      'Settled',
-      result.questions.filter((question) => !open.includes(question)).map(({ id, taken, says }) => `${id} = ${taken}   ${says}`),
+      calls.settled,
+      settled.map(({ id, taken, says }) => `${id} = ${taken}   ${says}`),
     ),
     ...section(
-      'Changes and notes',
+      calls.mends,
       result.mends.map(({ says, layer }) => (layer === undefined ? says : `${layer}: ${says}`)),
     ),
-    ...(draft === null ? [] : draftLines(draft)),
+    ...(draft === null ? [] : draftLines(draft, language)),
   ];
   return `${lines.join('\n').trimEnd()}\n`;
-}
-
-function counts(entries: Readonly<Record<string, number>>): string {
-  return (
-    Object.entries(entries)
-      .map(([kind, count]) => `${count} ${kind}`)
-      .join(', ') || '-'
-  );
 }
 
 function section(title: string, lines: readonly string[]): string[] {
@@ -127,20 +131,20 @@ function questionLines({ id, says, choices, taken }: Question): string[] {
   return [`${id}: ${says}`, ...choices.map(({ value, says: choice }) => `  ${value === taken ? '>' : ' '} ${value}   ${choice}`)];
 }
 
-function draftLines({ scene, waiting, unassigned }: Draft): string[] {
-  const kinds = new Map<string, WaitingPart[]>();
+function draftLines({ scene, waiting, unassigned }: Draft, language: Language): string[] {
+  const { calls } = WRITING[language];
+  const kinds = new Map<WaitingPart['part'], WaitingPart[]>();
   for (const part of waiting) kinds.set(part.part, [...(kinds.get(part.part) ?? []), part]);
-  const parts = [...kinds].map(
-    ([kind, list]) => `${list.length} × ${kind}: needs ${[...new Set(list.flatMap(({ needs }) => needs))].join(', ')}`,
-  );
+  const parts = [...kinds].map(([kind, list]) => {
+    const keys = [...new Set(list.flatMap(({ needs }) => needs))];
+    return calls.needs(list.length, calls.part[kind], keys.join(', '));
+  });
   return [
     ...section(
-      'Scene',
-      scene === null
-        ? ['none, there is no outline']
-        : [`${scene.deck.outline.length} corners, ${scene.deck.openings?.length ?? 0} openings`],
+      calls.scene,
+      scene === null ? [calls.noScene] : [calls.sceneOf(scene.deck.outline.length, scene.deck.openings?.length ?? 0)],
     ),
-    ...section('Waits for entries', parts),
-    ...section('Layers without a role', unassigned),
+    ...section(calls.waiting, parts),
+    ...section(calls.unassigned, unassigned),
   ];
 }

@@ -1,6 +1,7 @@
 /** The command `lighten`: how zones too heavy for their bays could be built lighter, or which limit stands in the way. */
 
 import { lighten } from '../lighten/lighten.ts';
+import type { Language } from '../model/language.ts';
 import {
   LIGHTEN_AIMS,
   type LightenAim,
@@ -10,12 +11,14 @@ import {
   type LightenZone,
 } from '../model/lighten.ts';
 import type { Project } from '../project/evaluate-project.ts';
+import { WRITING, type Writing } from './writing.ts';
 
 export interface LightenCall {
   readonly by: LightenAim | undefined;
   readonly zones: readonly string[] | undefined;
   readonly locked: readonly string[] | undefined;
   readonly json: boolean;
+  readonly language: Language;
   readonly out: string | undefined;
 }
 
@@ -39,7 +42,7 @@ export function runLighten(
   });
   const out = call.json
     ? `${JSON.stringify({ format: 'loamdeck-lighten', version: 1, ...answer }, null, 2)}\n`
-    : `${lines(answer).join('\n')}\n`;
+    : `${lines(answer, WRITING[call.language]).join('\n')}\n`;
   const [first] = answer.variants;
   const code = answer.obstacles.length > 0 || answer.unsolved.some(({ why }) => why !== 'no prices') ? 1 : 0;
   if (call.out === undefined || !first) return { out, code };
@@ -47,65 +50,55 @@ export function runLighten(
   return { out, code, file: { name: call.out, bytes } };
 }
 
-const AIM_TEXT: Readonly<Record<LightenAim, string>> = { cost: 'Cheapest', weight: 'Lightest', change: 'Least exchanged' };
-
-const UNSOLVED_TEXT: Readonly<Record<LightenAnswer['unsolved'][number]['why'], string>> = {
-  'no common answer': 'each limit can be kept, but not all of them together',
-  time: 'no answer was found in time',
-  'no prices': 'the materials have no prices',
-};
-
-function lines(answer: LightenAnswer): string[] {
-  if (answer.over.length === 0 && answer.variants.length === 0) return ['No bay is over its limit.'];
+function lines(answer: LightenAnswer, to: Writing): string[] {
+  const { calls } = to;
+  if (answer.over.length === 0 && answer.variants.length === 0) return [calls.withinAll];
   return [
-    ...answer.variants.flatMap(variantLines),
-    ...answer.unsolved.map(({ aim, why }) => `${AIM_TEXT[aim]}: ${UNSOLVED_TEXT[why]}.`),
-    ...answer.obstacles.map(obstacleLine),
-    ...answer.passedOver.map(({ zone, why }) => `zone ${zone} was passed over: ${why}.`),
-    ...answer.leftOut.map(({ zone, change, says }) => `zone ${zone}: ${change} was left out. ${says}`),
-    'Compares entered loads with entered limits. Not a structural check: the structural engineer decides.',
+    ...answer.variants.flatMap((variant) => variantLines(variant, to)),
+    ...answer.unsolved.map(({ aim, why }) => `${calls.aim[aim]}: ${calls.unsolved[why]}.`),
+    ...answer.obstacles.map((obstacle) => obstacleLine(obstacle, to)),
+    ...answer.passedOver.map(({ zone, why }) => calls.passedOver(zone, calls.passing[why])),
+    ...answer.leftOut.map(({ zone, change, says }) => calls.leftOut(zone, change === 'substrate' ? calls.substrate : change, says)),
+    calls.notACheck,
   ];
 }
 
-function variantLines(variant: LightenVariant): string[] {
+function variantLines(variant: LightenVariant, to: Writing): string[] {
+  const { calls, fixed } = to;
   const { costBefore, costAfter } = variant;
-  const price = costBefore === null || costAfter === null ? 'no prices' : `price ${costBefore.toFixed(0)} → ${costAfter.toFixed(0)}`;
-  const proven = variant.proven ? '' : ' (search stopped early)';
+  const price = costBefore === null || costAfter === null ? calls.noPrices : calls.price(fixed(costBefore, 0), fixed(costAfter, 0));
+  const all = calls.variant(calls.aim[variant.aim], variant.proven, fixed(variant.savedKN, 1), fixed(variant.exchangedM3, 1));
   return [
-    `${AIM_TEXT[variant.aim]}${proven}: ${variant.savedKN.toFixed(1)} kN less, ${variant.exchangedM3.toFixed(1)} m³ exchanged, ${price}`,
-    ...variant.zones.flatMap(zoneLines),
-    ...variant.bays.map(
-      ({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, binding }) =>
-        `  bay ${bay}, ${stage ? `stage ${stage}` : kind}: ${beforeKNm2.toFixed(2)} → ${afterKNm2.toFixed(2)} of ${permittedKNm2.toFixed(2)} kN/m²${binding ? ', binding' : ''}`,
-    ),
+    `${all}, ${price}`,
+    ...variant.zones.flatMap((zone) => zoneLines(zone, to)),
+    ...variant.bays.map(({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, binding }) => {
+      const load = calls.bayLoad(fixed(beforeKNm2), fixed(afterKNm2), fixed(permittedKNm2), binding);
+      return `  ${calls.bayAt(bay, calls.limit[kind], stage)}: ${load}`;
+    }),
     '',
   ];
 }
 
-function zoneLines({ zone, buildUp, newBuildUp, layers, savedKN }: LightenZone): string[] {
+function zoneLines({ zone, buildUp, newBuildUp, layers, savedKN }: LightenZone, { calls, fixed }: Writing): string[] {
   const mm = (spread: LightenZone['layers'][number]['beforeMm']) => {
-    if (!spread) return 'none';
-    return spread.max - spread.min < 0.5 ? `${spread.mean.toFixed(0)} mm` : `${spread.min.toFixed(0)}–${spread.max.toFixed(0)} mm`;
+    if (!spread) return calls.none;
+    return spread.max - spread.min < 0.5 ? `${fixed(spread.mean, 0)} mm` : `${fixed(spread.min, 0)}–${fixed(spread.max, 0)} mm`;
   };
   const renamed = buildUp === newBuildUp ? buildUp : `${buildUp} → ${newBuildUp}`;
   return [
-    `  zone ${zone} (${renamed}), ${savedKN.toFixed(1)} kN less`,
+    `  ${calls.zoneLess(zone, renamed, fixed(savedKN, 1))}`,
     ...layers.map(({ name, beforeMm, afterMm }) => `    ${name}: ${mm(beforeMm)} → ${mm(afterMm)}`),
   ];
 }
 
-function obstacleLine({
-  bay,
-  kind,
-  stage,
-  permittedKNm2,
-  beforeKNm2,
-  lightestKNm2,
-  overKNm2,
-  othersKNm2,
-  hindrances,
-}: LightenObstacle): string {
-  const limit = `bay ${bay}, ${stage ? `stage ${stage}` : kind}: ${beforeKNm2.toFixed(2)} of ${permittedKNm2.toFixed(2)} kN/m²`;
-  const least = `as light as it may be it is still ${lightestKNm2.toFixed(2)}, ${overKNm2.toFixed(2)} too much; ${othersKNm2.toFixed(2)} of it is what else stands there`;
-  return `${limit}; ${least}.${hindrances.length > 0 ? ` In the way: ${hindrances.join(', ')}.` : ''}`;
+function obstacleLine({ bay, kind, stage, hindrances, ...loads }: LightenObstacle, { calls, fixed }: Writing): string {
+  const says = calls.obstacle({
+    before: fixed(loads.beforeKNm2),
+    permitted: fixed(loads.permittedKNm2),
+    lightest: fixed(loads.lightestKNm2),
+    over: fixed(loads.overKNm2),
+    others: fixed(loads.othersKNm2),
+  });
+  const way = hindrances.length > 0 ? ` ${calls.inTheWay(hindrances.map((one) => calls.hindrance[one]).join(', '))}` : '';
+  return `${calls.bayAt(bay, calls.limit[kind], stage)}: ${says}${way}`;
 }

@@ -4,9 +4,10 @@ import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
 import { exportHandover } from '../export/handover.ts';
 import { sectionSource } from '../export/picture-source.ts';
+import { importIssueIn, mendIn } from '../import/import-language.ts';
 import { readSceneText } from '../import/read-scene-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
-import { issueLine, issueLineIn } from '../model/issue.ts';
+import { issueLineIn } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
@@ -20,6 +21,7 @@ import { runImport } from './import-run.ts';
 import { runLighten } from './lighten-run.ts';
 import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
+import { WRITING } from './writing.ts';
 
 export interface RunResult {
   /** Standard output. */
@@ -55,11 +57,15 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
     case 'import':
       return imported(call, readFile);
     case 'diff':
-      return withProject(call.before, readFile, undefined, (before) =>
-        withProject(call.after, readFile, undefined, (after) => runDiff(before, after, call.json)),
-      );
+      return diffed(call, readFile);
     case 'lighten':
-      return withProject(call.file, readFile, undefined, (project) => runLighten(call, project));
+      return withProject(
+        call.file,
+        readFile,
+        undefined,
+        (project) => runLighten(call, speakProject(project, call.language)),
+        call.language,
+      );
     case 'sources':
       if (call.file === undefined) return { out: sourceLines(null, call.language), err: '', code: 0 };
       return withProject(
@@ -81,18 +87,19 @@ function withProject(
   readFile: ReadFile,
   cellM: number | undefined,
   then: (project: Project) => Done,
-  language: Language = 'en',
+  language: Language,
 ): RunResult {
   let bytes: Uint8Array;
   try {
     bytes = readFile(file);
   } catch (error) {
-    return { out: '', err: `${file}: ${whyUnreadable(error)}\n`, code: 2 };
+    return { out: '', err: `${file}: ${whyUnreadable(error, language)}\n`, code: 2 };
   }
   const decoded = readSceneText(bytes);
-  if ('issue' in decoded) return { out: '', err: `${file}: ${issueLine(decoded.issue)}\n`, code: 2 };
+  if ('issue' in decoded) return { out: '', err: `${file}: ${issueLineIn(importIssueIn(decoded.issue, language), language)}\n`, code: 2 };
   const reading = readProject(decoded.text, cellM);
-  const notes = decoded.mends.map(({ code, says }) => `${file}: note ${code}: ${says}\n`);
+  const { note } = WRITING[language].calls;
+  const notes = decoded.mends.map((mend) => `${file}: ${note} ${mend.code}: ${mendIn(mend, language).says}\n`);
   const err = [...notes, ...reading.issues.map((issue) => `${file}: ${issueLineIn(issueIn(issue, language), language)}\n`)].join('');
   if (!reading.project) return { out: '', err, code: 2 };
   const done = then(reading.project);
@@ -107,12 +114,18 @@ function imported(call: ImportCall, readFile: ReadFile): RunResult {
       return readFile(file);
     });
   } catch (error) {
-    return { out: '', err: `${last}: ${whyUnreadable(error)}\n`, code: 2 };
+    return { out: '', err: `${last}: ${whyUnreadable(error, call.language)}\n`, code: 2 };
   }
 }
 
-function check({ json }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
-  const out = json ? `${JSON.stringify(report, null, 2)}\n` : summary(scene, report);
+function diffed({ before, after, json, language }: Extract<Call, { command: 'diff' }>, readFile: ReadFile): RunResult {
+  const then = (one: Project): Done =>
+    withProject(after, readFile, undefined, (other) => runDiff(one, other, { json, language }), language);
+  return withProject(before, readFile, undefined, then, language);
+}
+
+function check({ json, language }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
+  const out = json ? `${JSON.stringify(report, null, 2)}\n` : summary(scene, report, language);
   return { out, code: report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0 };
 }
 
@@ -145,10 +158,10 @@ function drawn({ drawn: kind, out, stage, ...options }: DrawnTo, language: Expor
   return { out: '', code: 0, file: { name: out, bytes } };
 }
 
-function whyUnreadable(error: unknown): string {
+function whyUnreadable(error: unknown, language: Language): string {
+  const { unreadable } = WRITING[language].calls;
   const code = (error as { code?: string }).code;
-  if (code === 'ENOENT') return 'there is no such file. Check the name and the folder.';
-  if (code === 'EISDIR') return 'this is a folder, a file was expected.';
-  if (code === 'EACCES') return 'this file may not be read. Check its permissions.';
-  return `the file can't be read (${(error as Error).message}).`;
+  if (code === 'ENOENT') return unreadable.missing;
+  if (code === 'EISDIR') return unreadable.folder;
+  return code === 'EACCES' ? unreadable.forbidden : unreadable.other((error as Error).message);
 }

@@ -2,16 +2,16 @@
 
 import type { Report } from '../model/report.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
-import { fixed, table } from './text-table.ts';
+import { table } from './text-table.ts';
+import type { Writing } from './writing.ts';
 
 /** Lines of the section, heaviest column first; empty where the scene draws no columns. */
-export function columnLines(report: Report): string[] {
+export function columnLines(report: Report, { words, fixed }: Writing): string[] {
   if (!report.columns) return [];
   return [
-    'Columns: permanent load, saturated, of the deck area nearest to each, heaviest first. Walls under the deck are not known here. This is',
-    'no support reaction and no check: whether a column punches through the slab is for the structural engineer to say.',
+    ...words.columns,
     ...table(
-      ['column', 'share m²', 'kN', 't'],
+      words.columnsHead,
       [...report.columns]
         .sort((a, b) => b.permanentKN - a.permanentKN)
         .map(({ id, shareM2, permanentKN }) => [id, fixed(shareM2, 1), fixed(permanentKN, 0), fixed(permanentKN / GRAVITY_MS2, 1)]),

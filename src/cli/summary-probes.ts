@@ -1,27 +1,30 @@
 /** Depths measured on site against what is planned there. */
 
 import type { Report, ReportProbe } from '../model/report.ts';
-import { fixed, orDash, table, use } from './text-table.ts';
+import { table } from './text-table.ts';
+import type { Writing } from './writing.ts';
 
 /** Lines of the section; empty where nothing was measured. */
-export function probeLines(report: Report): string[] {
+export function probeLines(report: Report, to: Writing): string[] {
   if (!report.probes) return [];
   return [
-    'As laid: depths measured, the difference as load wet through, and the use of the bay if the whole square metre there is so',
+    to.words.probes,
     ...table(
-      ['probe', 'zone', 'layer', 'planned mm', 'measured', 'difference', 'kN/m²', 'bay', 'then kN/m²', 'use', ''],
-      report.probes.map(probeRow),
+      to.words.probesHead,
+      report.probes.map((probe) => probeRow(probe, to)),
       'lllrrrrlrrl',
     ),
     '',
   ];
 }
 
-function probeRow(probe: ReportProbe): string[] {
+function probeRow(probe: ReportProbe, to: Writing): string[] {
+  const { words, fixed, orDash, use } = to;
+  const signed = (value: number | null, digits: number) => (value === null ? '-' : `${value > 0 ? '+' : ''}${fixed(value, digits)}`);
   return [
     probe.id,
     probe.zone ?? '-',
-    probe.layer ?? 'whole',
+    probe.layer ?? words.wholeDepth,
     orDash(probe.plannedMm, 0),
     fixed(probe.measuredMm, 0),
     signed(probe.differenceMm, 0),
@@ -29,16 +32,12 @@ function probeRow(probe: ReportProbe): string[] {
     probe.bay ?? '-',
     orDash(probe.patchKNm2),
     use(probe.utilisation),
-    remark(probe),
+    remark(probe, to),
   ];
 }
 
-function remark({ plannedMm, layer, countedAs }: ReportProbe): string {
-  if (plannedMm === null) return layer === null ? 'no zone there' : 'no zone with such a layer there';
-  if (countedAs === null) return 'weighs the same at any thickness';
-  return countedAs === layer ? '' : `counted as ${countedAs}`;
-}
-
-function signed(value: number | null, digits: number): string {
-  return value === null ? '-' : `${value > 0 ? '+' : ''}${fixed(value, digits)}`;
+function remark({ plannedMm, layer, countedAs }: ReportProbe, { words }: Writing): string {
+  if (plannedMm === null) return layer === null ? words.noZoneThere : words.noLayerThere;
+  if (countedAs === null) return words.weighsSame;
+  return countedAs === layer ? '' : words.countedAs(countedAs);
 }

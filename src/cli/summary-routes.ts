@@ -1,25 +1,26 @@
 /** Lanes and set-up areas for fire appliances, and ground that can't be reached in its stage. */
 
 import type { Report, ReportSetUpArea } from '../model/report.ts';
-import { fixed, orDash, table } from './text-table.ts';
+import { table } from './text-table.ts';
+import type { Writing } from './writing.ts';
 
 /** Lines of all sections; empty where the scene has neither lanes, set-up areas nor access points. */
-export function routeLines(report: Report): string[] {
-  return [...laneLines(report), ...setUpLines(report), ...reachLines(report)];
+export function routeLines(report: Report, to: Writing): string[] {
+  return [...laneLines(report, to), ...setUpLines(report, to), ...reachLines(report, to)];
 }
 
-function laneLines({ routes }: Report): string[] {
+function laneLines({ routes }: Report, { words, fixed, orDash }: Writing): string[] {
   if (!routes) return [];
   return [
-    'Lanes for fire appliances, as drawn (the fire authority decides)',
+    words.lanes,
     ...table(
-      ['lane', 'rule', 'width m', 'asked for', 'least outer radius', 'steepest %', 'step mm'],
+      words.lanesHead,
       routes.map((route) => [
         route.id,
         route.table,
         orDash(route.widthM),
         fixed(route.requiredM),
-        route.leastOuterM === null ? 'straight' : fixed(route.leastOuterM),
+        route.leastOuterM === null ? words.straight : fixed(route.leastOuterM),
         orDash(route.steepestPercent),
         orDash(route.stepMm, 0),
       ]),
@@ -29,19 +30,20 @@ function laneLines({ routes }: Report): string[] {
   ];
 }
 
-function setUpLines({ setUpAreas }: Report): string[] {
+function setUpLines({ setUpAreas }: Report, to: Writing): string[] {
   if (!setUpAreas) return [];
+  const { words, fixed, orDash } = to;
   return [
-    'Set-up and movement areas (the fire authority decides); pressures of one wheel or support on the membrane',
+    words.setUps,
     ...table(
-      ['area', 'kind', 'rule', 'vehicle', 'm × m', 'fits', 'asked for', 'steepest %', 'step mm', 'wheels kPa', 'support kPa', 'bays'],
+      words.setUpsHead,
       setUpAreas.map((area) => [
         area.id,
-        area.kind,
-        area.table ?? 'none',
+        words.setUpKind[area.kind],
+        area.table ?? words.noRule,
         area.vehicle,
         `${fixed(area.widthM)} × ${fixed(area.lengthM)}`,
-        inside(area),
+        inside(area, to),
         area.requiredM ? `${fixed(area.requiredM.widthM)} × ${fixed(area.requiredM.lengthM)}` : '-',
         orDash(area.steepestPercent),
         orDash(area.stepMm, 0),
@@ -56,17 +58,17 @@ function setUpLines({ setUpAreas }: Report): string[] {
 }
 
 /** What fits into an area of the length asked for. */
-function inside({ insideWidthM, requiredM }: ReportSetUpArea): string {
+function inside({ insideWidthM, requiredM }: ReportSetUpArea, { words, fixed }: Writing): string {
   if (insideWidthM === null || !requiredM) return '-';
-  return insideWidthM === 0 ? 'too short' : `${fixed(insideWidthM)} × ${fixed(requiredM.lengthM)}`;
+  return insideWidthM === 0 ? words.tooShort : `${fixed(insideWidthM)} × ${fixed(requiredM.lengthM)}`;
 }
 
-function reachLines({ reach }: Report): string[] {
+function reachLines({ reach }: Report, { words, fixed }: Writing): string[] {
   if (!reach) return [];
   return [
-    'Reach when the stage begins: over ground that bears plant, by crane or hose; how wide a way is does not count',
+    words.reach,
     ...table(
-      ['stage', 'zones', 'area m²', 'not reached m²'],
+      words.reachHead,
       reach.map((row) => [row.stage, String(row.zones), fixed(row.areaM2, 1), fixed(row.unreachedM2, 1)]),
       'lrrr',
     ),

@@ -1,23 +1,24 @@
 /** Wheels: what vehicles and machines press on layers and membrane along their lines. */
 
 import type { Report, ReportTraffic } from '../model/report.ts';
-import { fixed, orDash, table, use } from './text-table.ts';
+import { table } from './text-table.ts';
+import type { Writing } from './writing.ts';
 
 /** Lines of the section, in the order of the report; empty where nothing drives. */
-export function trafficLines(report: Report): string[] {
+export function trafficLines(report: Report, to: Writing): string[] {
   if (!report.traffic?.length) return [];
   return [
-    'Wheels (kPa; the layer used most with what lies above it; on the membrane wheels alone, spread and as in an elastic half-space)',
+    to.words.wheels,
     ...table(
-      ['line', 'vehicle', 'stage', 'zone', 'layer', 'most', 'bears', 'use', 'membrane', 'elastic', 'in bays kN/m²', 'permitted'],
-      report.traffic.map(row),
+      to.words.wheelsHead,
+      report.traffic.map((run) => row(run, to)),
       'lllllrrrrrrr',
     ),
     '',
   ];
 }
 
-function row(run: ReportTraffic): string[] {
+function row(run: ReportTraffic, { fixed, orDash, use }: Writing): string[] {
   const layer = mostUsed(run.layers);
   const bay = mostUsed(run.bays);
   return [

@@ -2,44 +2,46 @@
 
 import type { Report } from '../model/report.ts';
 import type { ReportWater } from '../model/report-water.ts';
-import { fixed, orDash, table, use } from './text-table.ts';
+import { table } from './text-table.ts';
+import type { Writing } from './writing.ts';
 
 /** Lines of the section; empty where the scene draws no outlets and gives no rain. */
-export function waterLines(report: Report): string[] {
+export function waterLines(report: Report, to: Writing): string[] {
   const { water, outlets } = report;
   if (!water) return [];
   return [
-    ...rainLines(water, report.deck.areaM2),
-    ...zoneLines(water),
-    ...(outlets ?? []).flatMap((_, i) => (i === 0 ? outletLines(report) : [])),
-    ...pondLines(water),
-    ...blockedLines(water),
-    ...upliftLines(water),
-    'No drainage design: the drainage engineer and the local code decide.',
+    ...rainLines(water, report.deck.areaM2, to),
+    ...zoneLines(water, to),
+    ...(outlets ?? []).flatMap((_, i) => (i === 0 ? outletLines(report, to) : [])),
+    ...pondLines(water, to),
+    ...blockedLines(water, to),
+    ...upliftLines(water, to),
+    to.words.noDrainageDesign,
     '',
   ];
 }
 
-function rainLines(water: ReportWater, areaM2: number): string[] {
+function rainLines(water: ReportWater, areaM2: number, { words, fixed, orDash }: Writing): string[] {
   const { rain, heldM3, filledPercent, freeM3, meanPeakC, designLps, yearlyM3, table: name, undrainedM2 } = water;
-  const free = freeM3 === null ? '' : `; ${fixed(freeM3, 1)} m³ of it free when ${fixed(filledPercent ?? 0, 0)} % full`;
-  const held = `Water: ${fixed(heldM3, 1)} m³ held when full, ${fixed((1000 * heldM3) / areaM2, 1)} l/m² of deck${free}`;
-  const undrained = undrainedM2 > 0.05 ? [`  ${fixed(undrainedM2, 1)} m² of deck drain to no outlet`] : [];
-  if (!rain) return [held, '  No rain in the scene: catchments are told, flows are not', ...undrained];
-  const year = yearlyM3 === null ? '' : `; ${fixed(yearlyM3, 0)} m³ a year off ${fixed(rain.annualMm ?? 0, 0)} mm (annual coefficients)`;
+  const [m3, lm2] = [fixed(heldM3, 1), fixed((1000 * heldM3) / areaM2, 1)];
+  const held = freeM3 === null ? words.held(m3, lm2) : words.heldFree(m3, lm2, fixed(freeM3, 1), fixed(filledPercent ?? 0, 0));
+  const undrained = undrainedM2 > 0.05 ? [`  ${words.undrained(fixed(undrainedM2, 1))}`] : [];
+  if (!rain) return [held, `  ${words.noRain}`, ...undrained];
+  const year = yearlyM3 === null ? '' : `; ${words.yearly(fixed(yearlyM3, 0), fixed(rain.annualMm ?? 0, 0))}`;
   return [
     held,
-    `  Rain ${fixed(rain.designLpsHa, 0)} l/(s·ha), extreme ${fixed(rain.extremeLpsHa, 0)} l/(s·ha) (${rain.source})`,
-    `  ${orDash(designLps)} l/s in the design rain, mean peak coefficient ${orDash(meanPeakC, 3)} (${name})${year}`,
+    `  ${words.rain(fixed(rain.designLpsHa, 0), fixed(rain.extremeLpsHa, 0), rain.source)}`,
+    `  ${words.flow(orDash(designLps), orDash(meanPeakC, 3), name)}${year}`,
     ...undrained,
   ];
 }
 
-function zoneLines({ zones }: ReportWater): string[] {
+function zoneLines({ zones }: ReportWater, to: Writing): string[] {
+  const { words, fixed, orDash } = to;
   return [
-    'Run-off of the zones (held m³; peak coefficient and its row; flow in the drainage l/(s·m) at the end of the longest way, and what it carries)',
+    words.runOff,
     ...table(
-      ['zone', 'held', 'free l/m²', 'peak C', 'l/s', 'row', 'annual C', 'm³/year', 'drainage', 'flow', 'carries'],
+      words.runOffHead,
       zones.map((zone) => [
         zone.id,
         fixed(zone.heldM3, 2),
@@ -51,7 +53,7 @@ function zoneLines({ zones }: ReportWater): string[] {
         orDash(zone.yearlyM3, 1),
         zone.drain?.material ?? '-',
         zone.drain ? fixed(zone.drain.flowLsm, 3) : '-',
-        zone.drain ? carries(zone.drain) : '-',
+        zone.drain ? carries(zone.drain, to) : '-',
       ]),
       'lrrrrlrrlrr',
     ),
@@ -59,25 +61,28 @@ function zoneLines({ zones }: ReportWater): string[] {
   ];
 }
 
-function carries({ capacityLsm, headMm, thicknessMm }: NonNullable<ReportWater['zones'][number]['drain']>): string {
-  return headMm === null ? fixed(capacityLsm, 3) : `${fixed(capacityLsm, 3)}, head ${fixed(headMm, 0)} of ${fixed(thicknessMm, 0)} mm`;
+function carries(
+  { capacityLsm, headMm, thicknessMm }: NonNullable<ReportWater['zones'][number]['drain']>,
+  { words, fixed }: Writing,
+): string {
+  return headMm === null ? fixed(capacityLsm, 3) : words.carries(fixed(capacityLsm, 3), fixed(headMm, 0), fixed(thicknessMm, 0));
 }
 
-function outletLines({ outlets, water }: Report): string[] {
+function outletLines({ outlets, water }: Report, { words, fixed, orDash, use }: Writing): string[] {
   return [
-    'Outlets and overflows (design rain with all at work; overflows: extreme rain less design flow, with the outlets blocked)',
+    words.outlets,
     ...table(
-      ['', 'kind', 'area m²', 'l/s', 'takes', 'use', 'runs at m', 'water mm'],
+      words.outletsHead,
       (outlets ?? []).map((outlet) => {
         const overflow = water?.overflows.find(({ id }) => id === outlet.id);
         if (!overflow) {
           const { id, kind, catchmentM2, designLps, capacityLps, utilisation } = outlet;
-          return [id, kind, fixed(catchmentM2, 1), orDash(designLps), orDash(capacityLps), use(utilisation), '-', '-'];
+          return [id, words.outletKind[kind], fixed(catchmentM2, 1), orDash(designLps), orDash(capacityLps), use(utilisation), '-', '-'];
         }
         const { id, areaM2, dutyLps, capacityLps, utilisation, invertM, depthMm } = overflow;
         return [
           id,
-          outlet.kind,
+          words.outletKind[outlet.kind],
           fixed(areaM2, 1),
           orDash(dutyLps),
           orDash(capacityLps),
@@ -97,36 +102,30 @@ const MOST_PONDS = 8;
 /** Shallower ones are rounding of levels [mm]. */
 const LEAST_POND_MM = 1;
 
-function pondLines({ ponds }: ReportWater): string[] {
+function pondLines({ ponds }: ReportWater, { words, fixed, place }: Writing): string[] {
   const told = ponds.filter(({ depthMm }) => depthMm >= LEAST_POND_MM);
   if (told.length === 0) return [];
   return [
-    `Ponds where the deck has no fall to an outlet (${told.length}${told.length > MOST_PONDS ? `, the deepest ${MOST_PONDS}` : ''})`,
+    words.ponds(told.length, told.length > MOST_PONDS ? MOST_PONDS : null),
     ...table(
-      ['zone', 'depth mm', 'area m²', 'litres', 'at'],
+      words.pondsHead,
       told
         .slice(0, MOST_PONDS)
-        .map(({ zone, depthMm, areaM2, litres, at }) => [
-          zone ?? '-',
-          fixed(depthMm, 0),
-          fixed(areaM2, 1),
-          fixed(litres, 0),
-          at.map((v) => fixed(v)).join(', '),
-        ]),
+        .map(({ zone, depthMm, areaM2, litres, at }) => [zone ?? '-', fixed(depthMm, 0), fixed(areaM2, 1), fixed(litres, 0), place(at)]),
       'lrrrl',
     ),
     '',
   ];
 }
 
-function blockedLines({ blocked }: ReportWater): string[] {
+function blockedLines({ blocked }: ReportWater, { words, fixed, orDash, use }: Writing): string[] {
   if (blocked.length === 0) return [];
   return [
-    'One outlet blocked, the others at work (saturated garden and water, worst patch of 1 m × 1 m)',
+    words.blocked,
     ...table(
-      ['outlet', 'to level m', 'depth mm', 'area m²', 'm³', 'then into', 'worst bay', 'kN/m²', 'use'],
+      words.blockedHead,
       blocked.map(({ outlet, levelM, depthMm, areaM2, litres, into, bays }) => {
-        if (levelM === null) return [outlet, 'no end', '-', '-', '-', '-', '-', '-', '-'];
+        if (levelM === null) return [outlet, words.noEnd, '-', '-', '-', '-', '-', '-', '-'];
         const worst = [...bays].sort((a, b) => (b.utilisation ?? -1) - (a.utilisation ?? -1))[0];
         return [
           outlet,
@@ -146,15 +145,15 @@ function blockedLines({ blocked }: ReportWater): string[] {
   ];
 }
 
-function upliftLines({ flotation }: ReportWater): string[] {
+function upliftLines({ flotation }: ReportWater, { words, fixed, plain }: Writing): string[] {
   if (flotation.zones.length === 0) return [];
   return [
-    `Uplift of light layers (kN/m², dry; factors ${flotation.upFactor} up, ${flotation.downFactor} down; at least 1 holds)`,
+    words.uplift(plain(flotation.upFactor), plain(flotation.downFactor)),
     ...table(
-      ['zone', 'stage', 'layer', 'water mm', 'lifts', 'holds', 'ratio', 'missing'],
+      words.upliftHead,
       flotation.zones.map(({ zone, stage, layer, waterMm, upliftKNm2, holdingKNm2, ratio, ballastKNm2 }) => [
         zone,
-        stage ?? 'finished',
+        stage ?? words.finished,
         layer,
         fixed(waterMm, 0),
         fixed(upliftKNm2),

@@ -1,5 +1,7 @@
 /** The readable summary of a report: deck, bays worst first, zones, stages, findings. */
 
+import type { Severity } from '../model/finding.ts';
+import type { Language } from '../model/language.ts';
 import type { Report, ReportBay } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { columnLines } from './summary-columns.ts';
@@ -12,36 +14,41 @@ import { toleranceLines } from './summary-tolerance.ts';
 import { trafficLines } from './summary-traffic.ts';
 import { wallLines } from './summary-walls.ts';
 import { waterLines } from './summary-water.ts';
-import { fixed, orDash, table, use } from './text-table.ts';
+import { table } from './text-table.ts';
+import { WRITING, type Writing } from './writing.ts';
 
 /**
  * Summary for a terminal.
  * @param scene - the scene, for names and the basis of the loads
- * @param report - its report
+ * @param report - its report, told in the language
+ * @param language - of headings and numbers
  * @returns plain text, lines ended
  */
-export function summary(scene: SceneFile, report: Report): string {
+export function summary(scene: SceneFile, report: Report, language: Language = 'en'): string {
+  const to = WRITING[language];
+  const { words, fixed, use } = to;
   const { deck } = report;
+  const range = (low: number, high: number) => (fixed(low, 0) === fixed(high, 0) ? fixed(low, 0) : `${fixed(low, 0)}–${fixed(high, 0)}`);
   const lines = [
     `${report.scene}`,
-    'Compares entered loads with entered limits. Not a structural check: the structural engineer and local rules decide.',
+    words.notACheck,
     '',
-    `Deck ${fixed(deck.areaM2, 1)} m², ${fixed(deck.zonedM2, 1)} m² of it with a build-up; ${report.cells} cells of ${report.cellM} m`,
-    `Weight ${fixed(deck.dryKN, 0)} kN dry, ${fixed(deck.saturatedKN, 0)} kN saturated, of which objects ${fixed(deck.objectsKN, 0)} kN`,
+    words.deck(fixed(deck.areaM2, 1), fixed(deck.zonedM2, 1), report.cells, to.plain(report.cellM)),
+    words.weight(fixed(deck.dryKN, 0), fixed(deck.saturatedKN, 0), fixed(deck.objectsKN, 0)),
     '',
-    verdict(report),
-    ...(report.notChecked.length > 0 ? [`In the file but not checked yet: ${report.notChecked.join('; ')}`] : []),
+    verdict(report, to),
+    ...(report.notChecked.length > 0 ? [words.notChecked(report.notChecked.join('; '))] : []),
     '',
-    'Bays, worst first (kN/m² on the worst patch of 1 m × 1 m, saturated)',
+    words.bays,
     ...table(
-      ['bay', 'permanent', 'permitted', 'use', 'worst stage', 'there', 'permitted', 'use', 'basis'],
-      [...report.bays].sort((a, b) => worstUse(b) - worstUse(a)).map((bay) => bayRow(bay, scene)),
+      words.baysHead,
+      [...report.bays].sort((a, b) => worstUse(b) - worstUse(a)).map((bay) => bayRow(bay, scene, to)),
       'lrrrlrrrl',
     ),
     '',
-    'Zones (saturated, kN/m²)',
+    words.zones,
     ...table(
-      ['zone', 'area m²', 'depth mm', 'make-up mm', 'least', 'mean', 'most', 'held l/m²'],
+      words.zonesHead,
       report.zones.map((zone) => [
         zone.id,
         fixed(zone.areaM2, 1),
@@ -55,34 +62,33 @@ export function summary(scene: SceneFile, report: Report): string {
       'lrrrrrrr',
     ),
     '',
-    'Stages',
+    words.stages,
     ...table(
-      ['', 'stage', 'placed kN', 'worst bay', 'use'],
+      words.stagesHead,
       report.stages.map((stage, i) => [String(i + 1), stage.name, fixed(stage.placedKN, 0), stage.worstBay ?? '-', use(stage.utilisation)]),
       'rlrlr',
     ),
     '',
-    ...edgeLines(scene, report),
-    ...waterLines(report),
-    ...routeLines(report),
-    ...wallLines(report),
-    ...trafficLines(report),
-    ...heapLines(report),
-    ...columnLines(report),
-    ...toleranceLines(report),
-    ...probeLines(report),
-    ...takeOffLines(scene, report),
-    ...findingLines(report),
+    ...edgeLines(scene, report, to),
+    ...waterLines(report, to),
+    ...routeLines(report, to),
+    ...wallLines(report, to),
+    ...trafficLines(report, to),
+    ...heapLines(report, to),
+    ...columnLines(report, to),
+    ...toleranceLines(report, to),
+    ...probeLines(report, to),
+    ...takeOffLines(scene, report, to),
+    ...findingLines(report, to),
   ];
   return `${lines.join('\n')}\n`;
 }
 
-function verdict(report: Report): string {
+function verdict(report: Report, { words }: Writing): string {
   const over = report.bays.filter((bay) => worstUse(bay) > 1 + 1e-9).length;
   const open = report.bays.filter((bay) => !bay.confirmed && worstUse(bay) <= 1 + 1e-9).length;
   const within = report.bays.length - over - open;
-  const parts = [`${over} over`, `${open} not confirmed`, `${within} within the permitted loads`];
-  return `Bays: ${parts.join(', ')}`;
+  return words.verdict(over, open, within);
 }
 
 /** Greatest of all utilisations of a bay [-]; -1 where nothing can be compared. */
@@ -95,10 +101,10 @@ function worstUse(bay: ReportBay): number {
   );
 }
 
-function bayRow(bay: ReportBay, scene: SceneFile): string[] {
+function bayRow(bay: ReportBay, scene: SceneFile, { words, fixed, orDash, use }: Writing): string[] {
   const worst = bay.stages.find((stage) => stage.stage === bay.worstStage);
   const permitted =
-    bay.permanent.permittedKNm2 === null && bay.total ? `${fixed(bay.total.permittedKNm2)} in all` : orDash(bay.permanent.permittedKNm2);
+    bay.permanent.permittedKNm2 === null && bay.total ? words.inAll(fixed(bay.total.permittedKNm2)) : orDash(bay.permanent.permittedKNm2);
   const basis = scene.deck.bays.find((entry) => entry.id === bay.id)?.basis;
   return [
     bay.id,
@@ -110,22 +116,19 @@ function bayRow(bay: ReportBay, scene: SceneFile): string[] {
     worst ? fixed(worst.patchKNm2) : '-',
     orDash(worst?.permittedKNm2 ?? null),
     use(worst?.utilisation ?? null),
-    bay.confirmed ? `${basis?.document}, rev ${basis?.revision}, ${basis?.date}` : 'NOT CONFIRMED',
+    bay.confirmed ? words.basis(`${basis?.document}`, `${basis?.revision}`, `${basis?.date}`) : words.notConfirmed,
   ];
 }
 
-function findingLines(report: Report): string[] {
-  if (report.findings.length === 0) return ['No findings.'];
-  const count = (severity: string) => report.findings.filter((finding) => finding.severity === severity).length;
+function findingLines(report: Report, { words, place }: Writing): string[] {
+  if (report.findings.length === 0) return [words.noFindings];
+  const count = (severity: Severity) => report.findings.filter((finding) => finding.severity === severity).length;
+  const wide = Math.max(...Object.values(words.severity).map(({ length }) => length));
   return [
-    `Findings: ${count('stop')} stop, ${count('check')} check, ${count('note')} note`,
+    words.findings(count('stop'), count('check'), count('note')),
     ...report.findings.map((finding) => {
-      const place = finding.where.at ? ` [at ${finding.where.at.map((v) => fixed(v)).join(', ')}]` : '';
-      return `  ${finding.severity.padEnd(5)} ${finding.rule.padEnd(15)} ${finding.says}${place} (${finding.source})`;
+      const where = finding.where.at ? ` ${words.at(place(finding.where.at))}` : '';
+      return `  ${words.severity[finding.severity].padEnd(wide)} ${finding.rule.padEnd(15)} ${finding.says}${where} (${finding.source})`;
     }),
   ];
-}
-
-function range(low: number, high: number): string {
-  return fixed(low, 0) === fixed(high, 0) ? fixed(low, 0) : `${fixed(low, 0)}–${fixed(high, 0)}`;
 }

@@ -16,9 +16,11 @@ import {
   type LightenPassing,
   type LightenVariant,
 } from '../model/lighten.ts';
+import type { Report } from '../model/report.ts';
 import type { Project } from '../project/evaluate-project.ts';
-import { makeReport } from '../project/report.ts';
+import { reportWithFacts } from '../project/report.ts';
 import { type ResolvedScene, resolveScene } from '../project/resolve-scene.ts';
+import { speakProject } from '../project/speak.ts';
 import { applyChoices } from './apply.ts';
 import { type Candidates, candidatesOf, priceOf } from './candidates.ts';
 import { type Ground, groundsOf, type Site, siteOf } from './ground.ts';
@@ -47,7 +49,7 @@ interface Work {
 
 /**
  * Lightens a scene.
- * @param project - the scene, evaluated; it is not changed
+ * @param project - the scene, evaluated; it is not changed. Findings and names come in its language
  * @param options - aims, zones, materials and means; everything has a default
  * @returns variants that keep every limit that can be kept, and the limits that can't
  */
@@ -141,7 +143,12 @@ function evaluated(work: Work, tasks: readonly ZoneTask[], choices: readonly Cho
   const resolved = resolveScene(scene, { cellM, previous: work.trial?.resolved });
   const on = evaluate(resolved.input, work.trial?.on);
   work.trial = { resolved, on };
-  return { scene, on };
+  return { scene, resolved, on };
+}
+
+/** Told in the language of the project. */
+function reportIn({ language }: Project, { scene, resolved, on }: ReturnType<typeof evaluated>): Report {
+  return speakProject({ scene, resolved, evaluation: on, ...reportWithFacts(scene, on), language: 'en' }, language).report;
 }
 
 /** A limit that can't be kept must not get worse anywhere. */
@@ -165,7 +172,7 @@ function solveAim(
     if (solved.status === 'time') return 'time';
     const next = evaluated(work, tasks, solved.choices);
     if (addCuts(work, next.on, cuts, hopeless)) continue;
-    const tested = { ...next, report: makeReport(next.scene, next.on) };
+    const tested = { ...next, report: reportIn(work.project, next) };
     const faults = newFaults(work.project, tested, tasks, solved.choices);
     if (faults.length === 0) {
       const limits = new Set([...cuts.values()].map(({ limit }) => keyOf(limit)));

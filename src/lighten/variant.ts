@@ -3,6 +3,7 @@
 import type { Evaluation } from '../core/evaluation.ts';
 import { isInside } from '../core/geometry/ring.ts';
 import type { Finding } from '../model/finding.ts';
+import type { Language } from '../model/language.ts';
 import type {
   LightenAim,
   LightenBay,
@@ -17,9 +18,15 @@ import type { SceneFile } from '../model/scene-file.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { materialLookup } from '../project/materials.ts';
 import { laidOf } from '../project/take-off.ts';
+import { namesOf } from '../project/words/names.ts';
 import { priceOf } from './candidates.ts';
 import type { Choice, ZoneTask } from './task.ts';
 import { type BayLimit, greatestOf, isOver } from './windows.ts';
+
+const LEVEL_LOST: Readonly<Record<Language, string>> = {
+  en: 'The finished level would not be kept.',
+  de: 'Die Fertighöhe würde nicht eingehalten.',
+};
 
 /** Where a finding stands: the same rule there before is no news. */
 const placeOf = ({ rule, severity, where: { zone, bay, stage, object } }: Finding) =>
@@ -42,9 +49,7 @@ export function newFaults(
     return changes.length > 0 ? [{ task, changes }] : [];
   });
   const level = changed.flatMap(({ task, changes }) =>
-    keepsLevel(project.evaluation, next.on, task.ground.z)
-      ? []
-      : fault(task, changes, 'depth.short', 'The finished level would not be kept.'),
+    keepsLevel(project.evaluation, next.on, task.ground.z) ? [] : fault(task, changes, 'depth.short', LEVEL_LOST[project.language]),
   );
   const found = cameUp(project.report, next.report).filter(
     ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !rule.startsWith('load.')),
@@ -127,13 +132,14 @@ function thicknesses(on: Evaluation, z: number): Map<string, ThicknessSpread> {
   return found;
 }
 
-function zoneChange({ scene, evaluation }: Project, next: Proposal['next'], z: number): LightenZone {
+function zoneChange({ scene, evaluation, language }: Project, next: Proposal['next'], z: number): LightenZone {
   const [was, is] = [thicknesses(evaluation, z), thicknesses(next.on, z)];
   const materialOf = materialLookup(next.scene);
+  const names = namesOf(next.scene, language);
   const layers = [...new Set([...was.keys(), ...is.keys()])].flatMap((material): LightenLayer[] => {
     const [beforeMm, afterMm] = [was.get(material) ?? null, is.get(material) ?? null];
     if (beforeMm && afterMm && Math.abs(beforeMm.mean - afterMm.mean) < 0.01) return [];
-    return [{ material, name: materialOf(material).name, beforeMm, afterMm }];
+    return [{ material, name: names.name(materialOf(material).name), beforeMm, afterMm }];
   });
   return {
     zone: scene.zones[z].id,

@@ -1,5 +1,6 @@
 /** Words of a comparison of two scenes. Whole sentences, one per kind of change, so that other languages can follow. */
 
+import type { Language } from '../model/language.ts';
 import type { ChangedItem, ChangeGroup, ReportChange, SceneChange } from '../model/scene-change.ts';
 
 /** A change with its values as text. */
@@ -28,10 +29,13 @@ export interface DiffText {
   readonly bay: (id: string, finished: readonly [string, string], worstStage: readonly [string, string]) => string;
   readonly zone: (id: string, depths: readonly [string, string], loads: readonly [string, string]) => string;
   readonly results: string;
+  /** A number with so many decimals; as it stands in the file where none are given. */
+  readonly number: (value: number, digits?: number) => string;
 }
 
-/** English. */
-export const DIFF_EN: DiffText = {
+const plainNumber = (value: number, digits?: number) => (digits === undefined ? String(value) : value.toFixed(digits));
+
+const DIFF_EN: DiffText = {
   groups: {
     'load plan': 'Load plan',
     geometry: 'Shapes and levels',
@@ -77,7 +81,61 @@ export const DIFF_EN: DiffText = {
   zone: (id, [depth, newDepth], [load, newLoad]) =>
     `zone ${id}: mean depth ${depth} → ${newDepth} mm, greatest load ${load} → ${newLoad} kN/m²`,
   results: 'What comes out',
+  number: plainNumber,
 };
+
+const DIFF_DE: DiffText = {
+  groups: {
+    'load plan': 'Lastenplan',
+    geometry: 'Formen und Höhen',
+    'build-ups': 'Aufbauten',
+    materials: 'Materialien',
+    stages: 'Bauzustände',
+    objects: 'Objekte',
+    water: 'Wasser',
+    traffic: 'Fahrzeuge und Zufahrten',
+    other: 'Sonstiges',
+  },
+  items: {
+    scene: 'Szene',
+    deck: 'Decke',
+    bay: 'Feld',
+    column: 'Stütze',
+    outlet: 'Ablauf',
+    edge: 'Rand',
+    material: 'Material',
+    vehicle: 'Fahrzeug',
+    'build-up': 'Aufbau',
+    zone: 'Zone',
+    object: 'Objekt',
+    lane: 'Zufahrt',
+    'set-up area': 'Aufstellfläche',
+    stage: 'Bauzustand',
+    'access point': 'Zugang',
+    view: 'Ansicht',
+    probe: 'Messung',
+  },
+  none: 'Beide Szenen sagen dasselbe.',
+  notGiven: 'ohne Angabe',
+  same: 'Kein Feld und keine Zone hat ein anderes Ergebnis.',
+  added: ({ item, id }) => `${item} ${id} ist neu`,
+  removed: ({ item, id }) => `${item} ${id} entfällt`,
+  renamed: ({ item, before, after }) => `${item} ${before} heißt jetzt ${after}`,
+  moved: ({ item, id, what }) => `${item}${id && ` ${id}`}: ${what} verschoben`,
+  changed: ({ item, id, what, before, after }) => `${item}${id && ` ${id}`}: ${what} ${before} → ${after}`,
+  reordered: ({ item, before, after }) => `Reihenfolge (${item}): ${before} → ${after}`,
+  area: (addedM2, removedM2) => `${addedM2} m² mehr, ${removedM2} m² weniger`,
+  weight: (before, after) => `Gewicht wassergesättigt ${before} → ${after} kN`,
+  bay: (id, [before, after], [worst, newWorst]) =>
+    `Feld ${id}: fertige Anlage ${before} → ${after}, ungünstigster Bauzustand ${worst} → ${newWorst}`,
+  zone: (id, [depth, newDepth], [load, newLoad]) =>
+    `Zone ${id}: mittlere Aufbauhöhe ${depth} → ${newDepth} mm, größte Last ${load} → ${newLoad} kN/m²`,
+  results: 'Was herauskommt',
+  number: (value, digits) => plainNumber(value, digits).replace('.', ','),
+};
+
+/** Words by language. */
+export const DIFF_TEXT: Readonly<Record<Language, DiffText>> = { en: DIFF_EN, de: DIFF_DE };
 
 /** One change as a line. */
 export function changeLine(change: SceneChange, text: DiffText): string {
@@ -85,18 +143,18 @@ export function changeLine(change: SceneChange, text: DiffText): string {
   const { before, after, what, id } = change;
   const says = text[change.kind]({ item: text.items[change.item], id, what, before: value(before), after: value(after) });
   const { area } = change;
-  return area ? `${says} (${text.area(area.addedM2.toFixed(2), area.removedM2.toFixed(2))})` : says;
+  return area ? `${says} (${text.area(text.number(area.addedM2, 2), text.number(area.removedM2, 2))})` : says;
 }
 
 function valueText(value: unknown, unit: string, text: DiffText): string {
   if (value === null || value === undefined) return text.notGiven;
   if (typeof value === 'object' && !Array.isArray(value) && 'min' in value && 'max' in value) {
     const { min, max, nominal } = value as { min: number; max: number; nominal?: number };
-    return `${min}–${max}${nominal === undefined ? '' : ` (${nominal})`} ${unit}`.trimEnd();
+    return `${text.number(min)}–${text.number(max)}${nominal === undefined ? '' : ` (${text.number(nominal)})`} ${unit}`.trimEnd();
   }
   if (Array.isArray(value) && value.every((one) => typeof one === 'string')) return value.join(', ') || '–';
-  const plain = typeof value === 'string' ? value : JSON.stringify(value);
-  return unit && typeof value === 'number' ? `${plain} ${unit}` : plain;
+  if (typeof value === 'number') return `${text.number(value)} ${unit}`.trimEnd();
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }
 
 /** All changes by group, then what comes out otherwise. */
@@ -107,8 +165,8 @@ export function diffLines(changes: readonly SceneChange[], report: ReportChange,
     ...changes.filter((change) => change.group === group).map((change) => `  ${changeLine(change, text)}`),
     '',
   ]);
-  const percent = (value: number | null) => (value === null ? '-' : `${(100 * value).toFixed(1)} %`);
-  const number = (value: number | null, digits: number) => (value === null ? '-' : value.toFixed(digits));
+  const percent = (value: number | null) => (value === null ? '-' : `${text.number(100 * value, 1)} %`);
+  const number = (value: number | null, digits: number) => (value === null ? '-' : text.number(value, digits));
   const bays = report.bays.map(({ id, utilisation, worstStageUtilisation: worst }) =>
     text.bay(id, [percent(utilisation.before), percent(utilisation.after)], [percent(worst.before), percent(worst.after)]),
   );

@@ -2,6 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { edgeLines } from '../../src/cli/summary-edges.ts';
+import { WRITING } from '../../src/cli/writing.ts';
 import type { ReportEdge } from '../../src/model/report.ts';
 import type { SceneEdge } from '../../src/model/scene-file.ts';
 import { read, sceneOf } from '../helpers/scene-builder.ts';
@@ -30,7 +31,7 @@ it('lists sills first, the shortest first, and rounds to the unsafe side', () =>
     ...read(SCENE).report,
     edges: [row('wall', 149.6, 150), row('far', null, 150), row('door', 60, 50), row('gate', 120, 150)],
   };
-  const cells = edgeLines(SCENE, report)
+  const cells = edgeLines(SCENE, report, WRITING.en)
     .slice(1, -1)
     .map((text) => text.trim().split(/ {2,}/));
   expect(cells).toEqual([
@@ -43,5 +44,5 @@ it('lists sills first, the shortest first, and rounds to the unsafe side', () =>
 });
 
 it('has no lines where no edges are drawn', () => {
-  expect(edgeLines(sceneOf(), read(sceneOf()).report)).toEqual([]);
+  expect(edgeLines(sceneOf(), read(sceneOf()).report, WRITING.en)).toEqual([]);
 });

@@ -2,6 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { waterLines } from '../../src/cli/summary-water.ts';
+import { WRITING } from '../../src/cli/writing.ts';
 import { read, rect, sceneOf } from '../helpers/scene-builder.ts';
 
 const SCENE = sceneOf({
@@ -14,7 +15,7 @@ const SCENE = sceneOf({
     ],
   },
 });
-const lines = waterLines(read(SCENE).report);
+const lines = waterLines(read(SCENE).report, WRITING.en);
 const cells = (first: string) =>
   lines
     .find((line) => line.trim().startsWith(first))
@@ -22,7 +23,7 @@ const cells = (first: string) =>
     .split(/ {2,}/);
 
 it('nothing without outlets and rain', () => {
-  expect(waterLines(read(sceneOf()).report)).toEqual([]);
+  expect(waterLines(read(sceneOf()).report, WRITING.en)).toEqual([]);
 });
 
 it('what is held and flows: 12 m² of 100 mm that hold 40 %, C 0.4, a year 0.5', () => {
@@ -41,11 +42,11 @@ it('outlets and overflows in one table', () => {
 
 it('says where water rises without end, and whose matter it is', () => {
   const alone = { ...SCENE, deck: { ...SCENE.deck, outlets: SCENE.deck.outlets?.slice(0, 1) ?? [] } };
-  expect(waterLines(read(alone).report).some((line) => /O1 +no end/.test(line))).toBe(true);
+  expect(waterLines(read(alone).report, WRITING.en).some((line) => /O1 +no end/.test(line))).toBe(true);
   expect(lines.at(-2)).toMatch(/drainage engineer and the local code decide/);
 });
 
 it('without rain tells so', () => {
   const { rain: _, ...dry } = SCENE;
-  expect(waterLines(read(dry).report)[1]).toContain('No rain in the scene: catchments are told, flows are not');
+  expect(waterLines(read(dry).report, WRITING.en)[1]).toContain('No rain in the scene: catchments are told, flows are not');
 });

@@ -1,0 +1,69 @@
+/** What `diff`, `import` and `lighten` print, in German. */
+
+import type { CallWords } from './en-calls.ts';
+
+export const CALLS_DE: CallWords = {
+  note: 'Hinweis',
+  unreadable: {
+    missing: 'Diese Datei gibt es nicht. Name und Ordner prüfen.',
+    folder: 'Dies ist ein Ordner, erwartet wurde eine Datei.',
+    forbidden: 'Diese Datei darf nicht gelesen werden. Ihre Rechte prüfen.',
+    other: (why) => `Die Datei lässt sich nicht lesen (${why}).`,
+  },
+
+  deckExpected: (file) => `${file}: Erwartet wurde eine Szene; check sagt, was daran falsch ist.`,
+  answersExpected: (file) => `${file}: Antworten werden als JSON erwartet, zum Beispiel { "unit": "mm" }.`,
+  aScene: (name) => `${name}: eine Szene. Prüfen mit: npm run --silent check -- ${name} --language de`,
+  drawing: (name, kind, points) => `${name}: ${kind}, ${points} Punkte`,
+  size: (width, height, place) => `${width} × ${height} m ab ${place}`,
+  layers: 'Layer',
+  layersHead: ['Layer', 'Formen', 'gelesen', 'weggelassen'],
+  layerOff: (name) => `${name} (ausgeschaltet)`,
+  open: (count) => `Offene Fragen: ${count} (angenommen ist das Wahrscheinlichste; Antwort mit --answer ID=WERT)`,
+  settled: 'Geklärt',
+  mends: 'Änderungen und Hinweise',
+  scene: 'Szene',
+  noScene: 'keine, es gibt keinen Umriss',
+  sceneOf: (corners, openings) => `${corners} Ecken, ${openings} Öffnungen`,
+  waiting: 'Wartet auf Eingaben',
+  part: { bay: 'Feld', zone: 'Zone', edge: 'Rand', column: 'Stütze', tree: 'Baum' },
+  needs: (count, part, keys) => `${count} × ${part}: benötigt ${keys}`,
+  unassigned: 'Layer ohne Verwendung',
+
+  withinAll: 'Kein Feld überschreitet seine Grenze.',
+  aim: { cost: 'Am günstigsten', weight: 'Am leichtesten', change: 'Am wenigsten getauscht' },
+  unsolved: {
+    'no common answer': 'jede Grenze lässt sich einhalten, aber nicht alle zusammen',
+    time: 'in der Zeit wurde keine Lösung gefunden',
+    'no prices': 'die Materialien haben keine Preise',
+  },
+  passing: {
+    locked: 'sie soll bleiben, wie sie ist',
+    'not within its levels': 'ihr Aufbau passt nicht zwischen ihre Höhen',
+    'no layer to change': 'sie hat keine Lage, die sich ändern lässt',
+  },
+  passedOver: (zone, why) => `Zone ${zone} wurde übergangen: ${why}.`,
+  substrate: 'Substrat',
+  leftOut: (zone, change, says) => `Zone ${zone}: ${change} wurde ausgeschlossen. ${says}`,
+  notACheck:
+    'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis: Es entscheidet der Tragwerksplaner.',
+  noPrices: 'ohne Preise',
+  price: (before, after) => `Preis ${before} → ${after}`,
+  variant: (aim, proven, savedKN, exchangedM3) =>
+    `${aim}${proven ? '' : ' (Suche vorzeitig beendet)'}: ${savedKN} kN weniger, ${exchangedM3} m³ getauscht`,
+  limit: { permanent: 'ständig', total: 'gesamt', stage: 'Bauzustand' },
+  bayAt: (bay, kind, stage) => `Feld ${bay}, ${stage === null ? kind : `Bauzustand ${stage}`}`,
+  bayLoad: (before, after, permitted, binding) => `${before} → ${after} von ${permitted} kN/m²${binding ? ', maßgebend' : ''}`,
+  none: 'keine',
+  zoneLess: (zone, buildUp, savedKN) => `Zone ${zone} (${buildUp}), ${savedKN} kN weniger`,
+  obstacle: (n) =>
+    `${n.before} von ${n.permitted} kN/m²; so leicht wie möglich sind es noch ${n.lightest}, ${n.over} zu viel; davon ${n.others} aus dem, was sonst dort steht.`,
+  inTheWay: (list) => `Im Weg: ${list}.`,
+  hindrance: {
+    'substrate depth': 'Mindestdicke des Substrats',
+    'tree soil': 'Boden für Bäume',
+    room: 'Raum zwischen Decke und Fertighöhe',
+    'base course': 'Tragschicht unter dem Belag',
+    'locked zones': 'gesperrte Zonen',
+  },
+};

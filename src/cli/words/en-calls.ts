@@ -1,0 +1,90 @@
+/** What `diff`, `import` and `lighten` print, and why a file can't be read. */
+
+import type { LightenAim, LightenAnswer, LightenHindrance, LightenLoad, LightenPassing } from '../../model/lighten.ts';
+
+type Unsolved = LightenAnswer['unsolved'][number]['why'];
+
+export interface Unreadable {
+  readonly missing: string;
+  readonly folder: string;
+  readonly forbidden: string;
+  readonly other: (why: string) => string;
+}
+
+export interface ObstacleNumbers {
+  readonly before: string;
+  readonly permitted: string;
+  readonly lightest: string;
+  readonly over: string;
+  readonly others: string;
+}
+
+export const CALLS_EN = {
+  note: 'note',
+  unreadable: {
+    missing: 'there is no such file. Check the name and the folder.',
+    folder: 'this is a folder, a file was expected.',
+    forbidden: 'this file may not be read. Check its permissions.',
+    other: (why) => `the file can't be read (${why}).`,
+  } as Unreadable,
+
+  deckExpected: (file: string) => `${file}: a scene was expected; check says what is wrong with it.`,
+  answersExpected: (file: string) => `${file}: answers are expected as JSON, for example { "unit": "mm" }.`,
+  aScene: (name: string) => `${name}: a scene. Check it with: npm run --silent check -- ${name}`,
+  drawing: (name: string, kind: string, points: number) => `${name}: ${kind}, ${points} points`,
+  size: (width: string, height: string, place: string) => `${width} × ${height} m from ${place}`,
+  layers: 'Layers',
+  layersHead: ['layer', 'shapes', 'used', 'left out'],
+  layerOff: (name: string) => `${name} (off)`,
+  open: (count: number) => `Open questions: ${count} (the best guess was taken; answer with --answer ID=VALUE)`,
+  settled: 'Settled',
+  mends: 'Changes and notes',
+  scene: 'Scene',
+  noScene: 'none, there is no outline',
+  sceneOf: (corners: number, openings: number) => `${corners} corners, ${openings} openings`,
+  waiting: 'Waits for entries',
+  part: { bay: 'bay', zone: 'zone', edge: 'edge', column: 'column', tree: 'tree' } as Readonly<
+    Record<'bay' | 'zone' | 'edge' | 'column' | 'tree', string>
+  >,
+  needs: (count: number, part: string, keys: string) => `${count} × ${part}: needs ${keys}`,
+  unassigned: 'Layers without a role',
+
+  withinAll: 'No bay is over its limit.',
+  aim: { cost: 'Cheapest', weight: 'Lightest', change: 'Least exchanged' } as Readonly<Record<LightenAim, string>>,
+  unsolved: {
+    'no common answer': 'each limit can be kept, but not all of them together',
+    time: 'no answer was found in time',
+    'no prices': 'the materials have no prices',
+  } as Readonly<Record<Unsolved, string>>,
+  passing: {
+    locked: 'it is to stay as it is',
+    'not within its levels': 'its build-up is not within its levels',
+    'no layer to change': 'it has no layer to change',
+  } as Readonly<Record<LightenPassing, string>>,
+  passedOver: (zone: string, why: string) => `zone ${zone} was passed over: ${why}.`,
+  substrate: 'substrate',
+  leftOut: (zone: string, change: string, says: string) => `zone ${zone}: ${change} was left out. ${says}`,
+  notACheck: 'Compares entered loads with entered limits. Not a structural check: the structural engineer decides.',
+  noPrices: 'no prices',
+  price: (before: string, after: string) => `price ${before} → ${after}`,
+  variant: (aim: string, proven: boolean, savedKN: string, exchangedM3: string) =>
+    `${aim}${proven ? '' : ' (search stopped early)'}: ${savedKN} kN less, ${exchangedM3} m³ exchanged`,
+  limit: { permanent: 'permanent', total: 'total', stage: 'stage' } as Readonly<Record<LightenLoad['kind'], string>>,
+  bayAt: (bay: string, kind: string, stage: string | null) => `bay ${bay}, ${stage === null ? kind : `stage ${stage}`}`,
+  bayLoad: (before: string, after: string, permitted: string, binding: boolean) =>
+    `${before} → ${after} of ${permitted} kN/m²${binding ? ', binding' : ''}`,
+  none: 'none',
+  zoneLess: (zone: string, buildUp: string, savedKN: string) => `zone ${zone} (${buildUp}), ${savedKN} kN less`,
+  obstacle: (n: ObstacleNumbers) =>
+    `${n.before} of ${n.permitted} kN/m²; as light as it may be it is still ${n.lightest}, ${n.over} too much; ${n.others} of it is what else stands there.`,
+  inTheWay: (list: string) => `In the way: ${list}.`,
+  hindrance: {
+    'substrate depth': 'least depth of the substrate',
+    'tree soil': 'soil for trees',
+    room: 'room between deck and finish',
+    'base course': 'base course under paving',
+    'locked zones': 'locked zones',
+  } as Readonly<Record<LightenHindrance, string>>,
+};
+
+export type CallWords = typeof CALLS_EN;
