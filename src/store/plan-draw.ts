@@ -4,23 +4,27 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Issue } from '../model/issue.ts';
 import type { PointM } from '../model/scene-file.ts';
 
-/** What can be drawn; what it becomes in the scene is told by `src/edit`. */
+/** What can be drawn; what it becomes in the scene is told by `ui/facts/drawn-kinds.ts`. */
 export const DRAWN_KINDS = [
   'zone',
+  'hole',
   'bay',
   'outline',
   'opening',
-  'edge',
+  'upstand',
+  'threshold',
   'outlet',
   'overflow',
   'column',
   'level',
+  'breakline',
   'tree',
   'line',
   'block',
   'retaining',
   'route',
-  'set-up area',
+  'set-up',
+  'movement',
   'access point',
   'stockpile',
   'plant',
@@ -61,6 +65,8 @@ export interface PlanProblem {
   readonly says?: string;
   /** Where it is, coordinates of the file. */
   readonly at: PointM | null;
+  /** Outline as it would have become. */
+  readonly ghost?: readonly PointM[];
 }
 
 /** Which place of the deck is at which pixel. */
@@ -71,6 +77,20 @@ export interface Surface {
   readonly panPx: PointM;
 }
 
+/** Where the pointer is, or what it has caught: coordinates of the file. */
+export interface PlanAim {
+  readonly at: PointM;
+  /** Kind of what is caught; null for nothing. */
+  readonly caught: string | null;
+  readonly guide: readonly [PointM, PointM] | null;
+}
+
+export interface PlanVertex {
+  /** Hole, building line or, where absent, the outline or line itself. */
+  readonly piece?: number | 'building' | undefined;
+  readonly index: number;
+}
+
 export interface PlanState {
   /** Null until the plan knows its size. */
   readonly surface: Surface | null;
@@ -79,9 +99,13 @@ export interface PlanState {
   readonly rectangle: boolean;
   /** Points set so far, coordinates of the file. */
   readonly points: readonly PointM[];
-  /** Point of the chosen part that is chosen itself: ring and place in it. */
-  readonly vertex: { readonly ring: number; readonly index: number } | null;
+  readonly aim: PlanAim | null;
+  /** What was typed for parts of a kind that are still to be drawn. */
+  readonly given: Readonly<Partial<Record<DrawnKind, object>>>;
+  /** Point of the chosen part that is chosen itself. */
+  readonly vertex: PlanVertex | null;
   readonly snapping: boolean;
+  /** Points that several parts have in common move together. */
   readonly shared: boolean;
   readonly hidden: ReadonlySet<PlanLayer>;
   readonly locked: ReadonlySet<PlanLayer>;
@@ -95,11 +119,14 @@ export interface PlanState {
 
 export interface PlanActions {
   setSurface(surface: Surface): void;
+  /** Back to choosing; what was being drawn is gone. */
   choose(): void;
   draw(kind: DrawnKind, rectangle?: boolean): void;
   use(tool: PlanTool): void;
   setPoints(points: readonly PointM[]): void;
-  setVertex(vertex: PlanState['vertex']): void;
+  setAim(aim: PlanAim | null): void;
+  give(kind: DrawnKind, given: object): void;
+  setVertex(vertex: PlanVertex | null): void;
   tell(problem: PlanProblem | null): void;
   toggle(what: 'snapping' | 'shared' | 'wide'): void;
   toggleLayer(of: 'hidden' | 'locked', layer: PlanLayer): void;
@@ -119,11 +146,12 @@ export function createPlanStore(): PlanStore {
     tool: 'choose',
     kind: 'zone',
     rectangle: false,
+    aim: null,
+    given: {},
     snapping: true,
     shared: true,
     hidden: new Set<PlanLayer>(),
-    // The deck itself is drawn once and then in the way.
-    locked: new Set<PlanLayer>(['outline']),
+    locked: new Set<PlanLayer>(),
     tab: 'parts',
     wide: false,
     look: { count: 0, at: 'all' },
@@ -132,6 +160,8 @@ export function createPlanStore(): PlanStore {
     draw: (kind, rectangle = get().rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle }),
     use: (tool) => set({ ...PUT_DOWN, tool }),
     setPoints: (points) => set({ points, problem: null }),
+    setAim: (aim) => set({ aim }),
+    give: (kind, given) => set({ given: { ...get().given, [kind]: given } }),
     setVertex: (vertex) => set({ vertex }),
     tell: (problem) => set({ problem }),
     toggle: (what) => set({ [what]: !get()[what] }),

@@ -59,6 +59,7 @@ const CHOICES = [
   'permanent',
   'stage',
   'over',
+  'no gap',
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
   { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
 ];

@@ -19,10 +19,14 @@ import { edit, edits, newScene } from './de-edits.ts';
 import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
+import { imports } from './de-import.ts';
+import { draw } from './de-plan.ts';
 import { sceneTexts } from './de-scenes.ts';
 import { section } from './de-section.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './de-sheets.ts';
 import { siteTexts } from './de-site.ts';
+import { stageEditor } from './de-stages.ts';
+import { lighten, variants } from './de-variants.ts';
 import { walk } from './de-walk.ts';
 import { water } from './de-water.ts';
 import { wheels } from './de-wheels.ts';
@@ -359,10 +363,15 @@ export const de: Texts = {
     garden: 'fertige Anlage',
   },
   help,
+  draw,
   file,
   edit,
   edits,
+  stageEditor,
   newScene,
+  imports,
+  variants,
+  lighten,
   empty: {
     title: 'Was auf der Decke liegt und was die Decke tragen darf',
     says: 'Eine Szene mit einer begrünten Decke öffnen: ihre Lagen in 3D, die Last jeder Zelle gegen die zulässige Last ihres Feldes, in der fertigen Anlage und in jedem Bauzustand.',

@@ -29,10 +29,14 @@ import { edit, edits, newScene } from './en-edits.ts';
 import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
+import { imports } from './en-import.ts';
+import { draw } from './en-plan.ts';
 import { sceneTexts } from './en-scenes.ts';
 import { section } from './en-section.ts';
 import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts';
 import { siteTexts } from './en-site.ts';
+import { stageEditor } from './en-stages.ts';
+import { lighten, variants } from './en-variants.ts';
 import { water } from './en-water.ts';
 import { wheels } from './en-wheels.ts';
 import {
@@ -367,10 +371,15 @@ export const en = {
     garden: 'finished garden',
   },
   help,
+  draw,
   file,
   edit,
   edits,
+  stageEditor,
   newScene,
+  imports,
+  variants,
+  lighten,
   empty: {
     title: 'What lies on the deck, and what the deck may carry',
     says: 'Open a scene of a podium deck: its layers in 3D, the load of every cell against the permitted load of its bay, in the finished garden and in every stage of building it.',
