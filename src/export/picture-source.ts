@@ -6,9 +6,10 @@ import type { PictureInput } from '../mesh/picture-input.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
 import type { Language } from '../model/language.ts';
 import type { Picture } from '../model/picture.ts';
+import { derivedStageName } from '../model/roles.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
-import { derivedStageName, namesOf } from '../project/words/names.ts';
+import { namesOf } from '../project/words/names.ts';
 
 /** Level that becomes height 0: whole metres towards 0, so that levels near 0 stay as they are [m]. */
 export function datumOf({ evaluation }: Project): number {

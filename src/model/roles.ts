@@ -1,5 +1,7 @@
 /** Roles of layers, bottom to top as usually laid (contract.md, section 1). */
 
+import type { Language } from './language.ts';
+
 export const ROLES = [
   'root barrier',
   'protection',
@@ -36,3 +38,12 @@ export const ROLES_DE: Readonly<Record<Role, string>> = {
   substrate: 'Substrat',
   vegetation: 'Bewuchs',
 };
+
+/** Name of a stage that was derived, in the language spoken: it is called after the role it lays. */
+export function derivedStageName(name: string, language: Language): string {
+  if (language === 'en') return name;
+  if (name === 'Trees, walls and blocks') return 'Bäume, Mauern und Blöcke';
+  const [, role, count] = /^(.*?)( \(\d+\))?$/.exec(name) ?? [];
+  const german = Object.entries(ROLES_DE).find(([key]) => key === role?.toLowerCase())?.[1];
+  return german === undefined ? name : `${german}${count ?? ''}`;
+}

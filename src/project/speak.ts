@@ -5,11 +5,12 @@ import type { Language } from '../model/language.ts';
 import type { CoreLog } from '../model/maps.ts';
 import type { Report } from '../model/report.ts';
 import type { ReportCoefficient } from '../model/report-water.ts';
+import { derivedStageName } from '../model/roles.ts';
 import type { RunPose } from '../model/run.ts';
 import type { Project } from './evaluate-project.ts';
 import { wordFinding } from './finding-text.ts';
 import { notChecked } from './not-checked.ts';
-import { derivedStageName, type Names, namesOf } from './words/names.ts';
+import { type Names, namesOf } from './words/names.ts';
 
 /** An evaluated project, as `evaluateProject` gives it, in a language. */
 export function speakProject(project: Project, language: Language): Project {

@@ -2,10 +2,11 @@
 
 import { signedAreaM2 } from '../core/geometry/ring.ts';
 import type { StageView, StockpileView } from '../model/maps.ts';
+import { derivedStageName } from '../model/roles.ts';
 import type { SceneStockpile } from '../model/scene-file.ts';
 import type { Project } from './evaluate-project.ts';
 import { laidOf } from './take-off.ts';
-import { derivedStageName, type Names, namesOf } from './words/names.ts';
+import { type Names, namesOf } from './words/names.ts';
 
 type Laid = StageView['lays'][number];
 

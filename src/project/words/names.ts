@@ -3,7 +3,6 @@
 import { materialById, vehicleById } from '../../catalogue/catalogue.ts';
 import { MATERIALS_DE, NAMES_DE, VEHICLES_DE } from '../../catalogue/german-names.ts';
 import type { Language } from '../../model/language.ts';
-import { ROLES_DE } from '../../model/roles.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import { sourceDe } from './source-de.ts';
 
@@ -53,13 +52,4 @@ export function namesOf(scene: SceneFile | null, language: Language): Names {
 function thingDe(text: string): string {
   const kind = Object.keys(THINGS).find((thing) => text.startsWith(`${thing} `));
   return kind === undefined ? text : `${THINGS[kind]}${text.slice(kind.length)}`;
-}
-
-/** A stage that was derived is named after the role it lays. */
-export function derivedStageName(name: string, language: Language): string {
-  if (language === 'en') return name;
-  if (name === 'Trees, walls and blocks') return 'Bäume, Mauern und Blöcke';
-  const [, role, count] = /^(.*?)( \(\d+\))?$/.exec(name) ?? [];
-  const german = Object.entries(ROLES_DE).find(([key]) => key === role?.toLowerCase())?.[1];
-  return german === undefined ? name : `${german}${count ?? ''}`;
 }
