@@ -36,8 +36,13 @@ export function nextVariantId(variants: readonly SceneVariant[]): string {
  * @returns what changes
  */
 export function kept(scene: SceneFile, name: string): ScenePatch {
+  return withScheme(scene, name, schemeOf(scene));
+}
+
+/** Keeps any scheme as one more variant. */
+export function withScheme(scene: SceneFile, name: string, scheme: SceneScheme): ScenePatch {
   const variants = scene.variants ?? [];
-  return { variants: [...variants, { id: nextVariantId(variants), name, scheme: schemeOf(scene) }] };
+  return { variants: [...variants, { id: nextVariantId(variants), name, scheme }] };
 }
 
 /**

@@ -29,6 +29,7 @@ export const EDIT_PARTS = [
   'rain',
   'limits',
   'probe',
+  'variant',
 ] as const;
 export type EditPart = (typeof EDIT_PARTS)[number];
 

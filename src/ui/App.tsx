@@ -10,6 +10,7 @@ import './frame/frame.css';
 import './frame/legend.css';
 import './frame/plan.css';
 import './frame/tools.css';
+import './import/import.css';
 import './log/log.css';
 import './section/section.css';
 import './export/export.css';
@@ -22,8 +23,10 @@ import './side/sheets.css';
 import './side/water.css';
 import './side/wheels.css';
 import './stage/stage.css';
+import './variants/variants.css';
 import './walk/walk.css';
 import { type ReactNode, useMemo } from 'react';
+import type { ImportStore } from '../store/import-store.ts';
 import type { SceneStore } from '../store/scene-store.ts';
 import type { ViewStore } from '../store/view-store.ts';
 import { EditPanel } from './edit/EditPanel.tsx';
@@ -37,6 +40,7 @@ import { LiveSummary } from './frame/LiveSummary.tsx';
 import { RefusalSheet } from './frame/RefusalSheet.tsx';
 import { type Demo, TopStrip } from './frame/TopStrip.tsx';
 import { ViewArea } from './frame/ViewArea.tsx';
+import { ImportPage } from './import/ImportPage.tsx';
 import { useLanguage } from './language.ts';
 import { CorePanel } from './log/CorePanel.tsx';
 import { Hatches } from './parts/Hatches.tsx';
@@ -58,12 +62,13 @@ import { WalkPanels } from './walk/WalkPanels.tsx';
 export interface AppProps {
   readonly scene: SceneStore;
   readonly view: ViewStore;
+  readonly imports: ImportStore;
   readonly demos: readonly Demo[];
   readonly canvas: ReactNode;
 }
 
-export function App({ scene, view, demos, canvas }: AppProps) {
-  const stores = useMemo(() => ({ scene, view }), [scene, view]);
+export function App({ scene, view, imports, demos, canvas }: AppProps) {
+  const stores = useMemo(() => ({ scene, view, imports }), [scene, view, imports]);
   return (
     <StoresContext value={stores}>
       <Hatches />
@@ -72,6 +77,7 @@ export function App({ scene, view, demos, canvas }: AppProps) {
       </WithDerivations>
       <TalkMode />
       <SheetOverlay />
+      <ImportPage />
     </StoresContext>
   );
 }

@@ -11,12 +11,14 @@ const PlanEditor = lazy(() => import('../plan/PlanEditor.tsx').then((module) => 
 const BuildUpEditor = lazy(() => import('../build-ups/BuildUpEditor.tsx').then((module) => ({ default: module.BuildUpEditor })));
 const StageEditor = lazy(() => import('../stages/StageEditor.tsx').then((module) => ({ default: module.StageEditor })));
 const VariantSheet = lazy(() => import('../variants/VariantSheet.tsx').then((module) => ({ default: module.VariantSheet })));
+const LightenSheet = lazy(() => import('../lighten/LightenSheet.tsx').then((module) => ({ default: module.LightenSheet })));
 
 const PAGES: Readonly<Record<EditorName, () => ReactNode>> = {
   plan: () => <PlanEditor />,
   'build-ups': () => <BuildUpEditor />,
   stages: () => <StageEditor />,
   variants: () => <VariantSheet />,
+  lighten: () => <LightenSheet />,
 };
 
 export function EditPanel({ editor }: { readonly editor: EditorName }) {

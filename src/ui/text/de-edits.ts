@@ -30,6 +30,7 @@ const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = 
   rain: ['Regen', 'Regen'],
   limits: ['Grenzwerte', 'Grenzwerte'],
   probe: ['Messung', 'Messungen'],
+  variant: ['Variante', 'Varianten'],
 };
 
 const ACTS: Readonly<Record<EditAct, string>> = {
@@ -70,7 +71,7 @@ export const edit: Texts['edit'] = {
   open: 'Bearbeiten',
   title: 'Bearbeiten',
   leave: 'Bearbeiten beenden',
-  pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten' },
+  pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten', lighten: 'Leichter' },
 };
 
 export const newScene: Texts['newScene'] = {

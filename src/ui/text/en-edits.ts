@@ -29,6 +29,7 @@ const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = 
   rain: ['rain', 'rain'],
   limits: ['limits', 'limits'],
   probe: ['probe', 'probes'],
+  variant: ['variant', 'variants'],
 };
 
 const ACTS: Readonly<Record<EditAct, string>> = {
@@ -69,7 +70,7 @@ export const edit = {
   open: 'Edit',
   title: 'Editor',
   leave: 'Leave the editor',
-  pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants' },
+  pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants', lighten: 'Lighten' },
 } as const;
 
 export const newScene = {

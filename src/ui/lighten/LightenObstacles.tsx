@@ -1,0 +1,35 @@
+/** Where nothing can help, and why: limits in the way, aims without an answer, zones and changes left out. */
+
+import type { LightenAnswer } from '../../model/lighten.ts';
+import { t } from '../text/text.ts';
+import { useGo } from '../use-go.ts';
+
+export function LightenObstacles({ answer }: { readonly answer: LightenAnswer }) {
+  const { obstacles, unsolved, passedOver, leftOut } = answer;
+  const go = useGo();
+  if (obstacles.length + unsolved.length + passedOver.length + leftOut.length === 0) return null;
+  return (
+    <section className="sheet-part">
+      <h2 className="block-title">{t.lighten.obstacles}</h2>
+      <ul className="variant-changes">
+        {obstacles.map((obstacle) => (
+          <li key={`${obstacle.bay} ${obstacle.kind} ${obstacle.stage}`}>
+            {t.lighten.obstacle(obstacle)} {obstacle.hindrances.length > 0 && `${t.lighten.inTheWay(obstacle.hindrances)} `}
+            <button type="button" className="row-button" onClick={() => go.toBay(obstacle.bay, obstacle.at)}>
+              {t.lighten.showPlace}
+            </button>
+          </li>
+        ))}
+        {unsolved.map(({ aim, why }) => (
+          <li key={`${aim} ${why}`}>{t.lighten.unsolved(aim, why)}</li>
+        ))}
+        {passedOver.map(({ zone, why }) => (
+          <li key={zone}>{t.lighten.passedOver(zone, why)}</li>
+        ))}
+        {leftOut.map(({ zone, change, says }) => (
+          <li key={`${zone} ${change}`}>{t.lighten.leftOut(zone, change, says)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
