@@ -5,7 +5,12 @@ export interface MeasuredBlock {
   readonly key: string;
   readonly height: number;
   /** A table: height of what is repeated on each page, and of each row. */
-  readonly table?: { readonly head: number; readonly rows: readonly number[] };
+  readonly table?: {
+    readonly head: number;
+    readonly rows: readonly number[];
+    /** What the first row of a continued part may need beyond its own height, for words repeated in it. */
+    readonly repeated?: number;
+  };
 }
 
 /** A block, or the rows `from` … `to` (exclusive) of a table. */
@@ -54,8 +59,8 @@ export function pageBreaks(blocks: readonly MeasuredBlock[], room: number): Page
   return pages;
 }
 
-function rowsThatFit({ head, rows }: NonNullable<MeasuredBlock['table']>, from: number, room: number) {
-  let height = head;
+function rowsThatFit({ head, rows, repeated = 0 }: NonNullable<MeasuredBlock['table']>, from: number, room: number) {
+  let height = head + (from > 0 ? repeated : 0);
   let count = 0;
   for (const row of rows.slice(from)) {
     if (height + row > room) break;

@@ -1,8 +1,8 @@
 /** A sheet on its pages, as they will be printed: measured once out of sight, then parted; head and foot on each page. */
 
-import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { type CSSProperties, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import { type MeasuredBlock, type PagePart, pageBreaks } from '../facts/page-breaks.ts';
-import { isTable, type PaperSize, roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
+import { isTable, type PaperSize, roomMm, rowsOfPart, type SheetBlock, type TableBlock } from './paged-sheet.ts';
 
 const PX_PER_MM = 96 / 25.4;
 
@@ -38,23 +38,24 @@ export function PagedSheet({ paper, blocks, head, foot, continued, onPages }: Pr
   return (
     <>
       {pages.map((parts, at) => (
-        <section
+        <div
           // biome-ignore lint/suspicious/noArrayIndexKey: a page is its number
           key={at}
-          className="paper"
-          style={{ width: `${paper.widthMm}mm`, height: `${paper.heightMm}mm` }}
-          aria-label={`${at + 1} / ${pages.length}`}
+          className="paper-frame"
+          style={{ '--paper-width': `${paper.widthMm}mm`, '--paper-height': `${paper.heightMm}mm` } as CSSProperties}
         >
-          <header className="paper-head">{head}</header>
-          <div className="paper-body">
-            {parts.map(({ key, from, to }) => {
-              const block = byKey.get(key);
-              if (block === undefined) return null;
-              return <Block key={`${key} ${from ?? ''}`} block={block} from={from} to={to} continued={from ? continued : null} />;
-            })}
-          </div>
-          <footer className="paper-foot">{foot(at + 1, pages.length)}</footer>
-        </section>
+          <section className="paper" aria-label={`${at + 1} / ${pages.length}`}>
+            <header className="paper-head">{head}</header>
+            <div className="paper-body">
+              {parts.map(({ key, from, to }) => {
+                const block = byKey.get(key);
+                if (block === undefined) return null;
+                return <Block key={`${key} ${from ?? ''}`} block={block} from={from} to={to} continued={from ? continued : null} />;
+              })}
+            </div>
+            <footer className="paper-foot">{foot(at + 1, pages.length)}</footer>
+          </section>
+        </div>
       ))}
       {/* Last: hatches are found by the first of their name, and what is hidden here draws none. */}
       <div className="paper-measure" ref={measure} style={{ width: `${roomMm(paper).widthMm}mm` }} aria-hidden="true" inert>
@@ -72,7 +73,9 @@ function measured(root: HTMLElement): MeasuredBlock[] {
     const rows = [...element.querySelectorAll(':scope > .paper-table > tbody > tr')].map((row) => row.getBoundingClientRect().height);
     const key = element.getAttribute('data-block') ?? '';
     if (rows.length === 0) return { key, height };
-    return { key, height, table: { head: height - rows.reduce((sum, row) => sum + row, 0), rows } };
+    const isGrouped = element.querySelector('tbody > tr > th:empty') !== null;
+    const repeated = isGrouped ? Math.max(...rows) - Math.min(...rows) : 0;
+    return { key, height, table: { head: height - rows.reduce((sum, row) => sum + row, 0), rows, repeated } };
   });
 }
 
@@ -92,7 +95,7 @@ function Block({ block, from, to, continued }: BlockProps) {
 }
 
 function PaperTable({ block, from, to, continued }: BlockProps & { readonly block: TableBlock }) {
-  const { title, says, columns, rows, width = 1 } = block;
+  const { title, says, columns, width = 1 } = block;
   const all = columns.reduce((sum, { part }) => sum + part, 0);
   return (
     <>
@@ -116,7 +119,7 @@ function PaperTable({ block, from, to, continued }: BlockProps & { readonly bloc
           </tr>
         </thead>
         <tbody>
-          {rows.slice(from, to).map(({ key, cells, mark }) => (
+          {rowsOfPart(block, from, to).map(({ key, cells, mark }) => (
             <tr key={key} data-mark={mark}>
               {cells.map((cell, i) => {
                 const text = columns[i]?.text === true;

@@ -26,12 +26,14 @@ interface Props {
   readonly pages: number;
   readonly onChoose: (choices: SheetChoices) => void;
   readonly onClose: () => void;
+  /** How the preview is seen. */
+  readonly children: ReactNode;
 }
 
 /** Each in its own language, so that whoever needs it can read it. */
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
-export function SheetBar({ sheet, on, choices, pages, onChoose, onClose }: Props) {
+export function SheetBar({ sheet, on, choices, pages, onChoose, onClose, children }: Props) {
   const { words, stage } = on;
   const choose = (change: Partial<SheetChoices>) => onChoose({ ...choices, ...change });
   const ofStage = (sheet === 'heaps' || sheet === 'talk') && stage !== null;
@@ -61,6 +63,7 @@ export function SheetBar({ sheet, on, choices, pages, onChoose, onClose }: Props
         </Choice>
       </div>
       <div className="sheet-actions">
+        {children}
         <button type="button" className="button button-main" onClick={() => window.print()}>
           {words.print}
         </button>

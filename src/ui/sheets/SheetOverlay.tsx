@@ -10,7 +10,6 @@ import { qrCode } from '../facts/qr-code.ts';
 import { useShareLink } from '../file/use-share-link.ts';
 import { type PrintWords, printWords } from '../text/print-words.ts';
 import { useScene, useView } from '../use-stores.ts';
-import { useWidth } from '../use-width.ts';
 import { DerivationPanel } from './DerivationPanel.tsx';
 import { DerivationsContext } from './Derived.tsx';
 import { engineerBlocks } from './engineer-blocks.tsx';
@@ -23,11 +22,8 @@ import { SheetBar, type SheetChoices } from './SheetBar.tsx';
 import { drawingOf, paperFor, type SheetDrawing, sectionBlocks } from './section-blocks.tsx';
 import type { SheetContext } from './sheet-context.ts';
 import { TalkPage } from './TalkPage.tsx';
+import { usePreview } from './use-preview.ts';
 import { useStagePicture } from './use-stage-picture.ts';
-
-const PX_PER_MM = 96 / 25.4;
-/** Left and right of a page in the preview [px]. */
-const BESIDE_PX = 32;
 
 export function SheetOverlay() {
   const sheet = useView((state) => state.sheet);
@@ -63,9 +59,7 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
   const { material, scale } = choices;
   const blocks = useMemo(() => blocksOf(sheet, on, { material, scale, drawing, picture }), [sheet, on, material, scale, drawing, picture]);
   const derivations = useMemo(() => ({ ask: setAsk, title: words.derivation.title }), [words]);
-  const desk = useRef<HTMLDivElement>(null);
-  const width = useWidth(desk);
-  const zoom = Math.min(1, (width - BESIDE_PX) / (paper.widthMm * PX_PER_MM));
+  const { desk, zoom, isReduced, isActual, setActual } = usePreview(paper);
   const close = useCallback(() => showSheet(null), [showSheet]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Escape') return;
@@ -80,7 +74,7 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
       if (before instanceof HTMLElement) before.focus();
     };
   }, []);
-  const style = { '--paper-zoom': zoom > 0 ? zoom : 1 } as CSSProperties;
+  const style = { '--paper-zoom': zoom } as CSSProperties;
   return (
     <div
       ref={overlay}
@@ -95,7 +89,13 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
       style={style}
     >
       <style>{`@page { size: ${paper.widthMm}mm ${paper.heightMm}mm; margin: 0; }`}</style>
-      <SheetBar sheet={sheet} on={on} choices={choices} pages={pages} onChoose={setChoices} onClose={close} />
+      <SheetBar sheet={sheet} on={on} choices={choices} pages={pages} onChoose={setChoices} onClose={close}>
+        {isReduced && (
+          <button type="button" className="button" aria-pressed={isActual} onClick={() => setActual(!isActual)}>
+            {words.actual}
+          </button>
+        )}
+      </SheetBar>
       <div className="sheet-desk" ref={desk}>
         <DerivationsContext value={derivations}>
           <PagedSheet

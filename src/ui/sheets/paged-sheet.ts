@@ -47,6 +47,15 @@ export type SheetBlock = TableBlock | PlainBlock;
 
 export const isTable = (block: SheetBlock): block is TableBlock => 'rows' in block;
 
+/** Rows of one page. Words that stand for several rows are repeated in the first of them there. */
+export function rowsOfPart({ columns, rows }: TableBlock, from = 0, to = rows.length): TableBlock['rows'] {
+  const [first, ...others] = rows.slice(from, to);
+  if (first === undefined || first.cells[0] !== '') return rows.slice(from, to);
+  const head = rows.slice(0, from).findLast(({ cells }) => cells[0] !== '');
+  const cells = first.cells.map((cell, i) => ((i === 0 || columns[i]?.text) && cell === '' ? head?.cells[i] : cell));
+  return [{ ...first, cells }, ...others];
+}
+
 /** Heads in the order given, with the share of the width of each; a share in brackets is a column of words. */
 export function columnsOf(heads: readonly string[], parts: readonly (number | readonly [number])[]): TableColumn[] {
   return heads.map((head, i) => {

@@ -101,7 +101,7 @@ const TERMS: Readonly<Record<TermName, string>> = {
 };
 
 const basis = ({ document, revision, date }: SceneBasis) =>
-  [document, revision && `Rev. ${revision}`, date].filter((part) => part !== undefined && part !== '').join(' ');
+  [document, revision && `Index ${revision}`, date].filter((part) => part !== undefined && part !== '').join(' ');
 
 const fields = (bays: readonly string[]) => `${bays.length === 1 ? 'Feld' : 'Felder'} ${bays.join(', ')}`;
 
@@ -119,6 +119,7 @@ export const print: Worded<typeof enPrint> = {
   scale: 'Maßstab',
   paperName: (name) => (name === 'A4' ? 'A4 hoch' : 'A3 quer'),
   preview: (sheet, pages) => `${sheet}: ${pages === 1 ? '1 Seite' : `${pages} Seiten`}`,
+  actual: 'Wahre Größe',
   making: 'Seiten werden gesetzt …',
   notACheck: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzen. Kein Standsicherheitsnachweis.',
   decides: 'Tragwerksplaner und örtliche Regeln entscheiden.',
@@ -220,7 +221,7 @@ export const print: Worded<typeof enPrint> = {
   findings: {
     head: ['', 'Was', 'Wo', 'Regel und Quelle'],
     none: 'Kein Befund. Das sagt nur, dass die eingegebenen Zahlen keine Regel dieser Fassung verletzen.',
-    count: (stops, checks, notes) => `${stops} Halt · ${checks} Prüfen · ${notes} Hinweis`,
+    count: (stops, checks, notes) => `Halt: ${stops} · Prüfen: ${checks} · Hinweis: ${notes}`,
     severity: { stop: 'Halt', check: 'Prüfen', note: 'Hinweis' },
     legend: 'Halt: darf so nicht gebaut werden. Prüfen: jemand muss nachsehen. Hinweis: zur Kenntnis.',
     bay: (id) => `Feld ${id}`,

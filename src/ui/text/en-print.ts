@@ -115,6 +115,7 @@ export const print = {
   scale: 'Scale',
   paperName: (name: 'A4' | 'A3') => (name === 'A4' ? 'A4 upright' : 'A3 lying'),
   preview: (sheet: string, pages: number) => `${sheet}: ${pages === 1 ? '1 page' : `${pages} pages`}`,
+  actual: 'Actual size',
   making: 'Laying out the pages…',
   notACheck: 'Compares entered loads with entered limits. Not a structural check.',
   decides: 'The structural engineer and local rules decide.',
@@ -215,7 +216,7 @@ export const print = {
   findings: {
     head: ['', 'What', 'Where', 'Rule and source'],
     none: 'No finding. That says only that no rule of this version was broken by the numbers entered.',
-    count: (stops: number, checks: number, notes: number) => `${stops} stop · ${checks} check · ${notes} note`,
+    count: (stops: number, checks: number, notes: number) => `Stop: ${stops} · Check: ${checks} · Note: ${notes}`,
     severity: { stop: 'Stop', check: 'Check', note: 'Note' },
     legend: 'Stop: must not be built so. Check: someone must look. Note: to know.',
     bay: (id: string) => `bay ${id}`,
