@@ -5,14 +5,16 @@ import '@fontsource/barlow/latin-500.css';
 import '@fontsource/barlow/latin-600.css';
 import '@fontsource/barlow-condensed/latin-500.css';
 import '@fontsource/barlow-condensed/latin-600.css';
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, wrap } from 'comlink';
 import { lazy, StrictMode, Suspense, useMemo } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStore } from 'zustand';
 import type { Engine } from './model/engine.ts';
+import type { Importer } from './model/importer.ts';
 import type { Language } from './model/language.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
 import { isEditor } from './store/edit-view.ts';
+import { createImportStore, type ImportWorker } from './store/import-store.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { isSheet } from './store/sheet-view.ts';
 import { createViewStore } from './store/view-store.ts';
@@ -41,6 +43,7 @@ const engine: Remote<Engine> = wrap<Engine>(new Worker(new URL('./worker/main.ts
 const view = createViewStore(startLanguage(), keptUnits());
 followLanguage(view);
 const scene = createSceneStore(engine, view);
+const imports = createImportStore(startImporter, scene, view);
 
 const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
 
@@ -70,7 +73,7 @@ const root = document.getElementById('root');
 if (root === null) throw new Error('main: index.html has no element with the id "root"');
 createRoot(root).render(
   <StrictMode>
-    <App scene={scene} view={view} demos={demos} canvas={<Deck />} />
+    <App scene={scene} view={view} imports={imports} demos={demos} canvas={<Deck />} />
   </StrictMode>,
 );
 
@@ -78,6 +81,23 @@ const wanted = new URLSearchParams(location.search).get('scene') ?? DEMO_ORDER[0
 const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
 // The scene of a link is opened by the page itself, with a word where the link is damaged.
 if (first && !isLink(location.hash)) void open(first);
+
+/** Its worker comes with the first file and goes with it. */
+function startImporter(): ImportWorker {
+  const worker = new Worker(new URL('./worker/import-main.ts', import.meta.url), { type: 'module' });
+  const remote = wrap<Importer>(worker);
+  const crash = new Promise<never>((_, reject) => {
+    worker.addEventListener('error', (event) => reject(new Error(event.message)));
+  });
+  const importer: Importer = {
+    open: (file, name, ask, onProgress) => remote.open(file, name, ask, proxy(onProgress)),
+    again: (ask, onProgress) => remote.again(ask, proxy(onProgress)),
+    told: (language) => remote.told(language),
+    draft: (ask) => remote.draft(ask),
+    take: (ask, on) => remote.take(ask, on),
+  };
+  return { importer, crash, stop: () => worker.terminate() };
+}
 
 async function open(demo: (typeof demos)[number]): Promise<void> {
   await scene.getState().openText(demo.name, await demo.load());
@@ -101,6 +121,7 @@ Object.defineProperty(window, '__loamdeck', {
   value: {
     scene: () => scene.getState(),
     view: () => view.getState(),
+    imports: () => imports.getState(),
     probe: viewProbe,
     get ready() {
       const { canvas } = view.getState();

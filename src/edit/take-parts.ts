@@ -3,7 +3,9 @@
 import { DRAWN_PARTS, type DrawnPart, type DrawnParts, type Takings } from '../model/drawn-parts.ts';
 import type { ScenePatch } from '../model/history.ts';
 import type { PolygonM, SceneFile, SceneHistoryEntry, SceneLevels, SceneObject } from '../model/scene-file.ts';
+import type { Selected } from '../model/selected.ts';
 import { freeId } from '../scene/free-id.ts';
+import { removed } from './references.ts';
 
 interface Named {
   readonly id: string;
@@ -25,16 +27,18 @@ type ListPart = keyof typeof DRAWN_KEYS;
 
 /**
  * The change that takes parts of a drawing into a scene.
- * @param scene - as it stands
+ * @param before - scene as it stands
  * @param parts - what the drawing holds
  * @param takings - per kind of part whether it is added, replaces what is there, or is left; without a word it is added
  * @param history - what is kept of how they came
  * @returns patch; ids that are taken already get a number behind them
  */
-export function takeParts(scene: SceneFile, parts: DrawnParts, takings: Takings, history: readonly SceneHistoryEntry[]): ScenePatch {
+export function takeParts(before: SceneFile, parts: DrawnParts, takings: Takings, history: readonly SceneHistoryEntry[]): ScenePatch {
   const wanted = Object.fromEntries(
     DRAWN_PARTS.flatMap((part) => (takings[part] === 'leave' || parts[part] === undefined ? [] : [[part, parts[part]]])),
   ) as DrawnParts;
+  const without = removed(before, goneParts(before, wanted, takings));
+  const scene = { ...before, ...without } as SceneFile;
   const { deck } = scene;
   const { outline = deck.outline } = wanted;
   const openings = wanted.openings && merged(deck.openings ?? [], wanted.openings, takings.openings === 'replace');
@@ -49,6 +53,7 @@ export function takeParts(scene: SceneFile, parts: DrawnParts, takings: Takings,
   ];
   const zones = list('zones', scene.zones);
   return {
+    ...without,
     deck: {
       ...deck,
       outline,
@@ -63,6 +68,20 @@ export function takeParts(scene: SceneFile, parts: DrawnParts, takings: Takings,
     ...(wanted.trees && { objects: takenTrees(scene.objects ?? [], wanted.trees, takings.trees === 'replace') }),
     history: [...(scene.history ?? []), ...history],
   };
+}
+
+const SELECTED = { bays: 'bay', zones: 'zone', edges: 'edge', columns: 'column', outlets: 'outlet', trees: 'object' } as const;
+
+/** Parts that the drawing replaces and does not hold; stages must not go on naming them. */
+function goneParts({ deck, zones, objects }: SceneFile, wanted: DrawnParts, takings: Takings): readonly Selected[] {
+  const trees = objects?.filter(({ kind }) => kind === 'tree');
+  const old = { bays: deck.bays, zones, edges: deck.edges, columns: deck.columns, outlets: deck.outlets, trees };
+  return (Object.keys(SELECTED) as ListPart[]).flatMap((part) => {
+    const drawn = wanted[part];
+    if (takings[part] !== 'replace' || drawn === undefined) return [];
+    const stays = new Set(drawn.map(({ id }) => id));
+    return (old[part] ?? []).filter(({ id }) => !stays.has(id)).map(({ id }) => ({ part: SELECTED[part], id }));
+  });
 }
 
 function merged(old: readonly PolygonM[], drawn: readonly PolygonM[], replace: boolean): readonly PolygonM[] {

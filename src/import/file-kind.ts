@@ -46,10 +46,11 @@ function latin1(bytes: Uint8Array): string {
 
 /**
  * Refuses what no text is, and what is too long.
- * @param bytes - the whole file
+ * @param bytes - the whole file, or of one that is too long its beginning and end
+ * @param length - length of the whole file [bytes]
  * @returns the message, or null where the file is worth decoding
  */
-export function refuseBytes(bytes: Uint8Array): Issue | null {
+export function refuseBytes(bytes: Uint8Array, length = bytes.length): Issue | null {
   if (bytes.length === 0) return issueOf('error', 'FILE_EMPTY', {});
   const head = latin1(bytes.subarray(0, HEAD_BYTES));
   if (/^PK[␃␅␇]/.test(head)) {
@@ -60,8 +61,8 @@ export function refuseBytes(bytes: Uint8Array): Issue | null {
   }
   const found = BEGINNINGS.find(([pattern]) => pattern.test(head));
   if (found) return refuse(found[1], found[2]);
-  if (bytes.length <= MAX_BYTES) return null;
-  return issueOf('error', 'FILE_TOO_LARGE', { sizeMB: Math.round(bytes.length / 1e6), most: MAX_BYTES / 1e6 });
+  if (length <= MAX_BYTES) return null;
+  return issueOf('error', 'FILE_TOO_LARGE', { sizeMB: Math.round(length / 1e6), most: MAX_BYTES / 1e6 });
 }
 
 /** What an XML text is, by its first element. */

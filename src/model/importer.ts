@@ -4,7 +4,7 @@ import type { Answers, DrawingBox, ImportResult, LayerRole, LayerRoles } from '.
 import type { DrawnPart, DrawnParts, PartEntries } from './drawn-parts.ts';
 import type { Issue } from './issue.ts';
 import type { Language } from './language.ts';
-import type { PointM } from './scene-file.ts';
+import type { PointM, PolygonM, SceneHistoryEntry } from './scene-file.ts';
 
 /** A count with what is counted, in the language asked for. */
 export type KindCount = readonly [kind: string, count: number];
@@ -52,8 +52,8 @@ export interface ReadAsk {
 export interface DraftAsk {
   readonly roles: LayerRoles;
   readonly entries: PartEntries;
-  /** Whether it becomes a scene of its own, which needs an outline. */
-  readonly asScene: boolean;
+  /** Outline of the deck whose scene takes the parts; null for a scene of its own. */
+  readonly deck: PolygonM | null;
   readonly language: Language;
 }
 
@@ -68,8 +68,7 @@ export interface DraftView {
 
 export interface Taken {
   readonly parts: DrawnParts;
-  /** Sentences for the history of the scene. */
-  readonly says: readonly string[];
+  readonly history: readonly SceneHistoryEntry[];
   /** The scene of its own, as text; null where the parts make none. */
   readonly sceneText: string | null;
 }
@@ -82,5 +81,6 @@ export interface Importer {
   /** What was read, told in another language. */
   told(language: Language): Promise<ReadView>;
   draft(ask: DraftAsk): Promise<DraftView>;
-  take(ask: DraftAsk): Promise<Taken>;
+  /** `on`: date of the history, as ISO 8601 writes it. */
+  take(ask: DraftAsk, on: string): Promise<Taken>;
 }

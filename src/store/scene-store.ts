@@ -16,6 +16,7 @@ import type {
 } from '../model/engine.ts';
 import { type HistoryView, NO_HISTORY, type PartsEdit, type SceneEdit, type ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
+import type { LightenAnswer, LightenOptions } from '../model/lighten.ts';
 import type { CellMap, CoreLog } from '../model/maps.ts';
 import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
@@ -40,6 +41,8 @@ export interface SceneState {
   readonly travelled: Travelled | null;
   /** Warnings of the open scene. */
   readonly warnings: readonly Issue[];
+  /** What was done to read its file, such as another character set. */
+  readonly notes: readonly string[];
   /** Why the last file did not open; the scene opened before stays. */
   readonly refused: { readonly fileName: string; readonly issues: readonly Issue[]; readonly ofEdit: boolean } | null;
   /** The map chosen in the view store, once calculated. */
@@ -69,8 +72,10 @@ export interface DrawnSection {
 }
 
 export interface SceneActions {
-  /** `unsaved`: the text lies in no file yet. */
-  openText(fileName: string, text: string, unsaved?: boolean): Promise<void>;
+  /** `unsaved`: the text lies in no file yet. `notes`: what was done to read it. */
+  openText(fileName: string, text: string, unsaved?: boolean, notes?: readonly string[]): Promise<void>;
+  /** Tells why a file did not open that is no scene. */
+  refuse(fileName: string, issues: readonly Issue[]): void;
   /** Edits of one gesture, as `newGesture` gives it, are one step of undo. */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): void;
   /**
@@ -91,6 +96,8 @@ export interface SceneActions {
   catalogue(): Promise<CatalogueView>;
   /** How a number of the report comes about; null where the scene has no such number. */
   derive(ask: DerivationAsk): Promise<Term | null>;
+  /** Lighter fills and thicknesses for zones too heavy for their bays. */
+  lighten(options: LightenOptions): Promise<LightenAnswer>;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
   exportHandover(options: HandoverOptions): Promise<ExportedFile>;
@@ -116,9 +123,11 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     saved: null,
     travelled: null,
     warnings: [],
+    notes: [],
     refused: null,
     ...NOTHING_ASKED,
-    async openText(fileName, text, unsaved = false) {
+    refuse: (fileName, issues) => set({ refused: { fileName, issues, ofEdit: false } }),
+    async openText(fileName, text, unsaved = false, notes = []) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
       set({ status: 'working' });
@@ -136,6 +145,7 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
         saved: null,
         travelled: null,
         warnings: answer.warnings,
+        notes,
         refused: null,
         ...NOTHING_ASKED,
       });
@@ -302,7 +312,10 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): {
   };
 }
 
-type HandedThrough = Pick<SceneActions, 'sources' | 'catalogue' | 'sceneText' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'>;
+type HandedThrough = Pick<
+  SceneActions,
+  'sources' | 'catalogue' | 'sceneText' | 'derive' | 'lighten' | 'exportFile' | 'exportDrawn' | 'exportHandover'
+>;
 
 /** What only the engine knows, and no state keeps. */
 function handedThrough(engine: Engine): HandedThrough {
@@ -311,6 +324,7 @@ function handedThrough(engine: Engine): HandedThrough {
     catalogue: () => engine.catalogue(),
     sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),
+    lighten: (options) => engine.lighten(options),
     exportFile: (kind, language) => engine.exportFile(kind, language),
     exportDrawn: (kind, options) => engine.exportDrawn(kind, options),
     exportHandover: (options) => engine.exportHandover(options),

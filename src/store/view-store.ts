@@ -11,6 +11,7 @@ import type { WheelStand } from '../model/wheel-input.ts';
 import type { EditorName, Selected } from './edit-view.ts';
 import { SECTION_START, type SectionView } from './section-view.ts';
 import type { SheetName } from './sheet-view.ts';
+import type { UnderlayLines } from './underlay-lines.ts';
 import { FIRST_STEP, type Theme, type Walk } from './walk.ts';
 
 export type MapPlace = 'top' | 'slab';
@@ -100,6 +101,8 @@ export interface ViewState {
   readonly selected: readonly Selected[];
   /** Variant held against the scene; null for none. */
   readonly compared: string | null;
+  /** Lines of a drawing under the plan; null without. */
+  readonly underlayLines: UnderlayLines | null;
   /** What became of the 3D view. */
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
   /** Draws what is seen into a picture of any size; null without a 3D view. */
@@ -156,6 +159,7 @@ export interface ViewActions {
   select(selected: readonly Selected[]): void;
   /** Holds a variant against the scene, or none. */
   compare(variant: string | null): void;
+  setUnderlayLines(lines: UnderlayLines | null): void;
   setCanvas(canvas: ViewState['canvas']): void;
   /** Everything back to the start, for a newly opened scene; keeps the canvas and motion settings. */
   reset(): void;
@@ -191,6 +195,7 @@ const START = {
   card: null,
   editor: null,
   selected: [],
+  underlayLines: null,
   compared: null,
 } as const satisfies Partial<ViewState>;
 
@@ -269,6 +274,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
       if (get().walk === null) return;
       set({ ...aside, walk: null, playing: false, camera: { count: get().camera.count + 1, to: 'home' } });
     },
+    setUnderlayLines: (underlayLines) => set({ underlayLines }),
     setCanvas: (canvas) => set({ canvas }),
     reset: () => set({ ...START, camera: { count: get().camera.count + 1, to: 'home' } }),
   }));

@@ -1,7 +1,6 @@
-/** Opening a scene from a demo, a picked file or a drop, with a sentence for everything that is no scene file. */
+/** Opening a demo, a picked file or a drop. All files go through the reader of the import page, with the words of the command line. */
 
 import { useMemo, useState } from 'react';
-import { readSceneText } from './read-scene-text.ts';
 import { t } from './text/text.ts';
 import { useStores } from './use-stores.ts';
 
@@ -19,23 +18,30 @@ export interface Opening {
 }
 
 export function useOpenScene(): Opening {
-  const { scene } = useStores();
+  const { scene, imports } = useStores();
   const [refused, setRefused] = useState<Refused | null>(null);
   return useMemo(() => {
-    const open = async (name: string, text: string) => {
-      setRefused(null);
-      await scene.getState().openText(name, text);
-    };
+    const { openText, refuse } = scene.getState();
     return {
       refused,
       refuse: (says) => setRefused({ says }),
       dismiss: () => setRefused(null),
       async openFile(file) {
-        const read = await readSceneText(file);
-        if (read.ok) await open(file.name, read.text);
-        else setRefused({ says: read.says });
+        setRefused(null);
+        const opened = await imports.getState().open(file);
+        if (opened.kind === 'scene')
+          await openText(
+            file.name,
+            opened.text,
+            false,
+            opened.mends.map(({ says }) => says),
+          );
+        else if (opened.kind === 'refused') refuse(file.name, opened.issues);
+        else if (opened.kind === 'unreadable') setRefused({ says: t.scenes.unreadable(file.name) });
+        else if (opened.kind === 'crashed') setRefused({ says: t.imports.crashed(file.name) });
       },
       async openDemo(name, load) {
+        setRefused(null);
         let text: string;
         try {
           text = await load();
@@ -43,8 +49,8 @@ export function useOpenScene(): Opening {
           setRefused({ says: t.scenes.demoFailed(name) });
           return;
         }
-        await open(name, text);
+        await openText(name, text);
       },
     };
-  }, [scene, refused]);
+  }, [scene, imports, refused]);
 }

@@ -2,12 +2,14 @@
 
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
+import type { ImportActions, ImportState, ImportStore } from '../store/import-store.ts';
 import type { SceneActions, SceneState, SceneStore } from '../store/scene-store.ts';
 import type { ViewActions, ViewState, ViewStore } from '../store/view-store.ts';
 
 export interface Stores {
   readonly scene: SceneStore;
   readonly view: ViewStore;
+  readonly imports: ImportStore;
 }
 
 export const StoresContext = createContext<Stores | null>(null);
@@ -24,4 +26,8 @@ export function useScene<T>(select: (state: SceneState & SceneActions) => T): T 
 
 export function useView<T>(select: (state: ViewState & ViewActions) => T): T {
   return useStore(useStores().view, select);
+}
+
+export function useImports<T>(select: (state: ImportState & ImportActions) => T): T {
+  return useStore(useStores().imports, select);
 }

@@ -78,7 +78,6 @@ export function SceneChoice({ demos, opening, onDone, onNew }: ChoiceProps) {
       <input
         ref={picker}
         type="file"
-        accept=".json,application/json"
         hidden
         tabIndex={-1}
         aria-label={t.scenes.openFile}

@@ -18,6 +18,7 @@ const AROUND_M = 8;
 export function FindingsList() {
   const findings = useScene((state) => state.snapshot?.report.findings);
   const warnings = useScene((state) => state.warnings);
+  const notes = useScene((state) => state.notes);
   if (findings === undefined) return null;
   return (
     <div className="findings">
@@ -25,9 +26,12 @@ export function FindingsList() {
       {SEVERITIES.map((severity) => (
         <Group key={severity} severity={severity} findings={findings} />
       ))}
-      {warnings.length > 0 && (
+      {warnings.length + notes.length > 0 && (
         <section>
-          <h2 className="block-title">{t.refusal.warnings(warnings.length)}</h2>
+          <h2 className="block-title">{t.refusal.warnings(warnings.length + notes.length)}</h2>
+          {notes.map((says) => (
+            <p key={says}>{says}</p>
+          ))}
           <IssueList issues={warnings} />
         </section>
       )}
@@ -105,7 +109,7 @@ function useWhere({ where }: Finding): string[] {
   return words;
 }
 
-function FindingItem({ finding }: { readonly finding: Finding }) {
+export function FindingItem({ finding }: { readonly finding: Finding }) {
   const go = useGo();
   const stages = useScene((state) => state.snapshot?.stages);
   const showStage = useView((state) => state.showStage);

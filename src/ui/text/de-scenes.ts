@@ -1,6 +1,5 @@
 /** Opening scenes and what could not be opened, in German. */
 
-import { numberText } from '../format.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
@@ -18,15 +17,12 @@ export const sceneTexts: Pick<Texts, 'scenes' | 'refusal'> = {
     demos: 'Erfundene Beispielszenen',
     demoName: (id) => DEMO_NAMES[id] ?? id,
     openFile: 'Datei öffnen…',
-    dropHint: 'Oder eine *.scene.json-Datei irgendwo auf diese Seite ziehen. Sie bleibt auf diesem Gerät.',
-    veil: 'Eine Szenendatei hier ablegen, um sie zu öffnen',
-    folder: 'Das ist ein Ordner. Bitte die eine *.scene.json-Datei daraus ablegen.',
-    several: (count) => `Es kamen ${count} Dateien zugleich. Bitte immer nur eine Szenendatei ablegen.`,
-    noFile: 'Das Abgelegte ist keine Datei. Bitte als *.scene.json-Datei speichern und diese ablegen.',
-    tooLarge: (name, sizeMB, limitMB) =>
-      `${name} hat ${numberText(sizeMB, 1)} MB; eine Szenendatei darf ${limitMB} MB haben. Bitte prüfen, ob es eine Szene ist und keine Zeichnung und kein Modell.`,
+    dropHint: 'Oder eine Datei irgendwo auf diese Seite ziehen: eine Szene, eine Zeichnung (DXF), eine Karte (GeoJSON), Punkte (CSV, XYZ, LandXML). Sie bleibt auf diesem Gerät.',
+    veil: 'Eine Datei hier ablegen, um sie zu öffnen',
+    folder: 'Das ist ein Ordner, erwartet wurde eine Datei.',
+    several: (count) => `Erwartet wurde eine Datei, gegeben wurden ${count}. Mehrere Dateien nacheinander lesen.`,
+    noFile: 'Das Abgelegte ist keine Datei. Bitte als Datei speichern und diese ablegen.',
     unreadable: (name) => `${name} konnte nicht gelesen werden. Bitte prüfen, ob es die Datei noch gibt und ob sie geöffnet werden darf.`,
-    notText: (name) => `${name} ist keine Textdatei in UTF-8. Bitte als UTF-8-Text speichern oder die *.scene.json-Datei wählen.`,
     demoFailed: (name) => `Die Beispielszene „${name}“ konnte nicht geladen werden. Bitte die Verbindung prüfen und noch einmal versuchen.`,
   },
   refusal: {
