@@ -216,12 +216,12 @@ function raised(point: PlanPoint | undefined): Point3M {
 const named = ({ name }: { readonly name?: string }) => (name === undefined ? {} : { name });
 
 /** The same array where no entry changed. */
-function mapped<T>(list: readonly T[], change: (entry: T, index: number) => T): readonly T[] {
+export function mapped<T>(list: readonly T[], change: (entry: T, index: number) => T): readonly T[] {
   const next = list.map(change);
   return next.every((entry, i) => entry === list[i]) ? list : next;
 }
 
 /** The same object where the value is the same. */
-function keyed<T, K extends keyof T>(entry: T, key: K, value: T[K]): T {
+export function keyed<T, K extends keyof T>(entry: T, key: K, value: T[K]): T {
   return entry[key] === value ? entry : { ...entry, [key]: value };
 }

@@ -1,11 +1,12 @@
 /** Checks nets of levels: enough points, and never two levels at one place. */
 
 import type { Point3M, PointM, SceneFile } from '../model/scene-file.ts';
-import { pointText, tooManyPoints } from './check-shapes.ts';
+import { tooManyPoints } from './check-shapes.ts';
 import type { IssueList } from './issue-list.ts';
 import type { Path } from './path.ts';
 import { distinctPoints } from './ring.ts';
 import { along, boxOf, contactOf, type Segment, samePoint, side } from './segment-contact.ts';
+import { pointText } from './shape-faults.ts';
 import { type Box, sweepBoxes } from './sweep-boxes.ts';
 
 interface Net {

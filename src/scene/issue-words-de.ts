@@ -305,6 +305,7 @@ export const THINGS_DE: readonly Phrase[] = [
   ['the outline of {owner*}', 'der Umriss ({owner*})'],
   ['{what*} of {owner*}', '{what*} ({owner*})'],
   ['the deck', 'die Decke'],
+  ['this shape', 'diese Form'],
   ['bay "{id}"', 'Feld "{id}"'],
   ['zone "{id}"', 'Zone "{id}"'],
   ['set-up area "{id}"', 'Aufstellfläche "{id}"'],
