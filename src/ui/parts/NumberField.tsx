@@ -7,12 +7,15 @@ import { t } from '../text/text.ts';
 
 interface Props {
   readonly label: string;
-  readonly value: number;
+  /** Null for an empty field. */
+  readonly value: number | null;
   readonly unit: string;
   readonly decimals: number;
   readonly min: number;
   readonly max: number;
   readonly onCommit: (value: number) => void;
+  /** Called for a field that was emptied; without it a number is asked for. */
+  readonly onClear?: () => void;
 }
 
 function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string {
@@ -23,8 +26,8 @@ function complaint(read: NumberRead, { min, max, unit, decimals }: Props): strin
 }
 
 export function NumberField(props: Props) {
-  const { label, value, unit, decimals, onCommit } = props;
-  const shown = inField(value, unit, decimals);
+  const { label, value, unit, decimals, onCommit, onClear } = props;
+  const shown = value === null ? '' : inField(value, unit, decimals);
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
   const id = useId();
@@ -39,6 +42,12 @@ export function NumberField(props: Props) {
     // Left as it was shown: rounded for reading, nothing was typed.
     if (typed === shown) {
       setTyped(null);
+      return;
+    }
+    if (typed.trim() === '' && onClear) {
+      setTyped(null);
+      setProblem('');
+      onClear();
       return;
     }
     const read = readField(typed, unit);

@@ -20,6 +20,7 @@ import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
 import { imports } from './de-import.ts';
+import { buildUpTexts } from './de-materials.ts';
 import { draw } from './de-plan.ts';
 import { sceneTexts } from './de-scenes.ts';
 import { section } from './de-section.ts';
@@ -389,6 +390,7 @@ export const de: Texts = {
   exports,
   settings,
   ...siteTexts,
+  ...buildUpTexts,
   part: (kind) => PARTS[kind],
   walk,
 };

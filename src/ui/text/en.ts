@@ -30,6 +30,7 @@ import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
 import { imports } from './en-import.ts';
+import { buildUpTexts } from './en-materials.ts';
 import { draw } from './en-plan.ts';
 import { sceneTexts } from './en-scenes.ts';
 import { section } from './en-section.ts';
@@ -397,5 +398,6 @@ export const en = {
   exports,
   settings,
   ...siteTexts,
+  ...buildUpTexts,
   part: (kind: PartKind) => PARTS[kind],
 } as const;
