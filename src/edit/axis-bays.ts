@@ -4,6 +4,7 @@ import { polygonAreaM2 } from '../core/geometry/convex-clip.ts';
 import { type SplitRing, type StraightLine, splitRing } from '../core/geometry/split-ring.ts';
 import type { AxisGrid } from '../model/drawing.ts';
 import type { PointM, PolygonM } from '../model/scene-file.ts';
+import { cosSin } from './quarter-turns.ts';
 
 export interface AxisBay {
   /** Letter of the field along the first direction, number across: A1, A2 … B1. A field in several pieces: A1, A1-2. */
@@ -32,8 +33,7 @@ export function baysFromAxes(grid: AxisGrid, outline: PolygonM): readonly AxisBa
   const fields = Math.max(1, grid.alongM.length) * Math.max(1, grid.acrossM.length);
   if (fields > MOST_FIELDS) throw new RangeError(`baysFromAxes: at most ${MOST_FIELDS} fields, found ${fields}`);
   const [originX, originY] = outline[0];
-  const turn = (grid.turnDeg * Math.PI) / 180;
-  const [cos, sin] = quarterExact(turn);
+  const [cos, sin] = cosSin(grid.turnDeg);
   const [atX, atY] = [grid.at[0] - originX, grid.at[1] - originY];
   const alongLines = innerLines(grid.alongM, { nx: cos, ny: sin, offset: cos * atX + sin * atY });
   const acrossLines = innerLines(grid.acrossM, { nx: -sin, ny: cos, offset: cos * atY - sin * atX });
@@ -49,20 +49,6 @@ export function baysFromAxes(grid: AxisGrid, outline: PolygonM): readonly AxisBa
     }
   }
   return bays;
-}
-
-/** Sine and cosine without rounding at quarter turns. */
-function quarterExact(turn: number): readonly [number, number] {
-  const quarters = turn / (Math.PI / 2);
-  if (!Number.isInteger(quarters)) return [Math.cos(turn), Math.sin(turn)];
-  return (
-    [
-      [1, 0],
-      [0, 1],
-      [-1, 0],
-      [0, -1],
-    ] as const
-  )[((quarters % 4) + 4) % 4];
 }
 
 /** All axes but the first and the last: beyond those the outermost fields go on. */

@@ -18,6 +18,7 @@ import {
   spotId,
   withPointLists,
 } from './point-lists.ts';
+import { cosSin } from './quarter-turns.ts';
 import { placedWith } from './references.ts';
 
 /** x' = a·x - b·y + dx and y' = b·x + a·y + dy: shift and turn (a² + b² = 1), scale where asked. Exact for a plain shift. */
@@ -45,7 +46,7 @@ export function shift(dx: number, dy: number): Placement {
  * @returns placement
  */
 export function turn(about: PointM, turnDeg: number): Placement {
-  const [a, b] = quarterExact(turnDeg);
+  const [a, b] = cosSin(turnDeg);
   return { a, b, dx: about[0] - a * about[0] + b * about[1], dy: about[1] - b * about[0] - a * about[1] };
 }
 
@@ -161,17 +162,3 @@ function withCopiedLevel(scene: SceneFile, id: string): Copied | null {
 
 /** The copy of `Z3-2` is `Z3-3`, not `Z3-2-2`. */
 const stemOf = (id: string): string => id.replace(/-\d{1,3}$/, '') || id;
-
-/** Cosine and sine without rounding at quarter turns. */
-function quarterExact(turnDeg: number): readonly [number, number] {
-  const quarters = turnDeg / 90;
-  const angle = (turnDeg * Math.PI) / 180;
-  if (!Number.isInteger(quarters)) return [Math.cos(angle), Math.sin(angle)];
-  const exact = [
-    [1, 0],
-    [0, 1],
-    [-1, 0],
-    [0, -1],
-  ] as const;
-  return exact[((quarters % 4) + 4) % 4];
-}
