@@ -92,6 +92,9 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/e2e/**'],
           testTimeout: 30_000,
+          // Loading takes longer than testing: files share what one of them has loaded. What a test sets, it puts back.
+          isolate: false,
+          maxWorkers: '100%',
           sequence: { groupOrder: 0 },
         },
       },

@@ -12,6 +12,8 @@ vi.mock('react', refuse('react'));
 vi.mock('react-dom', refuse('react-dom'));
 
 it('without React both stores load and work', async () => {
+  // Test files share their modules: what another one has loaded would not be loaded again.
+  vi.resetModules();
   // Vitest wraps what a mock throws; either way nothing of React comes through.
   await expect(import('react')).rejects.toThrow();
   const { createViewStore } = await import('../../src/store/view-store.ts');
