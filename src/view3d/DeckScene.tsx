@@ -2,12 +2,13 @@
 
 import { CameraControls } from '@react-three/drei';
 import { useFrame, useThree } from '@react-three/fiber';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { PerspectiveCamera } from 'three';
 import { BayLabels, type BayNote } from './bay-labels.ts';
 import type { DeckDirector, DeckLabels } from './deck-director.ts';
 import { type LastFrame, probeSource } from './deck-probe.ts';
 import { FieldLabels } from './field-labels.ts';
+import { FrameCost } from './frame-cost.ts';
 import { type LayerWords, LiftLabels } from './lift-labels.ts';
 import { viewProbe } from './probe.ts';
 import { dotsPerPixel, REST_MS, Sharpness } from './sharpness.ts';
@@ -31,6 +32,7 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, l
   const clock = useThree((state) => state.clock);
   const invalidate = useThree((state) => state.invalidate);
   const sharpness = useSharpness();
+  const [cost] = useState(() => new FrameCost());
   const [labels, setLabels] = useState<DeckLabels | null>(null);
   const [controls, setControls] = useState<CameraControls | null>(null);
 
@@ -56,15 +58,9 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, l
     invalidate();
   }, [labels, director, bayNote, siteWords, waterWords, layerWords, invalidate]);
 
-  const ask = useCallback(() => {
-    sharpness.asked();
-    director.walk.pace.asked(performance.now());
-    invalidate();
-  }, [sharpness, director, invalidate]);
-
   useEffect(() => {
     if (labels === null || controls === null) return;
-    const easel = { gl, camera, sheet, controls, invalidate: ask, startClock: () => clock.getDelta() };
+    const easel = { gl, camera, sheet, controls, invalidate, startClock: () => clock.getDelta() };
     const last: LastFrame = { calls: 0, triangles: 0 };
     const source = probeSource(director, easel, last);
     viewProbe.source = source;
@@ -77,28 +73,29 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, l
       stop();
       if (viewProbe.source === source) viewProbe.source = null;
     };
-  }, [director, labels, controls, gl, camera, sheet, clock, ask]);
+  }, [director, labels, controls, gl, camera, sheet, clock, invalidate]);
 
   useEffect(() => director.resize(size.width, size.height), [director, size.width, size.height]);
 
   useFrame(() => {
     const nowMs = performance.now();
-    // First: what the director asks for is the next frame already.
-    sharpness.drawn(nowMs);
+    const tookMs = cost.begin(nowMs);
+    sharpness(tookMs);
+    director.walk.pace.took(tookMs);
     director.frame(nowMs);
     viewProbe.frames++;
   });
 
   return (
     <>
-      <CameraControls ref={setControls} onChange={ask} />
+      <CameraControls ref={setControls} onChange={() => invalidate()} />
       <primitive object={director.model.root} />
     </>
   );
 }
 
 /** Lets a slow machine keep up with the hands. */
-function useSharpness(): { readonly asked: () => void; readonly drawn: (nowMs: number) => void } {
+function useSharpness(): (tookMs: number) => void {
   const setDpr = useThree((state) => state.setDpr);
   const [sharpness] = useState(() => new Sharpness(dotsPerPixel()));
   const ratio = useRef(dotsPerPixel());
@@ -109,13 +106,12 @@ function useSharpness(): { readonly asked: () => void; readonly drawn: (nowMs: n
       if (to !== ratio.current) setDpr(to);
       ratio.current = to;
     };
-    return {
-      asked: () => sharpness.asked(performance.now()),
-      drawn: (nowMs) => {
-        change(sharpness.frame(nowMs));
-        clearTimeout(resting.current);
-        if (ratio.current < dotsPerPixel()) resting.current = setTimeout(() => change(sharpness.rest()), REST_MS);
-      },
+    return (tookMs) => {
+      change(sharpness.frame(tookMs));
+      clearTimeout(resting.current);
+      // Between two slow frames the picture does not stand still.
+      const restMs = Math.max(REST_MS, 2 * tookMs);
+      if (ratio.current < dotsPerPixel()) resting.current = setTimeout(() => change(sharpness.rest()), restMs);
     };
   }, [sharpness, setDpr]);
 }

@@ -2,30 +2,25 @@
 
 /** A frame that takes longer than this is no movement any more [ms]. */
 const SLOW_MS = 220;
-const SLOW_FRAMES = 5;
+const SLOW_FRAMES = 3;
 
 export class ShadowPace {
-  private askedMs: number | null = null;
   private slow = 0;
 
-  asked(nowMs: number): void {
-    this.askedMs ??= nowMs;
+  /**
+   * A frame was drawn. Drivers take some frames in at once and are late with the next: a quick one takes back one slow one, not all.
+   * @param tookMs - time it took
+   */
+  took(tookMs: number): void {
+    this.slow = tookMs > SLOW_MS ? this.slow + 1 : Math.max(0, this.slow - 1);
   }
 
-  /**
-   * A frame is drawn.
-   * @param nowMs - its time
-   * @returns whether frames have been too slow for some time
-   */
-  frame(nowMs: number): boolean {
-    const late = this.askedMs !== null && nowMs - this.askedMs > SLOW_MS;
-    this.askedMs = null;
-    this.slow = late ? this.slow + 1 : 0;
+  /** Frames have been too slow for some time. */
+  get tooSlow(): boolean {
     return this.slow >= SLOW_FRAMES;
   }
 
   again(): void {
     this.slow = 0;
-    this.askedMs = null;
   }
 }

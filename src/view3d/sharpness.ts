@@ -1,7 +1,7 @@
 /** Fewer pixels while the picture moves and a frame takes too long; full sharpness again as soon as it stands still. */
 
-/** A frame that comes later than this after it was asked for is felt [ms]. */
-const SLOW_MS = 33;
+/** A frame that takes longer than this is felt [ms]; a screen of 30 Hz takes 33. */
+const SLOW_MS = 40;
 const SLOW_FRAMES = 3;
 /** Without a frame for so long, the picture stands still [ms]. */
 export const REST_MS = 200;
@@ -18,27 +18,19 @@ export class Sharpness {
   private readonly steps: readonly number[];
   private step = 0;
   private slow = 0;
-  private askedMs: number | null = null;
 
   /** @param full - device pixels per CSS pixel of the picture at rest */
   constructor(full: number) {
     this.steps = [full, ...[1.5, 1].filter((ratio) => ratio < full)];
   }
 
-  /** A frame is wanted. */
-  asked(nowMs: number): void {
-    this.askedMs ??= nowMs;
-  }
-
   /**
-   * A frame is drawn.
-   * @param nowMs - time of this frame
+   * A frame was drawn.
+   * @param tookMs - time it took
    * @returns device pixels per CSS pixel to draw the next one with
    */
-  frame(nowMs: number): number {
-    const late = this.askedMs !== null && nowMs - this.askedMs > SLOW_MS;
-    this.askedMs = null;
-    this.slow = late ? this.slow + 1 : 0;
+  frame(tookMs: number): number {
+    this.slow = tookMs > SLOW_MS ? this.slow + 1 : 0;
     if (this.slow >= SLOW_FRAMES && this.step < this.steps.length - 1) {
       this.step++;
       this.slow = 0;

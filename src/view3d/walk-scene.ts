@@ -203,13 +203,16 @@ export class WalkScene {
    */
   frame(nowMs: number, easel: WalkEasel, size: PictureSize): boolean {
     const { walk, stillMotion } = this.view.getState();
-    if (walk === null) return false;
+    if (walk === null) {
+      this.pace.again();
+      return false;
+    }
     const more = this.foot.foot !== null && this.foot.frame(nowMs, walk.drive, easel.camera, !stillMotion);
     const rises = this.stepRise(nowMs);
     if (!walk.plain) this.cast(easel, walk.hour, walk.shadow === 'on');
     this.backdrop.follow(easel.camera);
     this.labels?.place(this.column, easel.camera, size);
-    if (this.pace.frame(nowMs) && walk.shadow === 'on' && !walk.plain) {
+    if (this.pace.tooSlow && walk.shadow === 'on' && !walk.plain) {
       this.pace.again();
       queueMicrotask(() => this.view.getState().setWalk({ shadow: 'slow' }));
     }

@@ -143,6 +143,37 @@ describe('the walkthrough', () => {
     expect(await shownLayers()).toBeGreaterThan(0);
   });
 
+  it('leaves shadows out by itself where frames are slow, and says so', async () => {
+    const { page } = opened;
+    const caption = page.getByTestId('walk-caption');
+    // This machine may be quick or slow: the test makes each clearing of the picture take a third of a second, more than the limit of 220 ms.
+    await page.evaluate(() => {
+      const drawing = WebGL2RenderingContext.prototype;
+      const { clear } = drawing;
+      drawing.clear = function (this: WebGL2RenderingContext, mask) {
+        for (const end = performance.now() + 330; performance.now() < end; );
+        clear.call(this, mask);
+      };
+      (window as { quick?: () => void }).quick = () => {
+        drawing.clear = clear;
+      };
+    });
+    await page.evaluate(() => window.__loamdeck.view().setWalk({ shadow: 'on' }));
+    await page.mouse.move(600, 300);
+    await page.mouse.down();
+    for (let step = 1; step <= 8 && (await walk()).shadow === 'on'; step++) await page.mouse.move(600 + 10 * step, 300);
+    await page.mouse.up();
+    expect((await walk()).shadow).toBe('slow');
+    expect(await caption.textContent()).toContain('Shadows are left out: this device draws them too slowly.');
+    await page.evaluate(() => (window as { quick?: () => void }).quick?.());
+    await untilIdle(page);
+    // Still pictures are no reason to leave them out.
+    await page.evaluate(() => window.__loamdeck.view().setWalk({ shadow: 'on' }));
+    await untilIdle(page);
+    expect((await walk()).shadow).toBe('on');
+    expect(await caption.textContent()).not.toContain('Shadows are left out');
+  });
+
   it('leaves with Escape, back to the work with its tables', async () => {
     const { page } = opened;
     await page.keyboard.press('Escape');

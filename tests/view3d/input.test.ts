@@ -2,7 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { nearestHit } from '../../src/view3d/deck-picker.ts';
+import { FrameCost } from '../../src/view3d/frame-cost.ts';
 import { type KeyPress, keyAction } from '../../src/view3d/key-action.ts';
+import { ShadowPace } from '../../src/view3d/shadow-pace.ts';
 import { Sharpness } from '../../src/view3d/sharpness.ts';
 import { type Tap, watchTaps } from '../../src/view3d/tap-watch.ts';
 
@@ -136,14 +138,9 @@ describe('picking', () => {
 });
 
 describe('sharpness', () => {
-  it('gives way after three late frames, step by step, and comes back at rest', () => {
+  it('gives way after three slow frames, step by step, and comes back at rest', () => {
     const sharpness = new Sharpness(2);
-    let nowMs = 0;
-    const frame = (lateMs: number) => {
-      sharpness.asked(nowMs);
-      nowMs += lateMs;
-      return sharpness.frame(nowMs);
-    };
+    const frame = (tookMs: number) => sharpness.frame(tookMs);
     expect([50, 50, 50, 50, 50, 50, 50].map(frame)).toEqual([2, 2, 1.5, 1.5, 1.5, 1, 1]);
     expect(sharpness.rest()).toBe(2);
     expect([50, 50, 16, 50, 50].map(frame)).toEqual([2, 2, 2, 2, 2]);
@@ -151,9 +148,64 @@ describe('sharpness', () => {
 
   it('has nothing to give on a coarse screen', () => {
     const sharpness = new Sharpness(1);
-    for (let i = 0; i < 6; i++) {
-      sharpness.asked(i * 100);
-      expect(sharpness.frame(i * 100 + 90)).toBe(1);
-    }
+    for (let i = 0; i < 6; i++) expect(sharpness.frame(90)).toBe(1);
+  });
+});
+
+describe('the cost of a frame', () => {
+  /** A browser that is ready for a frame at the times given, each [ms]. */
+  function browser() {
+    let nowMs = 0;
+    let waiting: (() => void)[] = [];
+    const cost = new FrameCost(
+      (then) => waiting.push(then),
+      () => nowMs,
+    );
+    /** What is drawn first in that turn asks for the next one. */
+    const ready = (atMs: number, first: () => void = () => {}) => {
+      nowMs = atMs;
+      const called = waiting;
+      waiting = [];
+      first();
+      for (const then of called) then();
+    };
+    return { ready, draw: (atMs: number) => cost.begin(atMs) };
+  }
+
+  it('is the time until the next could be drawn, however long none was asked for', () => {
+    const { ready, draw } = browser();
+    expect(draw(0)).toBe(0);
+    ready(16);
+    // Nothing moves for five seconds.
+    expect(draw(5000)).toBe(16);
+    ready(5640);
+    expect(draw(5640)).toBe(640);
+  });
+
+  it('counts a frame that comes in the very turn in which the browser is ready', () => {
+    const { ready, draw } = browser();
+    draw(0);
+    ready(637, () => expect(draw(637)).toBe(637));
+    ready(650);
+    expect(draw(700)).toBe(13);
+  });
+});
+
+describe('the pace of shadows', () => {
+  const tooSlow = (...tookMs: number[]) => {
+    const pace = new ShadowPace();
+    return tookMs.map((took) => {
+      pace.took(took);
+      return pace.tooSlow;
+    });
+  };
+
+  it('gives them up after three slow frames, and not for hiccups', () => {
+    expect(tooSlow(640, 640, 640)).toEqual([false, false, true]);
+    expect(tooSlow(640, 16, 16, 640, 16, 640)).not.toContain(true);
+  });
+
+  it('sees through a driver that takes two frames at once', () => {
+    expect(tooSlow(590, 575, 2, 610, 620)).toEqual([false, false, false, false, true]);
   });
 });
