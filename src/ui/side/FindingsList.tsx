@@ -81,7 +81,7 @@ function RuleGroup({ group: { rule, findings } }: { readonly group: FindingGroup
 }
 
 /** A different shape for each severity, so that colour is not needed to tell them apart. */
-function SeverityMark({ severity }: { readonly severity: Severity }) {
+export function SeverityMark({ severity }: { readonly severity: Severity }) {
   const shapes: Readonly<Record<Severity, string>> = {
     stop: 'M5 1h6l4 4v6l-4 4H5l-4-4V5z',
     check: 'M8 1l7 14H1z',

@@ -1,0 +1,128 @@
+/** The stages of the scene in order: chosen, added, copied, taken out, moved by dragging, buttons or keys. */
+
+import { type KeyboardEvent, useState } from 'react';
+import { addStage, copyStage, moveStage, nextStageId, removeStage } from '../../edit/stages.ts';
+import type { Snapshot } from '../../model/engine.ts';
+import { Refused } from '../edit/Refused.tsx';
+import { useEdit } from '../edit/use-edit.ts';
+import { Icon } from '../parts/Icon.tsx';
+import { t } from '../text/text.ts';
+import { useView } from '../use-stores.ts';
+import { DeriveAgain } from './DeriveStages.tsx';
+import { StageTable } from './StageTable.tsx';
+import { useRowDrag } from './use-row-drag.ts';
+
+export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
+  const { list } = t.stageEditor;
+  const at = useView((state) => state.stage);
+  const showStage = useView((state) => state.showStage);
+  const { issues, said, move, ...acts } = useStageActs(snapshot);
+  const drag = useRowDrag(move);
+  const onKeyDown = (event: KeyboardEvent, index: number) => {
+    const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    if (step === undefined || !event.altKey) return;
+    event.preventDefault();
+    move(index, index + step);
+  };
+  return (
+    <section className="stage-list" aria-label={t.stage.title}>
+      <StageTable
+        snapshot={snapshot}
+        drop={drag.drop}
+        name={(stage, index) => (
+          <span className="stage-name">
+            <span className="stage-handle" title={list.drag} aria-hidden="true" {...drag.handle(index)}>
+              ⠿
+            </span>
+            <button
+              type="button"
+              className="row-button"
+              aria-current={index === at}
+              aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
+              title={list.keys}
+              onClick={() => showStage(index)}
+              onKeyDown={(event) => onKeyDown(event, index)}
+            >
+              {list.choose(index + 1, stage.name)}
+            </button>
+          </span>
+        )}
+      />
+      <p className="unseen" role="status">
+        {said}
+      </p>
+      {at !== null && <StageTools at={at} count={snapshot.stages.length} move={move} {...acts} />}
+      <Refused issues={issues} />
+      <DeriveAgain snapshot={snapshot} />
+    </section>
+  );
+}
+
+/** What can be done with whole stages. */
+function useStageActs({ scene, stages }: Snapshot) {
+  const { list } = t.stageEditor;
+  const { issues, run } = useEdit();
+  const [said, setSaid] = useState('');
+  const showStage = useView((state) => state.showStage);
+  const nameAt = (index: number) => stages[index]?.name ?? '';
+  const idAt = (index: number) => stages[index]?.id ?? '';
+  return {
+    issues,
+    said,
+    move: async (from: number, to: number) => {
+      if (to < 0 || to >= stages.length) return;
+      const name = nameAt(from);
+      const done = await run((now) => moveStage(now, idAt(from), to), { act: 'order', part: 'stage', names: [name] });
+      if (!done) return;
+      showStage(to);
+      setSaid(list.moved(name, to + 1, stages.length));
+    },
+    add: async (index: number) => {
+      const stage = { id: nextStageId(scene), name: list.newName(index + 1) };
+      if (await run((now) => addStage(now, index, stage), { act: 'add', part: 'stage', names: [stage.name] })) showStage(index);
+    },
+    copy: async (index: number) => {
+      const stage = { id: nextStageId(scene), name: list.copyName(nameAt(index)) };
+      const done = await run((now) => copyStage(now, idAt(index), stage), { act: 'copy', part: 'stage', names: [stage.name] });
+      if (done) showStage(index + 1);
+    },
+    remove: async (index: number) => {
+      const done = await run((now) => removeStage(now, idAt(index)), { act: 'remove', part: 'stage', names: [nameAt(index)] });
+      if (done) showStage(stages.length === 1 ? null : Math.min(index, stages.length - 2));
+    },
+  };
+}
+
+interface ToolsProps extends Pick<ReturnType<typeof useStageActs>, 'move' | 'add' | 'copy' | 'remove'> {
+  readonly at: number;
+  readonly count: number;
+}
+
+function StageTools({ at, count, move, add, copy, remove }: ToolsProps) {
+  const { list } = t.stageEditor;
+  return (
+    <fieldset className="stage-tools">
+      <legend className="unseen">{list.tools}</legend>
+      <button type="button" className="button" aria-disabled={at === 0} onClick={() => move(at, at - 1)}>
+        <Icon name="up" />
+        {list.earlier}
+      </button>
+      <button type="button" className="button" aria-disabled={at === count - 1} onClick={() => move(at, at + 1)}>
+        <Icon name="down" />
+        {list.later}
+      </button>
+      <button type="button" className="button" onClick={() => add(at)}>
+        {list.before}
+      </button>
+      <button type="button" className="button" onClick={() => add(at + 1)}>
+        {list.after}
+      </button>
+      <button type="button" className="button" onClick={() => copy(at)}>
+        {list.copy}
+      </button>
+      <button type="button" className="button" onClick={() => remove(at)}>
+        {list.remove}
+      </button>
+    </fieldset>
+  );
+}
