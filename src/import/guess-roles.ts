@@ -54,7 +54,11 @@ export function guessRoles({ kind, layers }: Read): ReadonlyMap<string, LayerRol
     const role = kind === 'table' || kind === 'landxml' ? ofPoints(layer) : byName(layer);
     if (role !== null) roles.set(layer.name, role);
   }
-  if (![...roles.values()].includes('outline')) {
+  const taken = () => [...roles.values()];
+  if (!taken().includes('levels')) {
+    for (const layer of layers) if (!roles.has(layer.name) && isOfLevels(layer)) roles.set(layer.name, 'levels');
+  }
+  if (!taken().includes('outline')) {
     const free = layers.filter(({ name, shapes }) => !roles.has(name) && shapes.some(isArea));
     if (free.length === 1) roles.set(free[0].name, 'outline');
   }
@@ -64,6 +68,12 @@ export function guessRoles({ kind, layers }: Read): ReadonlyMap<string, LayerRol
 function byName({ name, shapes }: DrawingLayer): LayerRole | null {
   const lower = name.toLowerCase();
   return NAMES.find(([role, words]) => words.test(lower) && shapes.some(FITS[role]))?.[0] ?? null;
+}
+
+/** Points and texts that nearly all have a level. */
+function isOfLevels({ shapes }: DrawingLayer): boolean {
+  const points = shapes.filter(({ kind }) => kind === 'point' || kind === 'text');
+  return points.length > 0 && points.length === shapes.length && points.filter(hasLevel).length > 0.7 * points.length;
 }
 
 /** A list of points gives levels, unless the name of its kind says otherwise. */

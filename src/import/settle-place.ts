@@ -166,7 +166,8 @@ function axesDoubt(
   if (around !== undefined) {
     const meets = (axes: Axes) => overlap(moveBox(TURNS[axes], box), around);
     const other = (['yx', 'x-y', '-xy'] as const).find(meets);
-    return meets('xy') || other === undefined ? null : { guess: other, code: 'AXES_APART' };
+    if (meets('xy')) return null;
+    if (other !== undefined) return { guess: other, code: 'AXES_APART' };
   }
   // Eastings of a country's grid have six digits before the point, northings seven (with the zone before it, eight and seven).
   const northFirst = box.minX > 1e6 && box.maxX < 1e7 && box.minY > 1e5 && box.maxY < 1e6;

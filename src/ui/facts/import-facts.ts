@@ -6,6 +6,7 @@ import type { DraftView, ReadView } from '../../model/importer.ts';
 import type { Issue } from '../../model/issue.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import { COLUMN_ROLES, type ColumnRole } from '../text/en-import.ts';
+import { boxOf } from './place.ts';
 
 /** Columns are asked above the table itself. */
 const isInTable = ({ id }: Question) => id === 'columns';
@@ -69,6 +70,12 @@ export function fileSize({ questions, box }: Pick<ReadView, 'questions' | 'box'>
   if (unit === undefined || box === null || unit.taken === 'm') return null;
   const { width, height } = unit.values;
   return typeof width === 'number' && typeof height === 'number' && unit.code === 'UNIT' ? [width, height] : null;
+}
+
+/** Gap between the drawing and a deck, the greater of both directions [m]; 0 where they meet. */
+export function gapM({ minX, minY, maxX, maxY }: DrawingBox, deck: readonly PointM[]): number {
+  const { min, max } = boxOf(deck);
+  return Math.max(0, min[0] - maxX, minX - max[0], min[1] - maxY, minY - max[1]);
 }
 
 export const sizeOf = ({ minX, minY, maxX, maxY }: DrawingBox): PointM => [maxX - minX, maxY - minY];

@@ -1,14 +1,15 @@
 /** Why a file did not open, line by line in the wording of the command line; the scene opened before stays. */
 
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { issueLine } from '../../model/issue.ts';
+import { issueLineIn } from '../../model/issue.ts';
 import { IssueList } from '../parts/IssueList.tsx';
 import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
-import { useScene } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
 
 export function RefusalSheet({ opening }: { readonly opening: Opening }) {
   const refused = useScene((state) => state.refused);
+  const language = useView((state) => state.language);
   const dismiss = useScene((state) => state.dismissRefusal);
   const hasScene = useScene((state) => state.snapshot !== null);
   if (opening.refused !== null) {
@@ -25,7 +26,7 @@ export function RefusalSheet({ opening }: { readonly opening: Opening }) {
         {t.refusal.issues(refused.issues.length)}. {hasScene && t.refusal.stays}
       </p>
       <IssueList issues={refused.issues} />
-      <CopyButton text={refused.issues.map(issueLine).join('\n')} />
+      <CopyButton text={refused.issues.map((issue) => issueLineIn(issue, language)).join('\n')} />
     </Sheet>
   );
 }

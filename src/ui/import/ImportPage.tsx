@@ -1,10 +1,11 @@
 /** Over the page while a file is read and checked: progress first, then what was read, asked and changed, and what it becomes. */
 
-import { useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useImports } from '../use-stores.ts';
-import { ImportCheck } from './ImportCheck.tsx';
+
+const ImportCheck = lazy(() => import('./ImportCheck.tsx').then((module) => ({ default: module.ImportCheck })));
 
 /** A scene is read in less; what comes and goes at once only disturbs [ms]. */
 const QUICK_MS = 250;
@@ -34,13 +35,15 @@ function OpenPage({ name, bytes }: { readonly name: string; readonly bytes: numb
   const crashed = useImports((state) => state.crashed);
   const close = useImports((state) => state.close);
   const dialog = useRef<HTMLDialogElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
+    title.current?.focus();
   }, []);
   return (
     <dialog ref={dialog} className="import-page" aria-labelledby="import-title" onClose={close}>
       <header className="import-head">
-        <h2 id="import-title" className="sheet-title">
+        <h2 ref={title} id="import-title" className="sheet-title" tabIndex={-1}>
           {read === null ? t.imports.reading(name, bytes / BYTES_PER_MB) : t.imports.title(name)}
         </h2>
         {read !== null && share !== null && <Progress share={share} says={t.imports.readingAgain} />}
@@ -61,7 +64,11 @@ function OpenPage({ name, bytes }: { readonly name: string; readonly bytes: numb
           </button>
         </div>
       ) : (
-        !crashed && <ImportCheck read={read} />
+        !crashed && (
+          <Suspense fallback={null}>
+            <ImportCheck read={read} />
+          </Suspense>
+        )
       )}
     </dialog>
   );

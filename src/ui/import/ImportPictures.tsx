@@ -3,7 +3,7 @@
 import { useMemo, useState } from 'react';
 import type { ReadView } from '../../model/importer.ts';
 import type { PointM } from '../../model/scene-file.ts';
-import { fileSize, type Lie, lieOf, sizeOf } from '../facts/import-facts.ts';
+import { fileSize, gapM, type Lie, lieOf, sizeOf } from '../facts/import-facts.ts';
 import { previewSheet } from '../facts/preview-paths.ts';
 import { numberText } from '../format.ts';
 import { t } from '../text/text.ts';
@@ -56,12 +56,13 @@ interface PictureProps extends Props {
   readonly which: Which;
 }
 
-function Picture({ read: { preview }, marked, lie, withDeck, says, which }: PictureProps) {
+function Picture({ read: { preview, box }, marked, lie, withDeck, says, which }: PictureProps) {
   const roles = useImports((state) => state.roles);
   const target = useImports((state) => state.target);
   const outline = useScene((state) => state.snapshot?.scene.deck.outline);
   const deck: readonly PointM[] | null = withDeck && target !== 'new' && outline !== undefined ? outline : null;
   const sheet = useMemo(() => previewSheet(preview, lie, deck), [preview, lie, deck]);
+  const away = deck !== null && box !== null ? gapM(box, deck) : 0;
   const { bar, north } = sheet;
   return (
     <>
@@ -85,7 +86,8 @@ function Picture({ read: { preview }, marked, lie, withDeck, says, which }: Pict
           </text>
         </g>
       </svg>
-      {sheet.deck !== '' && <p className="small">{t.imports.openDeck}</p>}
+      {sheet.deck !== '' && away === 0 && <p className="small">{t.imports.openDeck}</p>}
+      {away > 0 && <p className="import-apart">{t.imports.apart(away)}</p>}
     </>
   );
 }

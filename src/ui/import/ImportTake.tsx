@@ -40,18 +40,20 @@ export function ImportTake({ read, issues }: Props) {
           <IssueList issues={refused} />
         </div>
       )}
-      <p id={noteId} className="small">
-        {wrong ? t.imports.withErrors : empty ? t.imports.noParts : t.imports.stays}
-      </p>
-      <button
-        type="button"
-        className="button import-go"
-        aria-describedby={noteId}
-        disabled={wrong || empty || busy || reading || (!isDrawn && draft === null)}
-        onClick={() => void take()}
-      >
-        {t.imports[BUTTON[target]]}
-      </button>
+      <div className="import-foot">
+        <button
+          type="button"
+          className="button import-go"
+          aria-describedby={noteId}
+          disabled={wrong || empty || busy || reading || (!isDrawn && draft === null)}
+          onClick={() => void take()}
+        >
+          {t.imports[BUTTON[target]]}
+        </button>
+        <p id={noteId} className="small">
+          {wrong ? t.imports.withErrors : empty ? t.imports.noParts : t.imports.stays}
+        </p>
+      </div>
     </section>
   );
 }

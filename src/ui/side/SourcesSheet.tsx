@@ -5,6 +5,7 @@ import type { SourceUse } from '../../model/source.ts';
 import { type ListedSource, listSources, usedEntries } from '../facts/source-list.ts';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
+import { ImportHistory } from './ImportHistory.tsx';
 
 export function SourcesSheet() {
   const snapshot = useScene((state) => state.snapshot);
@@ -23,6 +24,7 @@ export function SourcesSheet() {
   if (uses === null) return <p>{t.sources.waiting}</p>;
   return (
     <div className="sheet-parts">
+      <ImportHistory />
       <p>{t.sources.says}</p>
       <label className="check">
         <input type="checkbox" checked={all} onChange={(event) => setAll(event.target.checked)} />

@@ -83,6 +83,8 @@ export const imports: Texts['imports'] = {
   picture: (which, size) => `${which}: ${size}, Norden oben`,
   north: 'N',
   openDeck: 'Gestrichelt: die Decke der offenen Szene.',
+  apart: (metresAway) =>
+    `Die Zeichnung liegt ${numberText(metresAway, 0)} m neben der offenen Decke. Bitte Einheit und Achsen prüfen, und ob beide vom selben Punkt zählen.`,
   notDrawn: (count) => `${many(count, 'kleine Linie fehlt', 'kleine Linien fehlen')} nur in diesem Bild.`,
   questions: (count) => many(count, 'offene Frage', 'offene Fragen'),
   questionsSay: 'Die beste Annahme ist gekennzeichnet. Die Zeichnung folgt jeder Antwort.',
@@ -141,5 +143,4 @@ export const imports: Texts['imports'] = {
   refused: 'Es wurde nicht übernommen. Die Szene bleibt, wie sie war.',
   history: 'Was gelesen und berichtigt wurde',
   historySays: 'Steht in der Szene, seit sie aus Zeichnungen gelesen wurde.',
-  historyOn: (when, says) => `${when}: ${says}`,
 };

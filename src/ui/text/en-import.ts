@@ -85,6 +85,8 @@ export const imports = {
   picture: (which: string, size: string) => `${which}: ${size}, north at the top`,
   north: 'N',
   openDeck: 'Dashed: the deck that is open.',
+  apart: (metresAway: number) =>
+    `The drawing lies ${numberText(metresAway, 0)} m away from the open deck. Check unit and axes, and whether both count from the same point.`,
   notDrawn: (count: number) => `${many(count, 'small line is', 'small lines are')} left out of this picture only.`,
   questions: (count: number) => many(count, 'open question', 'open questions'),
   questionsSay: 'The best guess is marked. The drawing follows each answer.',
@@ -143,5 +145,4 @@ export const imports = {
   refused: 'It was not taken over. The scene stays as it was.',
   history: 'What was read and mended',
   historySays: 'Kept in the scene since it was read from drawings.',
-  historyOn: (when: string, says: string) => `${when}: ${says}`,
 } as const;
