@@ -2,6 +2,7 @@
 
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { SHEETS } from '../../src/store/sheet-view.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 import { clippedTexts, textsWith } from './read-page.ts';
@@ -63,6 +64,41 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
     // The stage's line begins with what matters most; its sheet has the whole of it.
     expect(await clippedTexts(page, `${ELSEWHERE}, .stage-line`)).toEqual([]);
     expect(await textsWith(page, ENGLISH)).toEqual([]);
+  });
+
+  it('cuts no text off on print sheets and runs over no edge of a page', async () => {
+    const { page } = opened;
+    const found: string[] = [];
+    await page.evaluate(async () => {
+      const { bays } = window.__loamdeck.scene().snapshot!.scene.deck;
+      const [[x0, y0], [x1]] = bays[0]!.outline as [[number, number], [number, number]];
+      const at = (y0 ?? 0) + 1;
+      window.__loamdeck.view().showSection({
+        line: [
+          [x0, at],
+          [x1, at],
+        ],
+      });
+    });
+    await page.waitForFunction(() => window.__loamdeck.scene().section?.of === window.__loamdeck.view().section);
+    for (const sheet of SHEETS) {
+      await page.evaluate((name) => window.__loamdeck.view().showSheet(name), sheet);
+      await page.locator('.sheet-overlay .paper').first().waitFor();
+      await page.evaluate(() => document.fonts.ready.then(() => undefined));
+      const over = await page.locator('.sheet-overlay .paper-body').evaluateAll((bodies) =>
+        bodies.flatMap((body, i) => {
+          const [down, aside] = [body.scrollHeight - body.clientHeight, body.scrollWidth - body.clientWidth];
+          return down > 1 || aside > 1 ? [`page ${i + 1} runs over by ${down} px down, ${aside} px aside`] : [];
+        }),
+      );
+      for (const text of [...over, ...(await clippedTexts(page, ELSEWHERE)), ...(await textsWith(page, ENGLISH))])
+        found.push(`${sheet}: ${text}`);
+    }
+    await page.evaluate(() => {
+      window.__loamdeck.view().showSheet(null);
+      window.__loamdeck.view().closeSection();
+    });
+    expect(found).toEqual([]);
   });
 
   it('cuts no text off in menus, in the help and in the walkthrough', async () => {

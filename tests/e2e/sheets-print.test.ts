@@ -133,6 +133,43 @@ describe('the code on the heap board', () => {
   });
 });
 
+describe('section sheet', () => {
+  it('prints 10 m at 1:100 as 100 mm, deck and scale bar alike, and as much at 1:50', async () => {
+    const { page, problems, close, screenshot } = await open('problem-deck', 'none');
+    for (const scale of [100, 50]) {
+      await page.evaluate((at) => {
+        window.__loamdeck.view().showSection({
+          line: [
+            [5, 3],
+            [15, 3],
+          ],
+          scale: at,
+          heights: 1,
+        });
+      }, scale);
+      await page.waitForFunction(() => window.__loamdeck.scene().section?.of === window.__loamdeck.view().section);
+      await page.evaluate(() => window.__loamdeck.view().showSheet('section'));
+      await page.locator('.paper .paper-drawing').waitFor();
+      await screenshot(`sheet-section-${scale}`);
+      const pdf = await pdfOf(page);
+      expect(pageSizes(pdf)).toHaveLength(1);
+      const boxes = drawnBoxes(pdf);
+      const wantedMm = 10_000 / scale;
+      // The concrete slab under the whole line is 250 mm thick and slopes, so its box is a little higher than it is thick.
+      const long = boxes.filter(({ widthMm, heightMm }) => Math.abs(widthMm - wantedMm) < 0.5 && heightMm < 30);
+      expect(long.length, `1:${scale}`).toBeGreaterThan(1);
+      // The scale bar has five parts of 2 m, each filled and outlined.
+      const parts = boxes.filter(({ widthMm }) => Math.abs(widthMm - wantedMm / 5) < 0.1);
+      const left = Math.min(...parts.map(({ x }) => x));
+      const right = Math.max(...parts.map(({ x, widthMm }) => x + widthMm));
+      expect(Math.abs(right - left - wantedMm), `1:${scale}`).toBeLessThan(0.5);
+      await page.keyboard.press('Escape');
+    }
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
 describe('engineer’s sheet', () => {
   it('repeats the head of a parted table, numbers its pages, and prints nothing else of the app', async () => {
     const { page, close } = await open('district', 'sheet-engineer');

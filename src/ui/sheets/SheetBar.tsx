@@ -54,13 +54,16 @@ export function SheetBar({ sheet, on, choices, pages, onChoose, onClose, childre
         )}
         {ofStage && <StageChoice on={on} stage={stage} onChange={(to) => choose({ stage: to })} />}
         {sheet === 'heaps' && <HeapChoices on={on} choices={choices} choose={choose} />}
-        <Choice name={words.language} value={choices.language} onChange={(value) => choose({ language: value === 'de' ? 'de' : 'en' })}>
-          {LANGUAGES.map((one) => (
-            <option key={one} value={one} lang={one}>
-              {LANGUAGE_NAMES[one]}
-            </option>
-          ))}
-        </Choice>
+        {/* The drawing of a section is in the language of the page. */}
+        {sheet !== 'section' && (
+          <Choice name={words.language} value={choices.language} onChange={(value) => choose({ language: value === 'de' ? 'de' : 'en' })}>
+            {LANGUAGES.map((one) => (
+              <option key={one} value={one} lang={one}>
+                {LANGUAGE_NAMES[one]}
+              </option>
+            ))}
+          </Choice>
+        )}
       </div>
       <div className="sheet-actions">
         {children}
