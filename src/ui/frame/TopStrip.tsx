@@ -56,15 +56,15 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
         )}
       </p>
       {name !== undefined && (
-        <button type="button" className="button" onClick={startWalk}>
+        <button type="button" className="button strip-button" onClick={startWalk}>
           <Icon name="eye" />
-          {walk.enter}
+          <span>{walk.enter}</span>
         </button>
       )}
       {name !== undefined && (
-        <button type="button" className="button" aria-pressed={editing} onClick={() => edit(editing ? null : 'plan')}>
+        <button type="button" className="button strip-button" aria-pressed={editing} onClick={() => edit(editing ? null : 'plan')}>
           <Icon name="pencil" />
-          {t.edit.open}
+          <span>{t.edit.open}</span>
         </button>
       )}
       <SheetsMenu />

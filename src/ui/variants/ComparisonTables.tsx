@@ -7,6 +7,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
+import { useLayout } from '../use-media.ts';
 import { useView } from '../use-stores.ts';
 
 interface FigureRow {
@@ -57,6 +58,8 @@ export function ComparisonTables({ comparison, name }: { readonly comparison: Va
   const { before, after, report, takeOff, changes } = comparison;
   const map = useView((state) => state.map);
   const showMap = useView((state) => state.showMap);
+  const edit = useView((state) => state.edit);
+  const phone = useLayout() === 'phone';
   if (changes.length === 0) return <p>{t.variants.same}</p>;
   return (
     <>
@@ -66,7 +69,11 @@ export function ComparisonTables({ comparison, name }: { readonly comparison: Va
           type="button"
           className="button"
           aria-pressed={map === 'difference'}
-          onClick={() => showMap(map === 'difference' ? null : 'difference')}
+          onClick={() => {
+            showMap(map === 'difference' && !phone ? null : 'difference');
+            // There the editor covers the model.
+            if (phone) edit(null);
+          }}
         >
           <Icon name="eye" />
           {t.variants.map}
