@@ -11,6 +11,7 @@ import './frame/legend.css';
 import './frame/plan.css';
 import './frame/tools.css';
 import './import/import.css';
+import './import/import-picture.css';
 import './log/log.css';
 import './section/section.css';
 import './export/export.css';

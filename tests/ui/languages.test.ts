@@ -17,8 +17,8 @@ afterEach(() => {
 /** Words that are English and nothing else, as whole words in lower case. */
 const ENGLISH =
   /(?<!\p{L})(the|and|of|with|without|not|from|are|is|has|have|does|which|where|what|this|that|every|bays?|layers?|stages?|heaps?|loads?|cells?|deck|weight|water|edge|height|depth|thickness|permitted|over|under|show|hide|close|open|none|given|confirmed|finished|garden|wheel|vehicle|source)(?!\p{L})/iu;
-/** Names of files and of their entries. */
-const NAMES = /\.scene\.json/g;
+/** Names of files and of their entries; what drawings are parted into is called the same in German. */
+const NAMES = /\.scene\.json|\bLayern?\b/g;
 
 /** Every value in the table with its path. */
 function walked(table: unknown, path: string): [string, unknown][] {
@@ -60,6 +60,12 @@ const CHOICES = [
   'stage',
   'over',
   'no gap',
+  'new',
+  'dxf',
+  'x',
+  'levels',
+  'add',
+  'upstand',
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
   { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
 ];
