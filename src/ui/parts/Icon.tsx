@@ -25,8 +25,18 @@ const PATHS = {
   section: 'M2 4.5h12M2 12.5h12M3.5 4.5v8M12.5 4.5v8M3.5 9.5l5-5M3.5 12.5l8-8M7 12.5l5.5-5.5',
   save: 'M8 2.5v7M5 7l3 3 3-3M3 12.5v1h10v-1',
   gear: 'M8 5.5a2.5 2.5 0 1 1 0 5 2.5 2.5 0 0 1 0-5zM8 2v1.5M8 12.5V14M2 8h1.5M12.5 8H14M3.8 3.8l1 1M11.2 11.2l1 1M3.8 12.2l1-1M11.2 4.8l1-1',
+  grip: 'M6 3.5h.1M6 8h.1M6 12.5h.1M10 3.5h.1M10 8h.1M10 12.5h.1',
   pencil: 'M3 13l.8-3.2L10.8 2.8l2.4 2.4L6.2 12.2zM9.2 4.4l2.4 2.4',
   file: 'M4 2h5l3 3v9H4zM9 2v3h3',
+  arrow: 'M4 2.5l8 5.5-3.8.6 2.1 4-1.7.9-2.1-4L4 12z',
+  outline: 'M3 12.5L5 4l6-1.5L13 9l-4 4z',
+  rectangle: 'M2.5 4h11v8h-11z',
+  magnet: 'M4 2.5v5a4 4 0 0 0 8 0v-5M4 5.5h2.5M9.5 5.5H12M6.5 2.5v5a1.5 1.5 0 0 0 3 0v-5M4 2.5h2.5M9.5 2.5H12',
+  shared: 'M2.5 3.5h4.5v9H2.5zM9 3.5h4.5v9H9M8 1.5v13',
+  wide: 'M6 4L2 8l4 4M10 4l4 4-4 4M2 8h12',
+  lock: 'M4 7.5h8v6H4zM5.5 7.5v-2a2.5 2.5 0 0 1 5 0v2',
+  unlocked: 'M4 7.5h8v6H4zM5.5 7.5v-2a2.5 2.5 0 0 1 4.8-1',
+  trash: 'M3.5 4.5h9M6 4.5V3h4v1.5M4.5 4.5l.6 9h5.8l.6-9M6.8 7v4M9.2 7v4',
 } as const;
 
 export type IconName = keyof typeof PATHS;

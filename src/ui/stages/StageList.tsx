@@ -1,6 +1,6 @@
 /** The stages of the scene in order: chosen, added, copied, taken out, moved by dragging, buttons or keys. */
 
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { addStage, copyStage, moveStage, nextStageId, removeStage } from '../../edit/stages.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import { Refused } from '../edit/Refused.tsx';
@@ -18,6 +18,10 @@ export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
   const showStage = useView((state) => state.showStage);
   const { issues, said, move, ...acts } = useStageActs(snapshot);
   const drag = useRowDrag(move);
+  const scroll = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    keepRowInSight(scroll.current, at);
+  }, [at]);
   const onKeyDown = (event: KeyboardEvent, index: number) => {
     const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
     if (step === undefined || !event.altKey) return;
@@ -26,28 +30,30 @@ export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
   };
   return (
     <section className="stage-list" aria-label={t.stage.title}>
-      <StageTable
-        snapshot={snapshot}
-        drop={drag.drop}
-        name={(stage, index) => (
-          <span className="stage-name">
-            <span className="stage-handle" title={list.drag} aria-hidden="true" {...drag.handle(index)}>
-              ⠿
+      <div ref={scroll} className="stage-scroll">
+        <StageTable
+          snapshot={snapshot}
+          drop={drag.drop}
+          name={(stage, index) => (
+            <span className="stage-name">
+              <span className="stage-handle" title={list.drag} aria-hidden="true" {...drag.handle(index)}>
+                <Icon name="grip" />
+              </span>
+              <button
+                type="button"
+                className="row-button"
+                aria-current={index === at}
+                aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
+                title={list.keys}
+                onClick={() => showStage(index)}
+                onKeyDown={(event) => onKeyDown(event, index)}
+              >
+                {list.choose(index + 1, stage.name)}
+              </button>
             </span>
-            <button
-              type="button"
-              className="row-button"
-              aria-current={index === at}
-              aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
-              title={list.keys}
-              onClick={() => showStage(index)}
-              onKeyDown={(event) => onKeyDown(event, index)}
-            >
-              {list.choose(index + 1, stage.name)}
-            </button>
-          </span>
-        )}
-      />
+          )}
+        />
+      </div>
       <p className="unseen" role="status">
         {said}
       </p>
@@ -56,6 +62,16 @@ export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
       <DeriveAgain snapshot={snapshot} />
     </section>
   );
+}
+
+/** Scrolls the list only: `scrollIntoView` would move the page under the fingers too. */
+function keepRowInSight(list: HTMLElement | null, at: number | null): void {
+  const row = at === null ? undefined : list?.querySelectorAll('tbody tr')[at];
+  if (!list || !row) return;
+  const [box, outer] = [row.getBoundingClientRect(), list.getBoundingClientRect()];
+  const headPx = list.querySelector('thead')?.getBoundingClientRect().height ?? 0;
+  if (box.top < outer.top + headPx) list.scrollTop -= outer.top + headPx - box.top;
+  else if (box.bottom > outer.bottom) list.scrollTop += box.bottom - outer.bottom;
 }
 
 /** What can be done with whole stages. */

@@ -54,8 +54,10 @@ function WorstCell({ worst }: { readonly worst: ReturnType<typeof stageWorst> })
   const over = judge(utilisation) === 'over';
   return (
     <td data-over={over}>
-      {list.worstOf(bay, utilisation)}
-      <UtilisationBar utilisation={utilisation} confirmed={confirmed} />
+      <span className="stage-worst">
+        <UtilisationBar utilisation={utilisation} confirmed={confirmed} />
+        {list.worstOf(bay, utilisation)}
+      </span>
       {over && <span className="small block stage-over">{list.over}</span>}
       {!over && !confirmed && <span className="small block">{list.unconfirmed}</span>}
     </td>
