@@ -2,13 +2,20 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { draftScene } from '../../src/import/draft-scene.ts';
+import { takeParts } from '../../src/edit/take-parts.ts';
+import { draftIssues, draftScene } from '../../src/import/draft-scene.ts';
+import { previewOf } from '../../src/import/preview.ts';
 import { readDrawing } from '../../src/import/read-drawing.ts';
 import { LAYER_ROLES } from '../../src/model/drawing.ts';
+import { STARTER } from '../../src/model/drawn-parts.ts';
 import { issueLine } from '../../src/model/issue.ts';
+import { KNOWN_IDS } from '../../src/project/materials.ts';
+import { sceneOf } from '../helpers/scene-builder.ts';
 import { arc, block, circle, dxf, inMetres, insert, layer, line, type Pair, point, polyline, rectangle, text } from './dxf-builder.ts';
 
 const SEED = 4711;
+/** Of each kind of file: a busy machine tries fewer cases, not longer ones [ms]. */
+const LONGEST_MS = 2500;
 /** Longest work for one small file [ms of the processor, which a busy machine does not change]. */
 const SOON_MS = 2000;
 
@@ -216,18 +223,31 @@ const answers = fc.dictionary(
   fc.constantFrom('m', 'mm', 'degrees', 'yx', 'keep', 'use', ',', 'x,y,z', 'utf-8', ''),
 );
 
+const ENTRIES = {
+  buildup: STARTER,
+  columnM: [0.4, 0.4],
+  tree: { massKg: 500, spreadM: 2 },
+  edge: { kind: 'upstand', membraneTopM: 1 },
+} as const;
+const OPEN = sceneOf();
+
 function expectAnswer(bytes: Uint8Array, given: Record<string, string>): void {
   const start = workMs();
   const result = readDrawing('damaged', bytes, given);
   const roles = Object.fromEntries(result.layers.map(({ name }, i) => [name, LAYER_ROLES[i % LAYER_ROLES.length]!]));
-  const draft = draftScene(result, roles);
+  const draft = draftScene(result, roles, { entries: ENTRIES });
+  const ofDraft = draftIssues(draft, KNOWN_IDS);
+  const into = { ...OPEN, ...takeParts(OPEN, draft.parts, { bays: 'replace', zones: 'replace' }, []) };
+  const shown = previewOf(result.layers, result.box);
   expect(workMs() - start).toBeLessThan(SOON_MS);
   const { issues, layers, questions, mends } = result;
   // Either something was found, or it is a scene, or it is said why not.
   if (!issues.some(({ level }) => level === 'error') && result.kind !== 'scene')
     expect(layers.some(({ shapes }) => shapes.length > 0)).toBe(true);
   expect(issues.length).toBeLessThanOrEqual(52);
-  for (const issue of [...issues, ...draft.issues]) expect(issueLine(issue).length).toBeLessThan(2000);
+  expect(into.deck.outline.length).toBeGreaterThan(2);
+  for (const { points } of shown.layers) expect(points.every(Number.isFinite)).toBe(true);
+  for (const issue of [...issues, ...ofDraft]) expect(issueLine(issue).length).toBeLessThan(2000);
   for (const { says } of [...questions, ...mends]) expect(says).not.toMatch(/undefined|\[object/);
   for (const { shapes } of layers) {
     for (const shape of shapes)
@@ -241,11 +261,12 @@ describe(`damaged files (seed ${SEED})`, () => {
     ['a table', CSV],
     ['a map', GEO],
     ['a survey file', XML],
+    ['a scene', JSON.stringify(OPEN)],
   ])('%s, 800 times', (_, whole) => {
     expectAnswer(new TextEncoder().encode(whole), {});
     fc.assert(
       fc.property(damage(whole), answers, (damaged, given) => expectAnswer(new TextEncoder().encode(damaged), given)),
-      { seed: SEED, numRuns: 800 },
+      { seed: SEED, numRuns: 800, interruptAfterTimeLimit: LONGEST_MS },
     );
   });
 
@@ -264,7 +285,7 @@ describe(`damaged files (seed ${SEED})`, () => {
       fc.property(beginning, fc.uint8Array({ maxLength: 200 }), (start, rest) => {
         expectAnswer(Uint8Array.from([...start].map((c) => c.charCodeAt(0)).concat([...rest])), {});
       }),
-      { seed: SEED, numRuns: 800 },
+      { seed: SEED, numRuns: 800, interruptAfterTimeLimit: LONGEST_MS },
     );
   });
 });
