@@ -3,8 +3,7 @@
 import type { EditPart, ScenePatch } from '../model/history.ts';
 import type { Point3M, PointM, SceneFile, SceneFinish } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
-import { freeId } from '../scene/free-id.ts';
-import { idsOf, withEntries } from './part-lists.ts';
+import { idBeside, idsOf, withEntries } from './part-lists.ts';
 import {
   breaklineId,
   keyed,
@@ -126,7 +125,7 @@ interface Copied {
 function withCopy(scene: SceneFile, { part, id }: Selected): Copied | null {
   if (part === 'levels') return withCopiedLevel(scene, id);
   if (part === 'outline' || id === OUTLINE_ID) return null;
-  const copyId = freeId(stemOf(id), 'X', idsOf(scene, part));
+  const copyId = idBeside(id, idsOf(scene, part));
   let at: string | null = null;
   let next = withEntries(scene, part, (entries, stage) => {
     const original = entries.find((entry) => entry.id === id)?.entry;
@@ -159,6 +158,3 @@ function withCopiedLevel(scene: SceneFile, id: string): Copied | null {
   const more = { ...levels, breaklines: [...breaklines, line] };
   return { scene: { ...scene, deck: { ...scene.deck, levels: more } }, id: breaklineId(breaklines.length) };
 }
-
-/** The copy of `Z3-2` is `Z3-3`, not `Z3-2-2`. */
-const stemOf = (id: string): string => id.replace(/-\d{1,3}$/, '') || id;

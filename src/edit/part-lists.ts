@@ -2,6 +2,7 @@
 
 import type { EditPart } from '../model/history.ts';
 import type { SceneDeck, SceneFile, SceneLevels, SceneStage } from '../model/scene-file.ts';
+import { freeId } from '../scene/free-id.ts';
 import { breaklineId, mapped, openingId, plantId, spotId } from './point-lists.ts';
 
 type Listed = Exclude<EditPart, 'scene' | 'outline' | 'levels' | 'layer' | 'rain' | 'limits'>;
@@ -81,6 +82,18 @@ export function idsOf(scene: SceneFile, part: EditPart): Set<string> {
     return null;
   });
   return ids;
+}
+
+/**
+ * An id beside another: after `Z3` comes `Z3-2`, after `Z3-2` comes `Z3-3`.
+ * @param id - of the part it is made from
+ * @param taken - ids in use; the new one is added
+ * @returns the id
+ */
+export function idBeside(id: string, taken: Set<string>): string {
+  const stem = id.replace(/-\d{1,3}$/, '') || id;
+  taken.add(stem);
+  return freeId(stem, 'X', taken);
 }
 
 /**

@@ -75,6 +75,18 @@ export function placedWith(scene: SceneFile, part: 'zone' | 'object', id: string
   return withReferences(scene, part, (named) => (named === id ? [id, ...others] : [named]));
 }
 
+/**
+ * Lets stages that place parts place another one instead, such as the zone they were merged into.
+ * @param scene - the scene
+ * @param part - zone or object
+ * @param gone - ids that are gone
+ * @param instead - id placed instead, once
+ * @returns the scene with it
+ */
+export function placedInstead(scene: SceneFile, part: 'zone' | 'object', gone: ReadonlySet<string>, instead: string): SceneFile {
+  return withReferences(scene, part, (named) => [gone.has(named) ? instead : named]);
+}
+
 /** Changes every reference to parts of a kind. A reference that has to be there stays where its part is gone. */
 function withReferences(scene: SceneFile, part: EditPart, newIds: NewIds): SceneFile {
   const one = (id: string, by: Selected) => newIds(id, by)[0] ?? id;

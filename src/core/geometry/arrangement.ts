@@ -13,6 +13,8 @@ export interface Arrangement {
   readonly segments: Uint32Array;
   /** Where each input point went. */
   readonly placed: Uint32Array;
+  /** Points that each input segment now runs through, from its first to its second; a segment that shrank to a point has one. */
+  readonly chains: readonly (readonly number[])[];
 }
 
 interface Work {
@@ -41,21 +43,18 @@ export function arrange(
   const work: Work = { xs: [], ys: [], zs: [], buckets: new Map(), toleranceM };
   const placed = new Uint32Array(points.length / 2);
   for (let i = 0; i < placed.length; i++) placed[i] = putPoint(work, points[2 * i], points[2 * i + 1], values.length > 0 ? values[i] : 0);
-  const pairs = uniquePairs(Array.from({ length: segments.length / 2 }, (_, k) => [placed[segments[2 * k]], placed[segments[2 * k + 1]]]));
+  const given = Array.from({ length: segments.length / 2 }, (_, k) => [placed[segments[2 * k]], placed[segments[2 * k + 1]]]);
+  const pairs = uniquePairs(given);
   const splits = crossings(work, pairs);
   pointsOnSegments(work, pairs, splits);
-  const pieces: number[][] = [];
+  const chainOf = new Map<number, readonly number[]>();
   for (let k = 0; k < pairs.length; k++) {
     const [a, b] = pairs[k];
     const along = [...new Set(splits[k])].filter((p) => p !== a && p !== b);
     const param = (p: number) =>
       (work.xs[p] - work.xs[a]) * (work.xs[b] - work.xs[a]) + (work.ys[p] - work.ys[a]) * (work.ys[b] - work.ys[a]);
     along.sort((p, q) => param(p) - param(q));
-    let from = a;
-    for (const to of [...along, b]) {
-      pieces.push([from, to]);
-      from = to;
-    }
+    chainOf.set(pairKey(a, b), [a, ...along, b]);
   }
   const out = new Float64Array(work.xs.length * 2);
   for (let i = 0; i < work.xs.length; i++) {
@@ -65,10 +64,13 @@ export function arrange(
   return {
     points: out,
     values: values.length > 0 ? Float64Array.from(work.zs) : new Float64Array(0),
-    segments: Uint32Array.from(uniquePairs(pieces).flat()),
+    segments: Uint32Array.from(uniquePairs([...chainOf.values()].flatMap((chain) => chain.slice(1).map((to, i) => [chain[i], to]))).flat()),
     placed,
+    chains: given.map(([a, b]) => chainFrom(a, a === b ? [a] : (chainOf.get(pairKey(a, b)) as readonly number[]))),
   };
 }
+
+const chainFrom = (start: number, chain: readonly number[]) => (chain[0] === start ? chain : [...chain].reverse());
 
 /** Buckets are far larger than the tolerance, so that most points look into one only [m]. */
 const BUCKET_M = 0.05;
@@ -95,12 +97,15 @@ function putPoint(work: Work, x: number, y: number, z: number): number {
   return index;
 }
 
+/** The same for both directions. */
+const pairKey = (a: number, b: number) => (a < b ? a * KEY_STRIDE + b : b * KEY_STRIDE + a);
+
 function uniquePairs(pairs: readonly (readonly number[])[]): number[][] {
   const seen = new Set<number>();
   const out: number[][] = [];
   for (const [a, b] of pairs) {
     if (a === b) continue;
-    const key = a < b ? a * KEY_STRIDE + b : b * KEY_STRIDE + a;
+    const key = pairKey(a, b);
     if (seen.has(key)) continue;
     seen.add(key);
     out.push([a, b]);
