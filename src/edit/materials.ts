@@ -5,6 +5,7 @@ import type { Role } from '../model/roles.ts';
 import type { SceneFile, SceneMaterial } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
 import { USUAL_DENSITY } from '../scene/check-build-ups.ts';
+import { freeId } from '../scene/free-id.ts';
 
 /**
  * Puts a material into the scene: instead of the one with its id, or as one more.
@@ -102,3 +103,15 @@ function thicknessDoubts(material: SceneMaterial): MaterialDoubt[] {
 
 /** Without the crumbs of a conversion. */
 const plain = (value: number): number => Number(value.toPrecision(4));
+
+/**
+ * A material of the catalogue as the scene's own, to be changed there.
+ * @param scene - the scene
+ * @param material - entry of the catalogue
+ * @param beside - name of a copy with an id of its own; null for a copy that takes the entry's place
+ */
+export function materialCopy(scene: SceneFile, material: SceneMaterial, beside: string | null): SceneMaterial {
+  if (beside === null) return material;
+  const taken = new Set([material.id, ...(scene.materials ?? []).map(({ id }) => id)]);
+  return { ...material, id: freeId(material.id, 'M', taken), name: beside };
+}

@@ -30,11 +30,17 @@ export function scaleColumn(thicknessesMm: readonly number[], heightPx: number, 
       changed = true;
     });
   }
+  return columnAt(thicknessesMm, heightPx, leastPx, pxPerMm);
+}
+
+/** Layers at a scale that is given, standing on the bottom of `heightPx`: while one is dragged the scale stays as it was. */
+export function columnAt(thicknessesMm: readonly number[], heightPx: number, leastPx: number, pxPerMm: number): ColumnScale {
   let y = heightPx;
-  const bands = thicknessesMm.map((mm, i): Band => {
+  const bands = thicknessesMm.map((mm): Band => {
     const bottom = y;
-    y -= enlarged[i] ? leastPx : mm * pxPerMm;
-    return { top: y, bottom, enlarged: enlarged[i] === true };
+    const enlarged = mm * pxPerMm < leastPx;
+    y -= enlarged ? leastPx : mm * pxPerMm;
+    return { top: y, bottom, enlarged };
   });
   return { bands, pxPerMm };
 }

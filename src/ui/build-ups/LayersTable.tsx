@@ -1,0 +1,116 @@
+/** The column as a table: every layer with its thickness to set, what it weighs and holds, and its place. */
+
+import type { BuildUpView } from '../../model/engine.ts';
+import { loadNumber, numberText, thicknessOf } from '../format.ts';
+import { ThicknessField } from '../log/ThicknessField.tsx';
+import { useThickness } from '../log/use-thickness.ts';
+import { partFill } from '../parts/Hatches.tsx';
+import { Icon } from '../parts/Icon.tsx';
+import { Swatch } from '../parts/Swatch.tsx';
+import { TableHead } from '../parts/TableHead.tsx';
+import { t } from '../text/text.ts';
+import type { BuildUpEdits } from './use-build-up.ts';
+
+interface Props {
+  readonly buildUp: BuildUpView;
+  readonly layer: number;
+  readonly onLayer: (index: number) => void;
+  readonly edits: BuildUpEdits;
+}
+
+export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
+  const { table } = t.buildUps;
+  const { layers, sum } = buildUp;
+  const topDown = layers.map((one, index) => ({ one, index })).reverse();
+  const vegetationKNm2 = sum.dryKNm2 - layers.reduce((all, { load }) => all + load.dryKNm2, 0);
+  return (
+    <details className="bu-table" open>
+      <summary>{table.title}</summary>
+      <div className="bu-table-scroll">
+        <table className="numbers">
+          <TableHead heads={[table.layer, table.thickness, table.dry(), table.saturated(), table.held]} />
+          <tbody>
+            {vegetationKNm2 > 1e-9 && (
+              <tr>
+                <th scope="row">{table.vegetation}</th>
+                <td />
+                <td>{loadNumber(vegetationKNm2)}</td>
+                <td>{loadNumber(vegetationKNm2)}</td>
+                <td />
+              </tr>
+            )}
+            {topDown.map(({ one, index }) => (
+              <LayerRow
+                key={`${index} ${one.materialId}`}
+                buildUp={buildUp.id}
+                index={index}
+                layer={one}
+                chosen={index === layer}
+                onChoose={() => onLayer(index)}
+                edits={edits}
+              />
+            ))}
+          </tbody>
+          <tfoot>
+            <tr className="sum-total">
+              <th scope="row">{table.total}</th>
+              <td>{thicknessOf(sum.depthMm)}</td>
+              <td>{loadNumber(sum.dryKNm2)}</td>
+              <td>{loadNumber(sum.saturatedKNm2)}</td>
+              <td>{numberText(sum.heldLm2, 1)}</td>
+            </tr>
+          </tfoot>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+interface RowProps {
+  readonly buildUp: string;
+  readonly index: number;
+  readonly layer: BuildUpView['layers'][number];
+  readonly chosen: boolean;
+  readonly onChoose: () => void;
+  readonly edits: BuildUpEdits;
+}
+
+function LayerRow({ buildUp, index, layer, chosen, onChoose, edits }: RowProps) {
+  const thickness = useThickness({ buildUp, index, layer });
+  const { table } = t.buildUps;
+  const { name, role, load, adjustable, thicknessMm } = layer;
+  return (
+    <tr data-picked={chosen}>
+      <th scope="row">
+        <span className="bu-table-name">
+          <Swatch fill={partFill(role)} />
+          <button type="button" className="row-button" aria-pressed={chosen} onClick={onChoose}>
+            {name}
+          </button>
+          <button
+            type="button"
+            className="icon-button"
+            aria-label={table.up(name)}
+            title={table.up(name)}
+            onClick={() => edits.step(index, 'up')}
+          >
+            <Icon name="up" />
+          </button>
+          <button
+            type="button"
+            className="icon-button"
+            aria-label={table.down(name)}
+            title={table.down(name)}
+            onClick={() => edits.step(index, 'down')}
+          >
+            <Icon name="down" />
+          </button>
+        </span>
+      </th>
+      <td>{adjustable ? <ThicknessField label={t.thickness.field(name)} thickness={thickness} /> : thicknessOf(thicknessMm)}</td>
+      <td>{loadNumber(load.dryKNm2)}</td>
+      <td>{loadNumber(load.saturatedKNm2)}</td>
+      <td>{load.heldLm2 === 0 ? '' : numberText(load.heldLm2, 1)}</td>
+    </tr>
+  );
+}
