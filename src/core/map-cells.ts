@@ -1,6 +1,6 @@
 /** A map of quantities from the value of every cell: flags, classes, spread by area, cells without a value. */
 
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap } from '../model/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_SHORT, CELL_UNCONFIRMED, type CellMap } from '../model/maps.ts';
 import { UTILISATION_LIMITS } from '../model/palette.ts';
 import type { Evaluation } from './evaluation.ts';
 
@@ -10,6 +10,8 @@ export interface CellValues extends Pick<CellMap, 'kind' | 'stage' | 'unit'> {
   /** Shares of a limit, and whose: of bays, which somebody must have confirmed, or of layers. Null for quantities. */
   readonly limitOf: 'bays' | 'layers' | null;
   readonly directionDeg?: Float32Array | null;
+  /** Cells below what is required there. */
+  readonly isShort?: Uint8Array;
 }
 
 /**
@@ -43,6 +45,7 @@ export function mapOfCells(on: Evaluation, of: CellValues): CellMap {
       continue;
     }
     if (of.limitOf !== null && value > 1 + 1e-9) flags[cell] |= CELL_OVER;
+    if (of.isShort?.[cell]) flags[cell] |= CELL_SHORT;
     values[cell] = value;
     dataCells++;
     weighted += value * deckShare[cell];

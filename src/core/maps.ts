@@ -1,7 +1,7 @@
 /** Maps per cell of one evaluation, for the finished garden or at the end of a stage. */
 
 import type { LayerInput } from '../model/deck-input.ts';
-import type { EdgeInput } from '../model/edge-input.ts';
+import type { RequiredEdge } from '../model/edge-input.ts';
 import type { CellMap, MapKind, WaterMapKind } from '../model/maps.ts';
 import { deckSite } from './edge-facts.ts';
 import type { Evaluation } from './evaluation.ts';
@@ -35,26 +35,27 @@ export const DECK_MAP_KINDS = Object.keys(UNITS) as readonly DeckMapKind[];
  * @param on - evaluation [kN/m²]
  * @param kind - quantity; utilisations are of the 1 m × 1 m patch centred on the cell, as bays are judged [-]
  * @param stage - index of the stage, null for the finished garden [-]
- * @param edges - edges of the deck, local, for the heights along them [m]
+ * @param edges - edges of the deck, local, with what they require, for the heights along them [m]
  * @returns values per cell in the map's unit, NaN where there is none [kN/m²], [-], [mm], [m], [%] or [l/m²]
  * @throws RangeError for a stage that does not exist
  * @source contract.md, section 2
  */
-export function cellMap(on: Evaluation, kind: DeckMapKind, stage: number | null, edges: readonly EdgeInput[] = []): CellMap {
+export function cellMap(on: Evaluation, kind: DeckMapKind, stage: number | null, edges: readonly RequiredEdge[] = []): CellMap {
   if (stage !== null && !(stage >= 0 && stage < on.plan.stages.length)) throw new RangeError(`cellMap: no stage ${stage}`);
+  if (kind === 'upstand') return upstandMap(on, stage, edges);
   const falls = kind === 'fall' ? cellFalls(deckSite(on)) : null;
-  const valueAt = kind === 'fall' ? (cell: number) => falls?.percent[cell] ?? Number.NaN : valuesOf(on, kind, stage, edges);
+  const valueAt = kind === 'fall' ? (cell: number) => falls?.percent[cell] ?? Number.NaN : valuesOf(on, kind, stage);
   const limitOf = kind === 'utilisation' || kind === 'worst-stage' ? 'bays' : null;
   const directionDeg = falls && Float32Array.from(falls.bearingDeg);
   return mapOfCells(on, { kind, stage, unit: UNITS[kind], valueAt, limitOf, directionDeg });
 }
 
-function valuesOf(
-  on: Evaluation,
-  kind: Exclude<DeckMapKind, 'fall'>,
-  stage: number | null,
-  edges: readonly EdgeInput[],
-): (cell: number) => number {
+function upstandMap(on: Evaluation, stage: number | null, edges: readonly RequiredEdge[]): CellMap {
+  const { heightMm, isShort } = cellUpstands(deckSite(on), edges);
+  return mapOfCells(on, { kind: 'upstand', stage, unit: UNITS.upstand, valueAt: (cell) => heightMm[cell], limitOf: null, isShort });
+}
+
+function valuesOf(on: Evaluation, kind: Exclude<DeckMapKind, 'fall' | 'upstand'>, stage: number | null): (cell: number) => number {
   switch (kind) {
     case 'load':
       return loadOf(on, stage);
@@ -75,10 +76,6 @@ function valuesOf(
       return makeUpOf(on, stage);
     case 'substrate':
       return substrateOf(on, stage);
-    case 'upstand': {
-      const heightMm = cellUpstands(deckSite(on), edges);
-      return (cell) => heightMm[cell];
-    }
     case 'finished': {
       const depth = layerMean(on, depthStack(on, stage));
       // Bare deck ends at the membrane.

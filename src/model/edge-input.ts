@@ -12,6 +12,11 @@ export interface EdgeInput {
   readonly membraneTopM: number;
 }
 
+/** An edge with the height it must keep above the finish. */
+export interface RequiredEdge extends EdgeInput {
+  readonly requiredMm: number;
+}
+
 export interface OutletInput {
   readonly id: string;
   readonly kind: 'outlet' | 'overflow';

@@ -44,6 +44,8 @@ export const CELL_OVER = 4;
 export const CELL_NO_DATA = 8;
 /** Within the band along open edges; only maps that tell of people at work set it. */
 export const CELL_EDGE = 16;
+/** Below the height that is required there; only the map of upstands sets it. */
+export const CELL_SHORT = 32;
 
 /** Classes of the map of reach, the worst last but for ground that nothing is brought to. */
 export const REACH_CLASSES = ['driven', 'lifted', 'unreached', 'idle'] as const;

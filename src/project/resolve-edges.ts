@@ -3,7 +3,8 @@
 import { RECOMMENDED_FALL } from '../catalogue/rule-limits.ts';
 import { edgeUpstands, findEdgeFacts } from '../core/edge-facts.ts';
 import type { Evaluation } from '../core/evaluation.ts';
-import type { DeckRims } from '../model/edge-input.ts';
+import { requiredUpstand } from '../core/rules/edges.ts';
+import type { DeckRims, RequiredEdge } from '../model/edge-input.ts';
 import type { FindingFact } from '../model/finding.ts';
 import type { ReportEdge } from '../model/report.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
@@ -22,6 +23,12 @@ export function deckRims({ deck }: SceneFile, originM: PointM): DeckRims {
     })),
     outlets: (deck.outlets ?? []).map(({ id, kind, at }) => ({ id, kind, x: at[0] - originM[0], y: at[1] - originM[1] })),
   };
+}
+
+/** Edges with the heights they must keep, for the map of upstands. */
+export function requiredEdges(scene: SceneFile, originM: PointM): RequiredEdge[] {
+  const limits = ruleLimits(scene.limits);
+  return deckRims(scene, originM).edges.map((edge) => ({ ...edge, requiredMm: requiredUpstand(edge, limits).value }));
 }
 
 /** What the report takes from edges and falls: findings, and least heights where the scene draws edges. */

@@ -24,7 +24,7 @@ import { catalogueView } from './catalogue-view.ts';
 import { compareVariant, sceneOfVariant, variantMap } from './compare-variant.ts';
 import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
-import { deckRims } from './resolve-edges.ts';
+import { requiredEdges } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
 import { wheelsOf } from './run-views.ts';
@@ -129,7 +129,7 @@ export class Session {
     if (isWaterMap(kind)) return waterMap(evaluation, kind, this.mappedWater(of));
     if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
     if (kind === 'wheel-membrane' || kind === 'wheel-bearing') return wheelMap(evaluation, kind, wheelsOf(this.opened()), stage);
-    return cellMap(evaluation, kind, stage, deckRims(scene, evaluation.input.originM).edges);
+    return cellMap(evaluation, kind, stage, requiredEdges(scene, evaluation.input.originM));
   }
 
   coreLog(cell: number, stage: number | null): CoreLog | null {

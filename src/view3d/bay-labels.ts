@@ -2,6 +2,7 @@
 
 import { type PerspectiveCamera, Vector3 } from 'three';
 import type { Snapshot } from '../model/engine.ts';
+import { type MapKind, WATER_MAP_KINDS } from '../model/maps.ts';
 import type { ReportBay } from '../model/report.ts';
 import type { ViewState } from '../store/view-store.ts';
 import { bodyOf } from './camera-fit.ts';
@@ -37,8 +38,8 @@ interface Label {
   readonly element: HTMLElement;
   readonly leader: SVGLineElement;
   readonly dot: SVGCircleElement;
-  readonly width: number;
-  readonly height: number;
+  /** With its note and without [CSS px]. */
+  readonly sizes: Readonly<Record<'noted' | 'plain', PictureSize>>;
 }
 
 export class BayLabels {
@@ -85,20 +86,31 @@ export class BayLabels {
     id.textContent = bay.label;
     element.append(id);
     const text = report && this.note ? this.note(report) : '';
-    if (text !== '') element.append(text);
+    if (text !== '') {
+      const note = document.createElement('span');
+      note.className = 'deck-label-note';
+      note.textContent = text;
+      element.append(note);
+    }
     const leader = document.createElementNS(SVG, 'line');
     const dot = document.createElementNS(SVG, 'circle');
     dot.setAttribute('r', '2.5');
     this.drawing.append(leader, dot);
     this.overlay.append(element);
-    return { id: bay.id, rank, at: bay.at, element, leader, dot, width: element.offsetWidth, height: element.offsetHeight };
+    const sizeWith = (plain: boolean) => {
+      element.classList.toggle('deck-label-plain', plain);
+      return { width: element.offsetWidth, height: element.offsetHeight };
+    };
+    return { id: bay.id, rank, at: bay.at, element, leader, dot, sizes: { plain: sizeWith(true), noted: sizeWith(false) } };
   }
 
-  /** Places all labels for the camera as it stands: of all bays while a map of loads or depths is shown, else of the picked one. */
+  /** Places all labels for the camera as it stands: of all bays while a map compares them, else of the picked one. */
   update(shown: ShownDeck, view: ViewState, camera: PerspectiveCamera, size: PictureSize): void {
     const { snapshot } = shown;
     if (snapshot !== this.snapshot) this.build(snapshot);
-    const wanted = this.labels.filter((label) => label.id === view.bay || (comparesBays(view) && label.rank < MOST_LABELS));
+    const told = bayLabelsOn(view.map);
+    const look = told === 'noted' || view.map === null ? 'noted' : 'plain';
+    const wanted = this.labels.filter((label) => label.id === view.bay || (told !== 'none' && label.rank < MOST_LABELS));
     if (wanted.length > 0 && shown.states !== this.states) {
       this.states = shown.states;
       this.tops = this.labels.map(({ at }) => topAt(snapshot.picture, shown.states, at[0], at[1]));
@@ -114,10 +126,11 @@ export class BayLabels {
       const [x, y, slabZ] = label.at;
       const lies = view.map !== null && view.mapOn === 'slab' ? null : this.tops[this.labels.indexOf(label)];
       const z = lies ? lies.zM + liftM(snapshot.picture, lies.part, true, view.explode) : slabZ;
-      return { anchor: toScreen(x, y, z), width: label.width, height: label.height };
+      return { anchor: toScreen(x, y, z), ...label.sizes[look] };
     });
     const places = labelPlaces(boxes, { ...size, outline });
     for (const label of this.labels) {
+      label.element.classList.toggle('deck-label-plain', look === 'plain');
       const k = wanted.indexOf(label);
       put(label, k < 0 ? null : places[k], boxes[k], label.id === view.bay);
     }
@@ -129,9 +142,15 @@ export class BayLabels {
   }
 }
 
-/** What a bay may carry is nothing to maps of named classes, which have labels of their own. */
-function comparesBays({ map }: ViewState): boolean {
-  return map !== null && map !== 'reach';
+/** Maps that a permitted load belongs to. */
+const OF_LOADS: ReadonlySet<MapKind> = new Set<MapKind>(['load', 'utilisation', 'worst-stage', 'difference']);
+/** Maps that no bay means anything to: they have labels of their own, or tell of edges and of water held. */
+const WITHOUT_BAYS: ReadonlySet<MapKind> = new Set<MapKind>([...WATER_MAP_KINDS, 'reach', 'upstand', 'fall', 'held']);
+
+/** What labels of all bays tell on a map: id and permitted load, the id alone, or nothing. */
+export function bayLabelsOn(map: MapKind | null): 'noted' | 'plain' | 'none' {
+  if (map === null || WITHOUT_BAYS.has(map)) return 'none';
+  return OF_LOADS.has(map) ? 'noted' : 'plain';
 }
 
 /** Bays that nobody confirmed first, then by how much of what they may carry they carry. */

@@ -1,7 +1,7 @@
 /** What a map cell looks like: its flat colour and its pattern, as bytes for the texture that the shader reads. */
 
 import { type ClassHatch, namedStyles } from '../model/class-style.ts';
-import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap } from '../model/maps.ts';
+import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_SHORT, CELL_UNCONFIRMED, type CellMap } from '../model/maps.ts';
 import { PAPER } from '../model/palette.ts';
 import { classColours, classOf } from '../model/ramp.ts';
 
@@ -34,6 +34,7 @@ export function rgbOf(hex: string): Rgb {
 export function cellPattern(value: number, flags: number, map: CellMap): CellPattern {
   if (map.classLimits !== null && flags & CELL_UNCONFIRMED) return CELL_PATTERN.unconfirmed;
   if (flags & CELL_NO_DATA || Number.isNaN(value)) return CELL_PATTERN.noData;
+  if (flags & CELL_SHORT) return CELL_PATTERN.crossed;
   if (map.classLimits === null || !(flags & CELL_OVER)) return CELL_PATTERN.none;
   return classOf(value, flags, map) === map.classLimits.length ? CELL_PATTERN.farOver : CELL_PATTERN.over;
 }

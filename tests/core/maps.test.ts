@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/core/evaluate.ts';
 import { cellMap, DECK_MAP_KINDS, type DeckMapKind } from '../../src/core/maps.ts';
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED } from '../../src/model/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_SHORT, CELL_UNCONFIRMED } from '../../src/model/maps.ts';
 import { bay, block, box, boxRing, buildUp, deck, layer, place, region, stage, zone } from '../helpers/deck-builder.ts';
 
 const GARDEN = buildUp('g', [
@@ -102,12 +102,29 @@ describe('substrate, edges and falls', () => {
 
   it('upstand: membrane top less finish, only in the cells along the edge', () => {
     // Along y = 0 from x = 0 to 1, beside the garden finished at 0.45: 0.60 - 0.45
-    const edge = { id: 'E', kind: 'upstand', drainedChannel: false, line: Float64Array.of(0, 0, 1, 0), membraneTopM: 0.6 } as const;
+    const edge = {
+      id: 'E',
+      kind: 'upstand',
+      drainedChannel: false,
+      line: Float64Array.of(0, 0, 1, 0),
+      membraneTopM: 0.6,
+      requiredMm: 150,
+    } as const;
     const map = cellMap(ON, 'upstand', null, [edge]);
     expect(map.values[0]).toBeCloseTo(150, 4);
     expect([map.unit, map.dataCells]).toEqual(['mm', 1]);
     expect(cellMap(ON, 'upstand', 0, [edge]).values[0]).toBeCloseTo(150, 4);
     expect(cellMap(ON, 'upstand', null).dataCells).toBe(0);
+  });
+
+  it('upstand: marks the cells that lack what their edge requires, and no other', () => {
+    // 0.60 - 0.45 = 150 mm: enough for 150, too little for 151
+    const edge = { id: 'E', kind: 'upstand', drainedChannel: false, line: Float64Array.of(0, 0, 1, 0), membraneTopM: 0.6 } as const;
+    const shortOf = (requiredMm: number) =>
+      [...cellMap(ON, 'upstand', null, [{ ...edge, requiredMm }]).flags].map((flags) => (flags & CELL_SHORT) !== 0);
+    expect(shortOf(150)).not.toContain(true);
+    expect(shortOf(151).indexOf(true)).toBe(0);
+    expect(shortOf(151).filter(Boolean)).toHaveLength(1);
   });
 
   it('fall of the membrane in percent, nothing where the file gives no levels', () => {

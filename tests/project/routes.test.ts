@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { routeLines } from '../../src/cli/summary-routes.ts';
+import { WRITING } from '../../src/cli/writing.ts';
 import type { PointM, SceneFile, SceneStage } from '../../src/model/scene-file.ts';
 import { readProject } from '../../src/project/evaluate-project.ts';
 import { sourceUses } from '../../src/project/source-uses.ts';
@@ -108,7 +109,7 @@ describe('lanes', () => {
     expect(finding.says).toContain('Germany');
     expect(finding.source).toContain('Berlin');
     expect(project.report.routes?.[0]).toMatchObject({ table: 'de-mrflfw', requiredM: 5, leastOuterM: expect.closeTo(11.5, 9) });
-    expect(routeLines(project.report).join('\n')).toMatch(/F1 +de-mrflfw +3\.00 +5\.00 +11\.50/);
+    expect(routeLines(project.report, WRITING.en).join('\n')).toMatch(/F1 +de-mrflfw +3\.00 +5\.00 +11\.50/);
   });
 
   // Legs of 45 and 16 m: tangents 8, outer radius 8 + 1.5 = 9.5, under 10.5.
@@ -200,7 +201,7 @@ describe('stages', () => {
     expect(finding).toMatchObject({ severity: 'check', value: 3600, where: { zone: 'Z1', stage: 'S3' } });
     expect(finding.says).toContain('No reach is given for C1');
     expect(project.report.reach).toEqual([{ stage: 'S3', zones: 1, areaM2: 3600, unreachedM2: 3600 }]);
-    expect(routeLines(project.report).join('\n')).toMatch(/S3 +1 +3600\.0 +3600\.0/);
+    expect(routeLines(project.report, WRITING.en).join('\n')).toMatch(/S3 +1 +3600\.0 +3600\.0/);
   });
 
   it('a hose of 85 m reaches all: the far corner is 84.85 m away', () => {
@@ -220,5 +221,5 @@ it('a table that nobody knows is refused, with the ones there are', () => {
 it('nothing drawn, nothing said', () => {
   const { report } = read(sceneOf());
   expect([report.routes, report.reach]).toEqual([undefined, undefined]);
-  expect(routeLines(report)).toEqual([]);
+  expect(routeLines(report, WRITING.en)).toEqual([]);
 });

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { routeLines } from '../../src/cli/summary-routes.ts';
+import { WRITING } from '../../src/cli/writing.ts';
 import type { PointM, SceneFile, SceneSetUpArea } from '../../src/model/scene-file.ts';
 import { sourceUses } from '../../src/project/source-uses.ts';
 import { NUMBER_NAMES } from '../../src/ui/text/en-words.ts';
@@ -135,7 +136,7 @@ it('none: no room is judged, wheels are', () => {
 
 it('the command line has a line per area', () => {
   const { report } = read(yard({}));
-  const text = routeLines(report).join('\n');
+  const text = routeLines(report, WRITING.en).join('\n');
   expect(text).toMatch(/U1 +set-up +de-mrflfw +fire-16t +4\.00 × 12\.00 +4\.00 × 11\.00 +3\.50 × 11\.00 +0\.00 /);
 });
 

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { wallLines } from '../../src/cli/summary-walls.ts';
+import { WRITING } from '../../src/cli/writing.ts';
 import type { SceneMaterial, SceneRetaining } from '../../src/model/scene-file.ts';
 import { buildUp, findingsOf, GRAVITY, read, rect, type SceneParts, sceneOf, zone } from '../helpers/scene-builder.ts';
 
@@ -107,7 +108,7 @@ describe('report', () => {
 
   it('has no part for walls where there are none', () => {
     expect(read(sceneOf()).report.walls).toBeUndefined();
-    expect(wallLines(read(sceneOf()).report)).toEqual([]);
+    expect(wallLines(read(sceneOf()).report, WRITING.en)).toEqual([]);
   });
 });
 
@@ -168,7 +169,7 @@ describe('overturning', () => {
     expect(found[0].says).toContain('0.91 times the one that turns it over; it does not hold');
     expect(findingsOf(project, 'wall.bearing')).toEqual([]);
     expect(project.report.walls?.[0].bare.pressure).toBeNull();
-    expect(wallLines(project.report).join('\n')).toContain('falls over');
+    expect(wallLines(project.report, WRITING.en).join('\n')).toContain('falls over');
   });
 });
 
@@ -270,7 +271,7 @@ describe('wall.bearing', () => {
 });
 
 it('the command line lists the wall', () => {
-  const lines = wallLines(deckWith().report);
+  const lines = wallLines(deckWith().report, WRITING.en);
   const cells = lines.slice(2, -1).map((text) => text.trim().split(/ {2,}/));
   // Own 4.169, thrust 2.4525 kN/m; 2.74 and 6.198; 0.0838 of 0.1333 m; 27.36 of 40 kPa
   expect(cells[1]).toEqual(['R1', '4.17', '0.333', '0.00', '2.45', '2.74', '6.19', '0.084', '0.133', '27.4', '40.00', 'grid']);

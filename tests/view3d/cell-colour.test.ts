@@ -3,7 +3,7 @@
 import { interpolateCividis, interpolateRdBu } from 'd3-scale-chromatic';
 import { describe, expect, it } from 'vitest';
 import { DIFFERENCE_STYLES } from '../../src/model/class-style.ts';
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap } from '../../src/model/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_SHORT, CELL_UNCONFIRMED, type CellMap } from '../../src/model/maps.ts';
 import { UTILISATION_LIMITS } from '../../src/model/palette.ts';
 import { classOf, QUANTITY_COLOURS } from '../../src/model/ramp.ts';
 import { CELL_PATTERN, cellColour, cellPattern, cellPixels, OFF_DECK, rgbOf } from '../../src/view3d/cell-colour.ts';
@@ -100,6 +100,12 @@ describe('cells', () => {
     expect(cellPattern(2, flags, utilisation)).toBe(CELL_PATTERN.unconfirmed);
     expect(cellColour(2, flags, utilisation)).toEqual([0xf5, 0xf1, 0xe8]);
     expect(cellPattern(2, flags, load)).toBe(CELL_PATTERN.none);
+  });
+
+  it('marks what is lower than required, on maps of quantities too', () => {
+    const heights = { ...utilisation, kind: 'upstand', classLimits: null } as const;
+    expect(cellPattern(120, CELL_ON_DECK, heights)).toBe(CELL_PATTERN.none);
+    expect(cellPattern(120, CELL_ON_DECK | CELL_SHORT, heights)).toBe(CELL_PATTERN.crossed);
   });
 
   it('without data are dotted paper', () => {

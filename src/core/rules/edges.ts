@@ -4,7 +4,7 @@
  */
 
 import type { Region, ZoneInput } from '../../model/deck-input.ts';
-import type { EdgeInput } from '../../model/edge-input.ts';
+import type { EdgeInput, RequiredEdge } from '../../model/edge-input.ts';
 import type { Limit, RuleLimits } from '../../model/rule-input.ts';
 import { boundsMeet, crossingShare } from '../geometry/distance.ts';
 import { cellAt } from '../geometry/grid.ts';
@@ -40,6 +40,13 @@ export interface EdgeUpstand {
   /** Null where no zone adjoins. */
   readonly least: { readonly heightM: number; readonly x: number; readonly y: number; readonly zone: number } | null;
   readonly required: Limit;
+}
+
+/** Heights in the cells beside edges. */
+export interface CellUpstands {
+  readonly heightMm: Float64Array;
+  /** 1 where an edge lacks what it requires. */
+  readonly isShort: Uint8Array;
 }
 
 type Heights = Pick<RuleLimits, 'upstandMm' | 'sillMm'>;
@@ -86,13 +93,14 @@ export function edgeUpstand(site: DeckSite, edge: EdgeInput, limits: Heights): E
 /**
  * Heights of the membrane above the finish in the cells beside edges.
  * @param site - deck, zones and surfaces [m]
- * @param edges - edges, local [m]
- * @returns least height per cell, NaN where no edge passes [mm]
+ * @param edges - edges, local, with what they require [m]
+ * @returns least height per cell, NaN where no edge passes, and whether an edge there lacks what it requires [mm]
  * @source none: geometry
  */
-export function cellUpstands(site: DeckSite, edges: readonly EdgeInput[]): Float64Array {
+export function cellUpstands(site: DeckSite, edges: readonly RequiredEdge[]): CellUpstands {
   const { grid } = site.ground;
   const heightMm = new Float64Array(grid.columns * grid.rows).fill(Number.NaN);
+  const isShort = new Uint8Array(heightMm.length);
   for (const edge of edges) {
     for (const { piece, besideM, at, finishedM } of edgeStretches(site, edge)) {
       const lengthM = Math.hypot(piece[2] - piece[0], piece[3] - piece[1]);
@@ -106,12 +114,14 @@ export function cellUpstands(site: DeckSite, edges: readonly EdgeInput[]): Float
           const y = piece[1] + share * (piece[3] - piece[1]) + besideM[1];
           const mm = 1000 * (edge.membraneTopM - finishedM[i] - part * (finishedM[i + 1] - finishedM[i]));
           const cell = cellAt(grid, x, y);
-          if (cell >= 0 && !(heightMm[cell] <= mm)) heightMm[cell] = mm;
+          if (cell < 0) continue;
+          if (!(heightMm[cell] <= mm)) heightMm[cell] = mm;
+          if (mm < edge.requiredMm - 1000 * SAME_HEIGHT_M) isShort[cell] = 1;
         }
       }
     }
   }
-  return heightMm;
+  return { heightMm, isShort };
 }
 
 /**

@@ -1,13 +1,22 @@
 /** What is baked into a picture of the model: scene, stage, map with unit and classes, and that it is no structural check. */
 
 import { namedStyles } from '../../model/class-style.ts';
-import { CELL_NO_DATA, CELL_ON_DECK, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
+import { CELL_NO_DATA, CELL_ON_DECK, CELL_SHORT, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
 import { ROLE_STYLE } from '../../model/palette.ts';
 import type { PartKind } from '../../model/picture.ts';
 import type { SceneState } from '../../store/scene-store.ts';
 import type { ViewState } from '../../store/view-store.ts';
-import { type DrawnFill, NO_DATA_DRAWN, namedDrawn, overFill, plainFill, roleFill, UNCONFIRMED_DRAWN } from '../facts/hatch-pattern.ts';
-import { mapClasses, namedClasses, unitOf } from '../facts/map-classes.ts';
+import {
+  type DrawnFill,
+  NO_DATA_DRAWN,
+  namedDrawn,
+  overFill,
+  plainFill,
+  roleFill,
+  SHORT_DRAWN,
+  UNCONFIRMED_DRAWN,
+} from '../facts/hatch-pattern.ts';
+import { mapClasses, namedClasses, shortCells, unitOf } from '../facts/map-classes.ts';
 import { classText } from '../frame/class-text.ts';
 import { t } from '../text/text.ts';
 
@@ -54,6 +63,7 @@ function mapEntries(map: CellMap): LegendEntry[] {
   return [
     ...mapClasses(map).map((one) => ({ fill: one.hatched ? overFill(one.colour) : plainFill(one.colour), text: classText(one, map) })),
     ...(map.classLimits !== null && has(CELL_UNCONFIRMED) ? [{ fill: UNCONFIRMED_DRAWN, text: t.legend.unconfirmed }] : []),
+    ...(has(CELL_SHORT) ? [{ fill: SHORT_DRAWN, text: t.site.shortCells(shortCells(map)) }] : []),
     ...(has(CELL_NO_DATA) ? [{ fill: NO_DATA_DRAWN, text: t.legend.noData(map.noDataCells, map.noDataM2) }] : []),
   ];
 }

@@ -1,6 +1,15 @@
 /** The map as a table: which cells it lists, first those one has to look at. */
 
-import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, type CellMap, type MapKind } from '../../model/maps.ts';
+import {
+  CELL_EDGE,
+  CELL_NO_DATA,
+  CELL_ON_DECK,
+  CELL_OVER,
+  CELL_SHORT,
+  CELL_UNCONFIRMED,
+  type CellMap,
+  type MapKind,
+} from '../../model/maps.ts';
 
 /** Maps whose low values are the ones to look at. */
 const LOW_FIRST: ReadonlySet<MapKind> = new Set<MapKind>(['substrate', 'upstand', 'fall']);
@@ -15,6 +24,8 @@ export interface ListedCell {
   readonly value: number;
   readonly over: boolean;
   readonly unconfirmed: boolean;
+  /** Below what is required there. */
+  readonly short: boolean;
   /** In the band along open edges. */
   readonly atEdge: boolean;
   /** Bearing of the fall [°]; null for other maps and where level. */
@@ -55,6 +66,7 @@ function listed(map: CellMap, cell: number): ListedCell {
     value: map.values[cell] as number,
     over: (flags & CELL_OVER) !== 0,
     unconfirmed: (flags & CELL_UNCONFIRMED) !== 0,
+    short: (flags & CELL_SHORT) !== 0,
     atEdge: (flags & CELL_EDGE) !== 0,
     directionDeg: directionOf(map, cell),
   };

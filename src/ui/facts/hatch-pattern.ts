@@ -27,6 +27,8 @@ export function roleFill(kind: PartKind): DrawnFill {
 
 /** A class above the limit. */
 export const overFill = (fill: string): DrawnFill => ({ ...plainFill(fill), line: INK, strokes: CROSSED });
+/** Strokes over the colour of any cell. */
+export const SHORT_DRAWN: DrawnFill = { ...plainFill('#FFFFFF'), line: INK, strokes: CROSSED };
 export const UNCONFIRMED_DRAWN: DrawnFill = { ...plainFill('#FFFFFF'), line: UNCONFIRMED, strokes: RISING };
 export const NO_DATA_DRAWN: DrawnFill = { ...plainFill('#FFFFFF'), line: INK, fills: 'M2 2h2v2h-2z' };
 

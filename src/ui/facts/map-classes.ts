@@ -1,6 +1,6 @@
 /** Classes of a map per cell: fixed ones for utilisation, seven flat steps for quantities. */
 
-import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
+import { CELL_EDGE, CELL_NO_DATA, CELL_ON_DECK, CELL_SHORT, CELL_UNCONFIRMED, type CellMap } from '../../model/maps.ts';
 import { classColours, classOf, isLevel } from '../../model/ramp.ts';
 import { isHatchedClass } from './utilisation.ts';
 
@@ -53,6 +53,11 @@ export function mapClasses(map: CellMap): MapClass[] {
 /** Unit for `valueText` and `cellText`: maps with fixed limits hold ratios, which are told in percent. */
 export function unitOf(map: CellMap): string {
   return map.classLimits === null ? map.unit : '-';
+}
+
+/** How many cells lie below what is required there. */
+export function shortCells({ flags }: Pick<CellMap, 'flags'>): number {
+  return flags.reduce((count, of) => count + (of & CELL_SHORT ? 1 : 0), 0);
 }
 
 export type CellClass = number | 'unconfirmed' | 'no data' | null;

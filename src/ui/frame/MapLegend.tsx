@@ -4,9 +4,9 @@ import { useMemo } from 'react';
 import { type NamedStyle, namedStyles } from '../../model/class-style.ts';
 import { CELL_UNCONFIRMED, type CellMap, isWaterMap, type MapKind } from '../../model/maps.ts';
 import { distinctBases } from '../facts/basis.ts';
-import { hasEdgeBand, type MapClass, mapClasses, namedClasses, unitOf } from '../facts/map-classes.ts';
+import { hasEdgeBand, type MapClass, mapClasses, namedClasses, shortCells, unitOf } from '../facts/map-classes.ts';
 import { cellText } from '../format.ts';
-import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
+import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, SHORT_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { useStageName } from '../use-stage-name.ts';
@@ -49,6 +49,7 @@ function PermittedBases() {
 function Scale({ map }: { readonly map: CellMap }) {
   const classes = mapClasses(map);
   const { noDataCells, noDataM2 } = map;
+  const short = shortCells(map);
   const hasUnconfirmed = map.classLimits !== null && map.flags.some((flags) => (flags & CELL_UNCONFIRMED) !== 0);
   return (
     <div className="legend-scale">
@@ -61,6 +62,11 @@ function Scale({ map }: { readonly map: CellMap }) {
         {hasUnconfirmed && (
           <li>
             <Swatch fill={UNCONFIRMED_FILL} /> {t.legend.unconfirmed}
+          </li>
+        )}
+        {short > 0 && (
+          <li>
+            <Swatch fill={SHORT_FILL} /> {t.site.shortCells(short)}
           </li>
         )}
         <li>

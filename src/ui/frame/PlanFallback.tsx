@@ -7,8 +7,8 @@ import type { CellMap } from '../../model/maps.ts';
 import { classStyle } from '../facts/map-classes.ts';
 import { boxOf, cellAt, cellCentre } from '../facts/place.ts';
 import { type PlanFrame, planFrame, planPath, planPoint } from '../facts/plan-frame.ts';
-import { planRuns, type Run } from '../facts/plan-runs.ts';
-import { classFill, NamedHatches, NO_DATA_FILL, namedFill, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
+import { planRuns, type Run, shortRuns } from '../facts/plan-runs.ts';
+import { classFill, NamedHatches, NO_DATA_FILL, namedFill, SHORT_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 
@@ -86,24 +86,26 @@ function runFill(of: Run['of'], map: CellMap, styles: readonly NamedStyle[]): st
   return hatched ? classFill(of, colour) : colour;
 }
 
-function PlanMap({ snapshot: { grid }, frame: { scale } }: PlanProps) {
+export function PlanMap({ snapshot: { grid }, frame: { scale } }: PlanProps) {
   const map = useScene((state) => state.cellMap);
   const runs = useMemo(() => (map === null ? [] : planRuns(map, grid)), [map, grid]);
   if (map === null) return null;
   const styles = namedStyles(map);
   const side = grid.cellM * scale;
+  const boxOfRun = ({ row, firstColumn, columns }: Run) => ({
+    x: grid.x0M * scale + firstColumn * side,
+    y: -(grid.y0M * scale + (row + 1) * side),
+    width: columns * side,
+    height: side,
+  });
   return (
     <g className="plan-map">
       <NamedHatches styles={styles} />
-      {runs.map(({ row, firstColumn, columns, of }) => (
-        <rect
-          key={`${row} ${firstColumn}`}
-          x={grid.x0M * scale + firstColumn * side}
-          y={-(grid.y0M * scale + (row + 1) * side)}
-          width={columns * side}
-          height={side}
-          fill={runFill(of, map, styles)}
-        />
+      {runs.map((run) => (
+        <rect key={`${run.row} ${run.firstColumn}`} {...boxOfRun(run)} fill={runFill(run.of, map, styles)} />
+      ))}
+      {shortRuns(map, grid).map((run) => (
+        <rect key={`short ${run.row} ${run.firstColumn}`} {...boxOfRun(run)} fill={SHORT_FILL} />
       ))}
     </g>
   );

@@ -50,6 +50,8 @@ export const EDGE_BAND_FILL = 'url(#hatch-edge-band)';
 export const UNCONFIRMED_FILL = 'url(#hatch-unconfirmed)';
 /** Something that must not be so, where it is no class of utilisation. */
 export const OVER_FILL = 'url(#hatch-over)';
+/** Strokes alone, over the colour of a cell. */
+export const SHORT_FILL = 'url(#hatch-short)';
 export const NO_DATA_FILL = 'url(#hatch-no-data)';
 
 function RoleHatch({ kind }: { readonly kind: PartKind }) {
@@ -83,6 +85,9 @@ function ClassHatches() {
       <pattern id="hatch-over" width="7" height="7" patternUnits="userSpaceOnUse">
         <rect width="7" height="7" fill="var(--clay-tint)" />
         <path d="M-1 8L8-1" stroke="var(--clay)" strokeWidth="1" opacity="0.55" />
+      </pattern>
+      <pattern id="hatch-short" width="6" height="6" patternUnits="userSpaceOnUse">
+        <path d="M-1 7L7-1M-1-1L7 7" stroke="var(--ink)" strokeWidth="1" />
       </pattern>
       <pattern id="hatch-edge-band" width="5" height="5" patternUnits="userSpaceOnUse">
         <rect width="5" height="5" fill="var(--paper)" />

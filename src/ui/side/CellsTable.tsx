@@ -113,7 +113,7 @@ interface CellRowProps {
 }
 
 function CellRow({ cell: listed, map, snapshot: { grid, originM } }: CellRowProps) {
-  const { cell, value, over, unconfirmed, atEdge, directionDeg } = listed;
+  const { cell, value, over, unconfirmed, short, atEdge, directionDeg } = listed;
   const picked = useView((state) => state.cell === cell);
   const go = useGo();
   const { column, row } = cellPlace(grid, cell);
@@ -122,6 +122,7 @@ function CellRow({ cell: listed, map, snapshot: { grid, originM } }: CellRowProp
     ...(directionDeg === null ? [] : [map.kind === 'reach' ? t.site.towards(directionDeg) : t.cells.towards(directionDeg)]),
     ...(atEdge ? [t.site.band] : []),
     ...(over ? [t.cells.over] : []),
+    ...(short ? [t.site.short] : []),
     ...(unconfirmed ? [t.cells.unconfirmed] : []),
   ];
   return (

@@ -75,6 +75,8 @@ const site: Texts['site'] = {
   plan: 'Baustelle',
   planTitle: 'Baustellenplan: Wege der Baugeräte, Zugänge, Erreichbarkeit und offene Kanten, solange ein Bauzustand gezeigt wird',
   band: 'näher als 2 m an einer offenen Kante',
+  short: 'niedriger als verlangt',
+  shortCells: (count) => `niedriger als verlangt: ${many(count, 'Zelle', 'Zellen')}`,
   arrows: 'Pfeile: Einbaurichtung, von fern nach nah',
   towards: (bearingDeg) => `Einbau in Richtung ${numberText(bearingDeg, 0)}°`,
   none: 'Nichts zu zeigen: Diese Szene nennt keine Feuerwehrzufahrt, keinen Zugang und keine Aufstellfläche.',

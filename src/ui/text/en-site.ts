@@ -79,6 +79,8 @@ const site = {
   plan: 'Site',
   planTitle: 'Site plan: ways of machines, access points, reach and open edges, while a stage is shown',
   band: 'within 2 m of an open edge',
+  short: 'below what is required',
+  shortCells: (count: number) => `below what is required: ${many(count, 'cell', 'cells')}`,
   arrows: 'Arrows: the way it is laid, far to near',
   towards: (bearingDeg: number) => `laid towards ${numberText(bearingDeg, 0)}°`,
   none: 'Nothing to show: this scene names no lane, no access point and no set-up area.',

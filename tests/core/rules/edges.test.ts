@@ -144,14 +144,21 @@ describe('upstand per cell', () => {
   it('along an edge that follows a rising deck: the middle half of each cell, nowhere else', () => {
     // Cells of 1 m, two steps each: heights 0.63 − 0.30 − 0.02 x at x = 0.25 and 0.75: the least of cell 0 is 0.315, of cell 3 0.255
     const on = evaluate(deck({ zones: [zone('Z', HERE, MAKE_UP)], levels: RISING }));
-    const heights = cellUpstands(deckSite(on), [edge('E', [0, 0, 4, 0])]);
+    const { heightMm: heights, isShort } = cellUpstands(deckSite(on), [{ ...edge('E', [0, 0, 4, 0]), requiredMm: 280 }]);
+    // 280 mm are asked for: 275 and 255 are too little.
+    expect(Array.from(isShort.subarray(0, 5))).toEqual([0, 0, 1, 1, 0]);
     expect(Array.from(heights.subarray(0, 4))).toEqual([315, 295, 275, 255].map((mm) => expect.closeTo(mm, 9)));
     expect(heights.subarray(4).every((mm) => Number.isNaN(mm))).toBe(true);
   });
 
   it('where two edges meet in a cell, the lower one', () => {
     const on = evaluate(deck({ zones: [zone('Z', HERE, MAKE_UP)] }));
-    const heights = cellUpstands(deckSite(on), [edge('E', [0, 0, 4, 0]), edge('F', [0, 0, 0, 2], { membraneTopM: 0.4 })]);
+    const { heightMm: heights, isShort } = cellUpstands(deckSite(on), [
+      { ...edge('E', [0, 0, 4, 0]), requiredMm: 400 },
+      { ...edge('F', [0, 0, 0, 2], { membraneTopM: 0.4 }), requiredMm: 50 },
+    ]);
+    // Edge F keeps its 50 mm with 100; E lacks 70 of its 400: the cell they share lacks something.
+    expect(isShort[0]).toBe(1);
     expect(heights[0]).toBeCloseTo(100, 9);
     expect(heights[1]).toBeCloseTo(330, 9);
   });
