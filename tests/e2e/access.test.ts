@@ -2,6 +2,7 @@
 
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { CARDS, SHEETS } from '../../src/store/sheet-view.ts';
 import { contrast } from '../helpers/colour-vision.ts';
 import { seenFocus, seriousFaults, sidewaysPx, smallTargets } from './access-faults.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
@@ -90,6 +91,65 @@ describe.each([
     const found = await faults();
     await page.keyboard.press('Escape');
     expect(found).toEqual([]);
+  });
+
+  it.each(['Export', 'Settings'])('the panel %s', async (name) => {
+    await page.getByRole('button', { name, exact: true }).click();
+    const found = await faults();
+    await page.keyboard.press('Escape');
+    expect(found).toEqual([]);
+  });
+
+  it('the derivation of a number', async () => {
+    await page.locator('#tab-bays').evaluate((tab: HTMLElement) => tab.click());
+    await page.locator('.bays .derived').first().click();
+    await page.getByTestId('derivation-value').waitFor();
+    const found = await faults('.derivation-dialog');
+    await page.keyboard.press('Escape');
+    expect(found).toEqual([]);
+  });
+
+  it('the section and its table', async () => {
+    await page.evaluate(() => {
+      window.__loamdeck.view().showSection({
+        line: [
+          [1, 4],
+          [12, 4],
+        ],
+      });
+    });
+    await page.waitForFunction(() => window.__loamdeck.scene().section?.of === window.__loamdeck.view().section);
+    const drawn = await faults();
+    await page.getByRole('radio', { name: 'Table' }).check({ force: true });
+    await page.locator('.section-table').waitFor();
+    expect([drawn, await faults()]).toEqual([[], []]);
+  });
+
+  /** On a phone those of other shapes; the rest is tables as in them. */
+  const sheets = device === 'laptop' ? SHEETS : (['heaps', 'talk'] as const);
+  it.each(sheets)('the print sheet %s', async (sheet) => {
+    await page.evaluate((name) => window.__loamdeck.view().showSheet(name), sheet);
+    await page.locator('.sheet-overlay .paper').first().waitFor();
+    const found = await faults('.sheet-overlay');
+    await page.evaluate(() => window.__loamdeck.view().showSheet(null));
+    // Numbers of a page drawn smaller are small; the same ones can be tapped in the tables of the app.
+    expect(found.filter((fault) => !fault.startsWith('<button type="button" class="derived"'))).toEqual([]);
+  });
+
+  it('the toolbox talk, every card', async () => {
+    await page.evaluate(() => {
+      window.__loamdeck.view().closeSection();
+      window.__loamdeck.view().showCard(0);
+    });
+    const found: Record<string, string[]> = {};
+    for (const [index, card] of CARDS.entries()) {
+      await page.evaluate((at) => window.__loamdeck.view().showCard(at), index);
+      await page.locator('.talk h2', { hasText: `${index + 1} ` }).waitFor();
+      const here = await faults('.talk');
+      if (here.length > 0) found[card] = here;
+    }
+    await page.evaluate(() => window.__loamdeck.view().showCard(null));
+    expect(found).toEqual({});
   });
 
   it('the help', async () => {

@@ -255,6 +255,7 @@ describe('toolbox talk', () => {
     expect(await page.locator('.talk h2').textContent()).toBe('4 Stop points');
     await page.keyboard.press('Escape');
     expect(await page.locator('.talk').count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Talk');
     expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('paper');
     expect(problems).toEqual([]);
     await close();

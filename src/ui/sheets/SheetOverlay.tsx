@@ -96,7 +96,8 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
           </button>
         )}
       </SheetBar>
-      <div className="sheet-desk" ref={desk}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: pages that scroll must be reachable by keyboard */}
+      <section className="sheet-desk" ref={desk} aria-label={words.sheet[sheet]} tabIndex={0}>
         <DerivationsContext value={derivations}>
           <PagedSheet
             paper={paper}
@@ -107,7 +108,7 @@ function OpenSheet({ sheet, snapshot }: OpenProps) {
             onPages={setPages}
           />
         </DerivationsContext>
-      </div>
+      </section>
       {ask !== null && <DerivationPanel ask={ask} words={words} onClose={() => setAsk(null)} />}
     </div>
   );

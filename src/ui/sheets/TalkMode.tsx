@@ -84,7 +84,16 @@ function OpenTalk({ snapshot, stage, card }: OpenProps) {
     if (key === 'ArrowLeft' || key === 'PageUp') go(-1);
   };
   const root = useRef<HTMLDivElement>(null);
-  useEffect(() => root.current?.focus(), []);
+  useEffect(() => {
+    const before = document.activeElement;
+    root.current?.focus();
+    return () => {
+      if (before instanceof HTMLElement) before.focus();
+    };
+  }, []);
+  const face = useRef<HTMLElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each card begins at its top
+  useEffect(() => face.current?.scrollTo(0, 0), [card]);
   const title = words.talk.title(words.stageName(stage + 1, snapshot.stages[stage]?.name ?? ''));
   return (
     <div
@@ -122,7 +131,8 @@ function OpenTalk({ snapshot, stage, card }: OpenProps) {
           </button>
         </div>
       </header>
-      <main className="talk-card" key={name} aria-live="polite">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a card that scrolls must be reachable by keyboard */}
+      <main ref={face} className="talk-card" aria-live="polite" tabIndex={0}>
         <h2>
           {card + 1} {words.talk.card[name]}
         </h2>

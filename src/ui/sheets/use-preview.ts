@@ -9,7 +9,7 @@ const PX_PER_MM = 96 / 25.4;
 const BESIDE_PX = 32;
 
 export interface Preview {
-  readonly desk: RefObject<HTMLDivElement | null>;
+  readonly desk: RefObject<HTMLElement | null>;
   readonly zoom: number;
   /** Pages are wider than the desk. */
   readonly isReduced: boolean;
@@ -18,7 +18,7 @@ export interface Preview {
 }
 
 export function usePreview({ widthMm }: PaperSize): Preview {
-  const desk = useRef<HTMLDivElement>(null);
+  const desk = useRef<HTMLElement>(null);
   const [isActual, setActual] = useState(false);
   const fitting = (useWidth(desk) - BESIDE_PX) / (widthMm * PX_PER_MM);
   // The width is not known yet while the page is first drawn.
