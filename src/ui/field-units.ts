@@ -1,8 +1,8 @@
 /** Numbers in a field: shown in the unit chosen, read with any unit of length written behind them. */
 
+import { type NumberRead, readNumber } from '../model/parse-number.ts';
 import { INCHES_PER_FOOT, MM_PER_INCH } from '../model/shown-units.ts';
 import { lengthFieldText, numberText, unitText } from './format.ts';
-import { type NumberRead, readNumber } from './parse-number.ts';
 
 const MM_PER: Readonly<Record<string, number>> = {
   mm: 1,

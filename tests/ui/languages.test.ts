@@ -1,9 +1,9 @@
 /** Both tables of sentences: every entry in both, every function callable, nothing left in English, numbers in the marks of the language. */
 
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { readNumber } from '../../src/model/parse-number.ts';
 import { levelText, numberText, percentText, quantityText } from '../../src/ui/format.ts';
 import { startLanguage } from '../../src/ui/language.ts';
-import { readNumber } from '../../src/ui/parse-number.ts';
 import { de } from '../../src/ui/text/de.ts';
 import { MAP_BASES, MAP_NAMES, MAP_QUANTITIES, NUMBER_NAMES, PARTS, RULES } from '../../src/ui/text/de-words.ts';
 import { NUMBER_NAMES as EN_NUMBER_NAMES } from '../../src/ui/text/en-words.ts';

@@ -1,7 +1,7 @@
 /** A load per area as it is typed: in the unit shown or in the one written behind it; what no deck carries is asked back. */
 
+import { type NumberRead, readNumber } from '../../model/parse-number.ts';
 import { type LoadUnit, PER_KNM2 } from '../../model/shown-units.ts';
-import { type NumberRead, readNumber } from '../parse-number.ts';
 
 /** As people write them, lower case without spaces. */
 const SPELLINGS: Readonly<Record<string, LoadUnit>> = {

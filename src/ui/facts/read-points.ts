@@ -1,8 +1,8 @@
 /** Points of a line or outline as people type them: one point per line, x and y set apart by a blank, semicolon or tab; decimal comma or point. */
 
+import { type NumberRead, readNumber } from '../../model/parse-number.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import { numberText } from '../format.ts';
-import { type NumberRead, readNumber } from '../parse-number.ts';
 
 export type PointsRead =
   | { readonly ok: true; readonly points: readonly PointM[] }

@@ -1,8 +1,8 @@
 /** A number typed by hand: decimal comma or point, taken over on Enter or when leaving; says what is wrong instead of guessing. */
 
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import type { NumberRead } from '../../model/parse-number.ts';
 import { fieldUnit, inField, readField } from '../field-units.ts';
-import type { NumberRead } from '../parse-number.ts';
 import { t } from '../text/text.ts';
 
 interface Props {

@@ -2,6 +2,7 @@
 
 import type { Rule, Severity } from '../../model/finding.ts';
 import type { CoreLogLayer, CoreLogOther, MapKind } from '../../model/maps.ts';
+import type { NumberRead } from '../../model/parse-number.ts';
 import type { PartKind } from '../../model/picture.ts';
 import type { ReportBay } from '../../model/report.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
@@ -24,7 +25,6 @@ import {
   unitText,
   wholePercent,
 } from '../format.ts';
-import type { NumberRead } from '../parse-number.ts';
 import { edit, edits, newScene } from './en-edits.ts';
 import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';

@@ -1,7 +1,7 @@
 /** Typed numbers: what is read, what is refused, what is asked back. Expected values follow from how people write numbers. */
 
 import { describe, expect, it } from 'vitest';
-import { readNumber } from '../../src/ui/parse-number.ts';
+import { readNumber } from '../../src/model/parse-number.ts';
 
 describe('readNumber reads', () => {
   it.each([
