@@ -20,10 +20,17 @@ export interface UnderlayPlace {
  * @param places - the same two in the plan
  * @returns the place, or why there is none
  */
-export declare function placedByPoints(
-  pixels: readonly [PixelPoint, PixelPoint],
-  places: readonly [PointM, PointM],
-): UnderlayPlace | Refused;
+export function placedByPoints(pixels: readonly [PixelPoint, PixelPoint], places: readonly [PointM, PointM]): UnderlayPlace | Refused {
+  const [[u, v], [nextU, nextV]] = pixels;
+  const [[x, y], [nextX, nextY]] = places;
+  const [du, dv] = [nextU - u, nextV - v];
+  const [dx, dy] = [nextX - x, nextY - y];
+  const squared = du * du + dv * dv;
+  if (squared === 0 || (dx === 0 && dy === 0)) return { refused: 'same point' };
+  const a = (dx * du - dy * dv) / squared;
+  const b = (dx * dv + dy * du) / squared;
+  return { a, b, dx: x - a * u - b * v, dy: y - b * u + a * v };
+}
 
 /**
  * Scales a picture by the distance of two of its points; the first of them stays where it is, and the picture keeps its turn.
@@ -32,11 +39,18 @@ export declare function placedByPoints(
  * @param now - where the picture lies now
  * @returns the place, or why there is none
  */
-export declare function placedByDistance(
+export function placedByDistance(
   pixels: readonly [PixelPoint, PixelPoint],
   distanceM: number,
   now: UnderlayPlace,
-): UnderlayPlace | Refused;
+): UnderlayPlace | Refused {
+  if (!(distanceM > 0 && Number.isFinite(distanceM))) return { refused: 'length not above 0' };
+  const [first, second] = pixels.map((pixel) => planOfPixel(now, pixel));
+  const nowM = Math.hypot(second[0] - first[0], second[1] - first[1]);
+  if (!(nowM > 0)) return { refused: 'same point' };
+  const share = distanceM / nowM;
+  return placedByPoints(pixels, [first, [first[0] + share * (second[0] - first[0]), first[1] + share * (second[1] - first[1])]]);
+}
 
 /**
  * Where a pixel lies.
@@ -44,7 +58,9 @@ export declare function placedByDistance(
  * @param pixel - its point
  * @returns place in the plan
  */
-export declare function planOfPixel(place: UnderlayPlace, pixel: PixelPoint): PointM;
+export function planOfPixel({ a, b, dx, dy }: UnderlayPlace, [u, v]: PixelPoint): PointM {
+  return [a * u + b * v + dx, b * u - a * v + dy];
+}
 
 /**
  * Which pixel lies at a place.
@@ -52,4 +68,7 @@ export declare function planOfPixel(place: UnderlayPlace, pixel: PixelPoint): Po
  * @param at - place in the plan
  * @returns point of the picture
  */
-export declare function pixelOfPlan(place: UnderlayPlace, at: PointM): PixelPoint;
+export function pixelOfPlan({ a, b, dx, dy }: UnderlayPlace, [x, y]: PointM): PixelPoint {
+  const squared = a * a + b * b;
+  return [(a * (x - dx) + b * (y - dy)) / squared, (b * (x - dx) - a * (y - dy)) / squared];
+}
