@@ -79,7 +79,7 @@ function variantLines(variant: LightenVariant, to: Writing): string[] {
   ];
 }
 
-function zoneLines({ zone, buildUp, newBuildUp, layers, savedKN }: LightenZone, { calls, fixed }: Writing): string[] {
+function zoneLines({ zone, buildUp, newBuildUp, layers, laidIn, savedKN }: LightenZone, { calls, fixed }: Writing): string[] {
   const mm = (spread: LightenZone['layers'][number]['beforeMm']) => {
     if (!spread) return calls.none;
     return spread.max - spread.min < 0.5 ? `${fixed(spread.mean, 0)} mm` : `${fixed(spread.min, 0)}–${fixed(spread.max, 0)} mm`;
@@ -88,6 +88,7 @@ function zoneLines({ zone, buildUp, newBuildUp, layers, savedKN }: LightenZone, 
   return [
     `  ${calls.zoneLess(zone, renamed, fixed(savedKN, 1))}`,
     ...layers.map(({ name, beforeMm, afterMm }) => `    ${name}: ${mm(beforeMm)} → ${mm(afterMm)}`),
+    ...(laidIn === null ? [] : [`    ${calls.laidIn(laidIn)}`]),
   ];
 }
 

@@ -2,6 +2,7 @@
 
 import type { SceneBuildUp, SceneFile, SceneLayer, SceneThickness } from '../model/scene-file.ts';
 import { chosenMm, type Recipe } from './recipe.ts';
+import { stagesWith } from './stage-change.ts';
 import type { Choice, ZoneTask } from './task.ts';
 
 /** The scene with the choices carried out. */
@@ -34,7 +35,16 @@ export function applyChoices(scene: SceneFile, tasks: readonly ZoneTask[], choic
     const isLeft = zones.some(({ id }) => !wanted.has(id)) || zones.length === 0;
     return isLeft ? [buildUp, ...made] : made;
   });
-  return { ...scene, buildups, zones: scene.zones.map((zone) => ({ ...zone, buildup: buildUpOf.get(zone.id) ?? zone.buildup })) };
+  const stages = stagesWith(scene, stageChanges(tasks, choices));
+  const laid = stages === undefined ? {} : { stages };
+  return { ...scene, buildups, ...laid, zones: scene.zones.map((zone) => ({ ...zone, buildup: buildUpOf.get(zone.id) ?? zone.buildup })) };
+}
+
+function stageChanges(tasks: readonly ZoneTask[], choices: readonly Choice[]) {
+  return tasks.flatMap(({ ground, recipes }, t) => {
+    const change = recipes[choices[t].recipe].laid;
+    return change ? [{ zone: ground.id, change }] : [];
+  });
 }
 
 function freeId(wanted: string, ids: Set<string>): string {

@@ -27,7 +27,7 @@ import { type Ground, groundsOf, type Site, siteOf } from './ground.ts';
 import { findObstacles } from './obstacles.ts';
 import { restOf, type Trying } from './recipes.ts';
 import { aimOf, type Choice, type Cut, solveTasks, type ZoneTask, zoneTask } from './task.ts';
-import { newFaults, variantOf } from './variant.ts';
+import { cameUp, newFaults, variantOf } from './variant.ts';
 import { type BayLimit, cellsOver, greatestOf, isOver, limitsOf, loadAt, positionsOf, windowPart } from './windows.ts';
 
 /** Least thickness of a layer that is added, where none is asked for [mm]. */
@@ -152,9 +152,30 @@ function reportIn({ language }: Project, { scene, resolved, on }: ReturnType<typ
 }
 
 /** A limit that can't be kept must not get worse anywhere. */
-function mostAt({ site }: Work, limit: BayLimit, cell: number, hopeless: ReadonlySet<string>): number {
+function mostAt({ site, hopeless, reserved }: Aiming, limit: BayLimit, cell: number): number {
   const before = loadAt(site.on, limit, cell);
-  return hopeless.has(keyOf(limit)) ? Math.max(limit.permittedKNm2, before) : limit.permittedKNm2;
+  if (hopeless.has(keyOf(limit))) return Math.max(limit.permittedKNm2, before);
+  return limit.permittedKNm2 - (limit.kind === 'stage' ? 0 : (reserved.get(limit.bay) ?? 0));
+}
+
+/** The search for one aim. */
+interface Aiming extends Work {
+  readonly hopeless: ReadonlySet<string>;
+  /** Kept free in the finished garden for water that stands when an outlet is blocked, by bay [kN/m²]. */
+  readonly reserved: Map<string, number>;
+}
+
+/** Keeps free what water needs where a proposal would leave it none; false where that is nowhere. */
+function reserveForWater({ limits, project, reserved }: Aiming, after: Report): boolean {
+  let found = false;
+  for (const { rule, severity, unit, value, where } of cameUp(project.report, after)) {
+    const permitted = limits.filter(({ bay, kind }) => bay === where.bay && kind !== 'stage').map(({ permittedKNm2 }) => permittedKNm2);
+    if (rule !== 'water.pond' || severity !== 'stop' || unit !== '%' || where.bay === undefined || permitted.length === 0) continue;
+    const overKNm2 = (value / 100 - 1) * Math.max(...permitted);
+    reserved.set(where.bay, (reserved.get(where.bay) ?? 0) + overKNm2 + 1e-6);
+    found = true;
+  }
+  return found;
 }
 
 function solveAim(
@@ -164,6 +185,7 @@ function solveAim(
   hopeless: ReadonlySet<string>,
 ): LightenVariant | 'no common answer' | 'time' {
   const { site } = work;
+  const aiming: Aiming = { ...work, hopeless, reserved: new Map() };
   let tasks = grounds.map((ground) => zoneTask(ground, site, trying(work, aim)));
   const cuts = new Map<string, Cut>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -171,8 +193,12 @@ function solveAim(
     if (solved.status === 'infeasible') return 'no common answer';
     if (solved.status === 'time') return 'time';
     const next = evaluated(work, tasks, solved.choices);
-    if (addCuts(work, next.on, cuts, hopeless)) continue;
+    if (addCuts(aiming, next.on, cuts)) continue;
     const tested = { ...next, report: reportIn(work.project, next) };
+    if (reserveForWater(aiming, tested.report)) {
+      cuts.clear();
+      continue;
+    }
     const faults = newFaults(work.project, tested, tasks, solved.choices);
     if (faults.length === 0) {
       const limits = new Set([...cuts.values()].map(({ limit }) => keyOf(limit)));
@@ -198,18 +224,18 @@ function solveAim(
 }
 
 /** Rows for the worst place of every limit that the proposal breaks; false where it breaks none. */
-function addCuts(work: Work, next: Evaluation, cuts: Map<string, Cut>, hopeless: ReadonlySet<string>): boolean {
+function addCuts(aiming: Aiming, next: Evaluation, cuts: Map<string, Cut>): boolean {
   let added = false;
-  for (const limit of work.limits) {
+  for (const limit of aiming.limits) {
     let worst = { cell: -1, by: 0 };
-    for (const cell of work.site.on.prepared.bays.judged[limit.b]) {
-      const by = loadAt(next, limit, cell) - mostAt(work, limit, cell, hopeless);
+    for (const cell of aiming.site.on.prepared.bays.judged[limit.b]) {
+      const by = loadAt(next, limit, cell) - mostAt(aiming, limit, cell);
       if (by > Math.max(worst.by, limit.permittedKNm2 * 5e-10)) worst = { cell, by };
     }
     if (worst.cell < 0) continue;
     added = true;
     const key = `${keyOf(limit)} ${worst.cell}`;
-    const most = mostAt(work, limit, worst.cell, hopeless);
+    const most = mostAt(aiming, limit, worst.cell);
     // A place that is in already and still over: cells cut by the edge came out otherwise than their row has it.
     const known = cuts.get(key);
     cuts.set(key, { limit, cell: worst.cell, mostKNm2: (known?.mostKNm2 ?? most) - (known ? worst.by + 1e-9 : 0) });

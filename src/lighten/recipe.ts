@@ -2,6 +2,7 @@
 
 import type { SceneLayer } from '../model/scene-file.ts';
 import type { ResolvedMaterial } from '../project/materials.ts';
+import type { StageChange } from './stage-change.ts';
 
 /** Thicknesses are chosen in steps of this [mm]. */
 export const STEP_MM = 10;
@@ -36,6 +37,8 @@ export interface Recipe {
   readonly newRest: boolean;
   /** Everything stays as it is. */
   readonly keeps: boolean;
+  /** What the stages need besides, so that they lay its new layers; null for nothing. */
+  readonly laid: StageChange | null;
 }
 
 /** Sum of the thicknesses besides the rest layer, before any step [mm]. */

@@ -2,7 +2,6 @@
 
 import { stackCoefficients } from '../core/layers/coefficients.ts';
 import { findBuildUpFacts } from '../core/rules/build-up-rules.ts';
-import { planStages } from '../core/stages/plan.ts';
 import type { BuildUpInput } from '../model/deck-input.ts';
 import type { LightenMeans } from '../model/lighten.ts';
 import type { Role } from '../model/roles.ts';
@@ -13,6 +12,7 @@ import { layerFacts } from '../project/resolve-rules.ts';
 import { type Candidates, priceOf, saturatedKNm3, worthTrying } from './candidates.ts';
 import type { Ground, Site } from './ground.ts';
 import { type Recipe, type RecipeLayer, STEP_MM, type Step } from './recipe.ts';
+import { planWith, stageChange } from './stage-change.ts';
 
 export interface Trying {
   readonly candidates: Candidates;
@@ -51,7 +51,7 @@ export function recipesOf(ground: Ground, site: Site, trying: Trying): Recipe[] 
   const kept = asItIs(ground, site, rest);
   const fills = [kept, ...fillChanges(kept, ground, trying)];
   const recipes = fills.flatMap((recipe) => withSubstrateSteps(recipe, ground, site, trying));
-  return [kept, ...recipes.filter((recipe) => isSound(recipe, ground, site))];
+  return [kept, ...recipes.flatMap((recipe) => asSound(recipe, { ground, site, rest }))];
 }
 
 function asItIs({ buildUp }: Ground, { materialOf }: Site, rest: number): Recipe {
@@ -62,7 +62,7 @@ function asItIs({ buildUp }: Ground, { materialOf }: Site, rest: number): Recipe
   const range = resolved[rest].rangeM;
   const fixedMm = layers[rest].startMm;
   const restMm = range ? { min: range.min * 1000, max: range.max * 1000 } : { min: Math.min(fixedMm, 50), max: Infinity };
-  return { layers, rest, restMm, steps: [], changes: [], newRest: false, keeps: true };
+  return { layers, rest, restMm, steps: [], changes: [], newRest: false, keeps: true, laid: null };
 }
 
 const roundMm = (value: number) => Math.round(value * 1e6) / 1e6;
@@ -134,6 +134,7 @@ function split(kept: Recipe, { upper, lower, restIs, most }: Split, trying: Tryi
     changes: brings,
     newRest: layers[rest].material !== now,
     keeps: false,
+    laid: null,
   };
   return separated(recipe, trying);
 }
@@ -232,34 +233,31 @@ export function recipeInput(recipe: Recipe, { buildUp }: Ground, { materialOf }:
   return resolveBuildUp({ ...buildUp, layers }, materialOf);
 }
 
-/** Rules on the order of layers and stages are broken nowhere that they weren't. */
-function isSound(recipe: Recipe, ground: Ground, site: Site): boolean {
+interface Place {
+  readonly ground: Ground;
+  readonly site: Site;
+  /** Index of the layer that gives way, in the build-up as it is. */
+  readonly rest: number;
+}
+
+/** With what the stages need; none where rules on the order of layers or stages would be broken that were not. */
+function asSound(recipe: Recipe, { ground, site, rest }: Place): Recipe[] {
   const { materialOf, limits, scene } = site;
   const breaches = (buildUp: BuildUpInput, layers: readonly SceneLayer[]) => {
     const facts = layerFacts(layers, buildUp.layers, { min: 0, mean: 0, max: 0 }, materialOf);
     const found = findBuildUpFacts([{ ...ground.facts, layers: facts }], [], { limits, rootResistant: scene.deck.rootResistant ?? null });
     return found.filter(({ rule }) => rule.startsWith('order.')).map(({ rule }) => rule);
   };
-  const now = site.on.input.zones[ground.z].buildUp;
   const next = recipeInput(recipe, ground, site);
-  const before = breaches(now, ground.buildUp.layers);
+  const before = breaches(site.on.input.zones[ground.z].buildUp, ground.buildUp.layers);
   const after = breaches(
     next,
     recipe.layers.map(({ layer }) => layer),
   );
-  if (after.some((rule) => !before.includes(rule))) return false;
-  return site.on.input.stages === null || unplaced(next, ground, site) <= unplaced(now, ground, site);
-}
-
-/** Layers that no stage places, or too early. */
-function unplaced(buildUp: BuildUpInput, ground: Ground, site: Site): number {
-  const plan = planWith(buildUp, ground, site);
-  const left = plan.layerStages[ground.z].reduce((sum, stage) => sum + (stage < 0 ? 1 : 0), 0);
-  return left + plan.outOfOrder.filter(({ zone }) => zone === ground.z).length;
-}
-
-function planWith(buildUp: BuildUpInput, { z }: Ground, { on }: Site) {
-  return planStages({ ...on.input, zones: on.input.zones.map((zone, i) => (i === z ? { ...zone, buildUp } : zone)) });
+  if (after.some((rule) => !before.includes(rule))) return [];
+  if (site.on.input.stages === null) return [recipe];
+  const laid = stageChange(recipe, next, { ground, site, rest });
+  return laid === undefined ? [] : [{ ...recipe, laid }];
 }
 
 /** Saturated load of a recipe: affine in the room of a cell and in the number of steps. */
@@ -286,7 +284,7 @@ export function recipeLoads(recipe: Recipe, ground: Ground, site: Site): RecipeL
   };
   const finished = load(() => true, true);
   if (site.on.input.stages === null) return [finished];
-  const plan = planWith(buildUp, ground, site);
+  const plan = planWith(buildUp, recipe.laid, ground, site);
   const [layerStages, vegetation] = [plan.layerStages[ground.z], plan.vegetationStages[ground.z]];
   return [
     finished,

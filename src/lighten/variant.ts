@@ -32,7 +32,8 @@ const LEVEL_LOST: Readonly<Record<Language, string>> = {
 const placeOf = ({ rule, severity, where: { zone, bay, stage, object } }: Finding) =>
   JSON.stringify([rule, severity, zone, bay, stage, object]);
 
-function cameUp(before: Report, after: Report): Finding[] {
+/** Findings that were not there before. */
+export function cameUp(before: Report, after: Report): Finding[] {
   const known = new Set(before.findings.map(placeOf));
   return after.findings.filter((finding) => !known.has(placeOf(finding)));
 }
@@ -52,7 +53,7 @@ export function newFaults(
     keepsLevel(project.evaluation, next.on, task.ground.z) ? [] : fault(task, changes, 'depth.short', LEVEL_LOST[project.language]),
   );
   const found = cameUp(project.report, next.report).filter(
-    ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !rule.startsWith('load.')),
+    ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !isNearLimit(rule)),
   );
   const broken = found.flatMap((finding) => {
     const { zone, at } = finding.where;
@@ -81,6 +82,11 @@ function keepsLevel(before: Evaluation, after: Evaluation, z: number): boolean {
   return before.prepared.zones[z].cells.every((_, i) => Math.abs(was(i) - is(i)) <= 0.001 + 1e-9);
 }
 
+/** A limit nearly reached, or reached with an outlet blocked: told with the answer, as nothing else was broken. */
+function isNearLimit(rule: Finding['rule']): boolean {
+  return rule.startsWith('load.') || rule === 'water.pond';
+}
+
 export interface Proposal {
   readonly aim: LightenAim;
   readonly proven: boolean;
@@ -95,8 +101,10 @@ export interface Proposal {
 /** Tells a proposal. */
 export function variantOf({ aim, proven, project, limits, isBinding, tasks, choices, next }: Proposal): LightenVariant {
   const before = project.evaluation;
-  const changed = tasks.filter((task, t) => !task.recipes[choices[t].recipe].keeps);
-  const zones = changed.map(({ ground: { z } }) => zoneChange(project, next, z));
+  const zones = tasks.flatMap(({ ground: { z }, recipes }, t): LightenZone[] => {
+    const { keeps, laid } = recipes[choices[t].recipe];
+    return keeps ? [] : [{ ...zoneChange(project, next, z), laidIn: laid ? before.plan.stages[laid.stage].id : null }];
+  });
   return {
     aim,
     proven,
@@ -132,7 +140,7 @@ function thicknesses(on: Evaluation, z: number): Map<string, ThicknessSpread> {
   return found;
 }
 
-function zoneChange({ scene, evaluation, language }: Project, next: Proposal['next'], z: number): LightenZone {
+function zoneChange({ scene, evaluation, language }: Project, next: Proposal['next'], z: number): Omit<LightenZone, 'laidIn'> {
   const [was, is] = [thicknesses(evaluation, z), thicknesses(next.on, z)];
   const materialOf = materialLookup(next.scene);
   const names = namesOf(next.scene, language);

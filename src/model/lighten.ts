@@ -45,6 +45,8 @@ export interface LightenZone {
   readonly buildUp: string;
   readonly newBuildUp: string;
   readonly layers: readonly LightenLayer[];
+  /** Stage that lays what is new, where its places had to be added to; null where the stages stay as they are. */
+  readonly laidIn: string | null;
   /** Saturated, over the whole zone. */
   readonly savedKN: number;
 }

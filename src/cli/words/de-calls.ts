@@ -56,6 +56,7 @@ export const CALLS_DE: CallWords = {
   bayLoad: (before, after, permitted, binding) => `${before} → ${after} von ${permitted} kN/m²${binding ? ', maßgebend' : ''}`,
   none: 'keine',
   zoneLess: (zone, buildUp, savedKN) => `Zone ${zone} (${buildUp}), ${savedKN} kN weniger`,
+  laidIn: (stage) => `Neues wird in Bauzustand ${stage} eingebaut, der dafür ergänzt wurde`,
   obstacle: (n) =>
     `${n.before} von ${n.permitted} kN/m²; so leicht wie möglich sind es noch ${n.lightest}, ${n.over} zu viel; davon ${n.others} aus dem, was sonst dort steht.`,
   inTheWay: (list) => `Im Weg: ${list}.`,

@@ -75,6 +75,7 @@ export const CALLS_EN = {
     `${before} → ${after} of ${permitted} kN/m²${binding ? ', binding' : ''}`,
   none: 'none',
   zoneLess: (zone: string, buildUp: string, savedKN: string) => `zone ${zone} (${buildUp}), ${savedKN} kN less`,
+  laidIn: (stage: string) => `what is new is laid in stage ${stage}, whose places were added to`,
   obstacle: (n: ObstacleNumbers) =>
     `${n.before} of ${n.permitted} kN/m²; as light as it may be it is still ${n.lightest}, ${n.over} too much; ${n.others} of it is what else stands there.`,
   inTheWay: (list: string) => `In the way: ${list}.`,

@@ -40,9 +40,12 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
         </button>
         <span role="status">{kept ? t.lighten.kept : ''}</span>
       </p>
-      {zones.map(({ zone, newBuildUp, layers, savedKN: savedInZone }) => (
+      {zones.map(({ zone, newBuildUp, layers, laidIn, savedKN: savedInZone }) => (
         <table key={zone} className="numbers">
-          <caption>{t.lighten.zone(zone, newBuildUp, savedInZone)}</caption>
+          <caption>
+            {t.lighten.zone(zone, newBuildUp, savedInZone)}
+            {laidIn !== null && <span className="small block">{t.lighten.laidIn(laidIn)}</span>}
+          </caption>
           <TableHead heads={[t.lighten.layer, t.lighten.before, t.lighten.after]} />
           <tbody>
             {layers.map(({ material, name, beforeMm, afterMm }) => (

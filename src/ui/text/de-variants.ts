@@ -118,6 +118,7 @@ export const lighten: Texts['lighten'] = {
   keptAs: (aim) => `Leichter gemacht, ${AIMS[aim].replace(/^A/, 'a')}`,
   kept: 'Als Variante aufgehoben.',
   zone: (zone, buildUp, savedKN) => `Zone ${zone}, Aufbau ${buildUp}: ${numberText(savedKN, 1)} kN weniger`,
+  laidIn: (stage) => `Neues wird in Bauzustand ${stage} eingebaut, der dafür ergänzt wird.`,
   layer: 'Lage',
   before: 'Vorher',
   after: 'Nachher',

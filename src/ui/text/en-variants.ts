@@ -123,6 +123,7 @@ export const lighten = {
   keptAs: (aim: LightenAim) => `Lightened: ${AIMS[aim].toLowerCase()}`,
   kept: 'Kept as a variant.',
   zone: (zone: string, buildUp: string, savedKN: number) => `Zone ${zone}, build-up ${buildUp}: ${numberText(savedKN, 1)} kN less`,
+  laidIn: (stage: string) => `What is new is laid in stage ${stage}, whose places are added to.`,
   layer: 'Layer',
   before: 'Before',
   after: 'After',
