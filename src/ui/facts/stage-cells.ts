@@ -78,6 +78,9 @@ function ticksOf(roles: readonly Role[], rows: Rows): (Tick | null)[] {
 /** All zones as one row. */
 export const allZones = ({ roles, rows }: StageGrid, name: string): TickRow => ({ id: '', name, ticks: ticksOf(roles, rows) });
 
+/** Roles of which every zone that has them has all its layers by then. */
+export const doneRoles = (grid: StageGrid): Role[] => allZones(grid, '').ticks.flatMap((tick) => (tick?.done ? [tick.role] : []));
+
 /** Build-ups that lie somewhere, in the order of the scene, with their zones. */
 export function tickGroups({ roles, rows }: StageGrid, scene: Pick<SceneFile, 'buildups' | 'zones'>): TickGroup[] {
   const names = new Map(scene.zones.map(({ id, name }) => [id, name ?? id]));

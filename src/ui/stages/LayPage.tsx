@@ -6,7 +6,7 @@ import { type GridObject, type StageGrid, stageGrid } from '../../edit/stage-gri
 import { tickObjects, tickRoles } from '../../edit/stage-places.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
-import { allZones, type Tick, tickGroups } from '../facts/stage-cells.ts';
+import { allZones, doneRoles, type Tick, tickGroups } from '../facts/stage-cells.ts';
 import { t } from '../text/text.ts';
 import { LayGrid } from './LayGrid.tsx';
 import type { PageProps } from './StagePage.tsx';
@@ -14,7 +14,10 @@ import { useStageEdit } from './use-stage-edit.ts';
 
 export function LayPage({ snapshot, stage, at }: PageProps) {
   const { scene, buildUps, report } = snapshot;
-  const grid = useMemo(() => stageGrid(scene, buildUps, at), [scene, buildUps, at]);
+  const whole = useMemo(() => stageGrid(scene, buildUps, at), [scene, buildUps, at]);
+  const done = doneRoles(whole);
+  // A column of what lies there everywhere is a word, not a column.
+  const grid = { ...whole, roles: whole.roles.filter((role) => !done.includes(role)) };
   const { issues, run } = useStageEdit(stage.id);
   const words = t.stageEditor.lay;
   const placedKN = report.stages.find(({ id }) => id === stage.id)?.placedKN ?? 0;
@@ -29,14 +32,17 @@ export function LayPage({ snapshot, stage, at }: PageProps) {
       <p>
         {words.says} {placedKN > 0 && words.weight(placedKN)}
       </p>
+      {done.length > 0 && <p>{words.done(done.map((role) => t.part(role)))}</p>}
       <Refused issues={issues} />
-      <LayGrid
-        roles={grid.roles}
-        all={allZones(grid, words.all)}
-        groups={tickGroups(grid, scene)}
-        caption={words.caption(at + 1)}
-        onTick={onTick}
-      />
+      {grid.roles.length > 0 && (
+        <LayGrid
+          roles={grid.roles}
+          all={allZones(grid, words.all)}
+          groups={tickGroups(grid, scene)}
+          caption={words.caption(at + 1)}
+          onTick={onTick}
+        />
+      )}
       <Objects scene={scene} objects={grid.objects} at={at} onTick={onObject} />
     </>
   );

@@ -4,7 +4,7 @@ import './stages.css';
 import type { Snapshot } from '../../model/engine.ts';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
-import { DerivedStages } from './DeriveStages.tsx';
+import { DeriveAgain, DerivedStages } from './DeriveStages.tsx';
 import { StageList } from './StageList.tsx';
 import { StagePage } from './StagePage.tsx';
 
@@ -26,6 +26,7 @@ function GivenStages({ snapshot }: { readonly snapshot: Snapshot }) {
       ) : (
         <StagePage key={stage.id} snapshot={snapshot} stage={stage} at={at} />
       )}
+      <DeriveAgain snapshot={snapshot} />
     </>
   );
 }

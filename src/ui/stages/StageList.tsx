@@ -8,7 +8,6 @@ import { useEdit } from '../edit/use-edit.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
-import { DeriveAgain } from './DeriveStages.tsx';
 import { StageTable } from './StageTable.tsx';
 import { useRowDrag } from './use-row-drag.ts';
 
@@ -59,7 +58,6 @@ export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
       </p>
       {at !== null && <StageTools at={at} count={snapshot.stages.length} move={move} {...acts} />}
       <Refused issues={issues} />
-      <DeriveAgain snapshot={snapshot} />
     </section>
   );
 }

@@ -84,6 +84,7 @@ export const stageEditor: Texts['stageEditor'] = {
   lay: {
     caption: (number) => `Was in Bauzustand ${number} eingebaut wird: ein Haken je Zone und Art der Lage`,
     says: 'Ein Haken baut die nächsten Lagen dieser Art ein, von unten nach oben.',
+    done: (roles) => `Liegt schon in jeder Zone, die sie hat: ${list(roles, 'und')}.`,
     zone: 'Zone',
     all: 'Alle Zonen',
     group: (name, zones) => `${name}, ${many(zones, 'Zone', 'Zonen')}`,

@@ -92,6 +92,7 @@ export const stageEditor = {
   lay: {
     caption: (number: number) => `What stage ${number} lays: a tick per zone and role`,
     says: 'A tick lays the next layers of that role, from the bottom up.',
+    done: (roles: readonly string[]) => `There in every zone that has it: ${list(roles, 'and')}.`,
     zone: 'Zone',
     all: 'All zones',
     group: (name: string, zones: number) => `${name}, ${many(zones, 'zone', 'zones')}`,
