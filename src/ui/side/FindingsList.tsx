@@ -1,7 +1,7 @@
 /** What the checks found: stop, check, note; each says what and where, and leads there. */
 
 import { useMemo, useState } from 'react';
-import type { Finding, Severity } from '../../model/finding.ts';
+import type { Finding, Rule, Severity } from '../../model/finding.ts';
 import { type FindingGroup, groupByRule } from '../facts/finding-groups.ts';
 import { IssueList } from '../parts/IssueList.tsx';
 import { t } from '../text/text.ts';
@@ -14,6 +14,8 @@ const FIRST = 3;
 /** More than this at once slows the page. */
 const STEP = 50;
 const AROUND_M = 8;
+/** Rules that lighter build-ups may mend. */
+const LIGHTER_HELPS: ReadonlySet<Rule> = new Set<Rule>(['load.permanent', 'load.total', 'load.stage']);
 
 export function FindingsList() {
   const findings = useScene((state) => state.snapshot?.report.findings);
@@ -60,6 +62,7 @@ function Group({ severity, findings }: { readonly severity: Severity; readonly f
 function RuleGroup({ group: { rule, findings } }: { readonly group: FindingGroup }) {
   const [shown, setShown] = useState(FIRST);
   const left = findings.length - shown;
+  const edit = useView((state) => state.edit);
   return (
     <section className="finding-rule">
       <h3>{t.findings.rule(rule, findings.length)}</h3>
@@ -74,6 +77,11 @@ function RuleGroup({ group: { rule, findings } }: { readonly group: FindingGroup
       {left > 0 && (
         <button type="button" className="button" onClick={() => setShown(shown + STEP)}>
           {t.findings.more(Math.min(left, STEP))}
+        </button>
+      )}
+      {LIGHTER_HELPS.has(rule) && (
+        <button type="button" className="button" onClick={() => edit('lighten')}>
+          {t.lighten.open}
         </button>
       )}
     </section>

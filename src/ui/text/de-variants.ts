@@ -94,7 +94,7 @@ const UNSOLVED: Readonly<Record<'no common answer' | 'time' | 'no prices', strin
 const caseOf = (kind: LightenBay['kind'], stage: string | null) => (stage === null ? CASES[kind] : `${CASES[kind]} ${stage}`);
 
 export const lighten: Texts['lighten'] = {
-  title: 'Leichter',
+  open: 'Leichtere Aufbauten suchen…',
   says: 'Sucht leichtere Schüttungen und andere Dicken für Zonen, die für ihre Felder zu schwer sind. Fertighöhen, Mindestdicken, die Folge der Lagen und jede Grenze bleiben eingehalten.',
   aim: 'Gesucht',
   aims: AIMS,

@@ -99,7 +99,7 @@ const spread = (one: ThicknessSpread | null) => {
 };
 
 export const lighten = {
-  title: 'Lighten',
+  open: 'Look for lighter build-ups…',
   says: 'Looks for lighter fills and other thicknesses in the zones that are too heavy for their bays. Finished levels, least depths, the order of layers and every limit are kept.',
   aim: 'Looking for',
   aims: AIMS,
