@@ -91,6 +91,20 @@ export interface PlanVertex {
   readonly index: number;
 }
 
+/** A picture below the plan. It stays on this device. */
+export interface Underlay {
+  readonly name: string;
+  /** The picture itself, as a data address. */
+  readonly url: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Similarity from its pixels (y down) to coordinates of the file, as `src/edit/underlay.ts` has it. */
+  readonly place: { readonly a: number; readonly b: number; readonly dx: number; readonly dy: number };
+  /** 0 … 1. */
+  readonly opacity: number;
+  readonly shown: boolean;
+}
+
 export interface PlanState {
   /** Null until the plan knows its size. */
   readonly surface: Surface | null;
@@ -110,6 +124,7 @@ export interface PlanState {
   readonly hidden: ReadonlySet<PlanLayer>;
   readonly locked: ReadonlySet<PlanLayer>;
   readonly problem: PlanProblem | null;
+  readonly underlay: Underlay | null;
   readonly tab: PlanTab;
   /** The plan over the model too. */
   readonly wide: boolean;
@@ -130,6 +145,7 @@ export interface PlanActions {
   tell(problem: PlanProblem | null): void;
   toggle(what: 'snapping' | 'shared' | 'wide'): void;
   toggleLayer(of: 'hidden' | 'locked', layer: PlanLayer): void;
+  setUnderlay(underlay: Underlay | null): void;
   showTab(tab: PlanTab): void;
   lookAt(at: PointM | 'all'): void;
 }
@@ -152,6 +168,7 @@ export function createPlanStore(): PlanStore {
     shared: true,
     hidden: new Set<PlanLayer>(),
     locked: new Set<PlanLayer>(),
+    underlay: null,
     tab: 'parts',
     wide: false,
     look: { count: 0, at: 'all' },
@@ -170,6 +187,7 @@ export function createPlanStore(): PlanStore {
       if (!next.delete(layer)) next.add(layer);
       set({ [of]: next });
     },
+    setUnderlay: (underlay) => set({ underlay }),
     showTab: (tab) => set({ tab }),
     lookAt: (at) => set({ look: { count: get().look.count + 1, at } }),
   }));

@@ -2,6 +2,7 @@
 
 import type { PlanPoint, PointList } from '../../edit/point-lists.ts';
 import type { PointM } from '../../model/scene-file.ts';
+import type { Selected } from '../../model/selected.ts';
 import type { PlanLayer } from '../../store/plan-draw.ts';
 import { isInside } from './place.ts';
 
@@ -68,10 +69,7 @@ export function hitsAt(at: PointM, lists: readonly PointList[], reachM: number):
 }
 
 /** The one to be chosen by a tap: the next one where the first is chosen already. */
-export function nextOf<T extends Pick<PointList, 'part' | 'id'>>(
-  hits: readonly T[],
-  chosen: readonly Pick<PointList, 'part' | 'id'>[],
-): T | null {
+export function nextOf<T extends Selected>(hits: readonly T[], chosen: readonly Selected[]): T | null {
   const at = hits.findIndex((hit) => chosen.some((one) => one.part === hit.part && one.id === hit.id));
   return hits[(at + 1) % Math.max(1, hits.length)] ?? null;
 }

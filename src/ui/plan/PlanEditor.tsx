@@ -1,5 +1,90 @@
-/** The plan of the deck, drawn and changed. */
+/** The plan of the deck, drawn and changed: tools on top, the drawing, typed points, and what there is to say about it. */
+
+import './plan.css';
+import './drawing.css';
+import './sheets.css';
+import { type KeyboardEvent, useRef } from 'react';
+import { PLAN_TABS, type PlanTab } from '../../store/plan-draw.ts';
+import { tabAfter } from '../parts/tab-keys.ts';
+import { t } from '../text/text.ts';
+import { useScene, useStores, useView } from '../use-stores.ts';
+import { BaysSheet } from './BaysSheet.tsx';
+import { ChosenSheet } from './ChosenSheet.tsx';
+import { DrawingBar } from './DrawingBar.tsx';
+import { LayersSheet } from './LayersSheet.tsx';
+import { PartsSheet } from './PartsSheet.tsx';
+import { PlanSurface } from './PlanSurface.tsx';
+import { PlanTools } from './PlanTools.tsx';
+import { PlanContext, planStoreOf, usePlan } from './plan-context.ts';
 
 export function PlanEditor() {
-  return null;
+  const { view } = useStores();
+  return (
+    <PlanContext value={planStoreOf(view)}>
+      <Plan />
+    </PlanContext>
+  );
+}
+
+function Plan() {
+  const snapshot = useScene((state) => state.snapshot);
+  const wide = usePlan((state) => state.wide);
+  if (snapshot === null) return null;
+  return (
+    <div className="plan-editor" data-wide={wide}>
+      <PlanTools />
+      <div className="pe-room">
+        <div className="pe-draw">
+          <DrawingBar />
+          <PlanSurface snapshot={snapshot} />
+        </div>
+        <PlanSheets />
+      </div>
+    </div>
+  );
+}
+
+const SHEETS: Readonly<Record<PlanTab, () => React.ReactNode>> = {
+  chosen: () => <ChosenSheet />,
+  parts: () => <PartsSheet />,
+  bays: () => <BaysSheet />,
+  layers: () => <LayersSheet />,
+};
+
+function PlanSheets() {
+  const tab = usePlan((state) => state.tab);
+  const showTab = usePlan((state) => state.showTab);
+  const count = useView((state) => state.selected.length);
+  const list = useRef<HTMLDivElement>(null);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const to = tabAfter(event.key, PLAN_TABS.indexOf(tab), PLAN_TABS.length);
+    if (to === null) return;
+    event.preventDefault();
+    showTab(PLAN_TABS[to] ?? tab);
+    list.current?.querySelectorAll('button')[to]?.focus();
+  };
+  return (
+    <div className="pe-sheets">
+      <div ref={list} role="tablist" className="pe-tabs" aria-label={t.draw.tabsLabel} onKeyDown={onKeyDown}>
+        {PLAN_TABS.map((one) => (
+          <button
+            key={one}
+            id={`pe-tab-${one}`}
+            type="button"
+            role="tab"
+            aria-selected={one === tab}
+            aria-controls="pe-sheet"
+            tabIndex={one === tab ? 0 : -1}
+            onClick={() => showTab(one)}
+          >
+            {t.draw.tabs[one]}
+            {one === 'chosen' && count > 0 && <span className="pe-count">{count}</span>}
+          </button>
+        ))}
+      </div>
+      <div key={tab} id="pe-sheet" role="tabpanel" className="pe-sheet" aria-labelledby={`pe-tab-${tab}`}>
+        {SHEETS[tab]()}
+      </div>
+    </div>
+  );
 }

@@ -74,6 +74,9 @@ export const planFields: Worded<typeof En> = {
   field: (path) => FIELDS[path] ?? path,
   choice: (value) => CHOICES[value] ?? value,
   fieldWords: {
+    ofScene: 'In dieser Szene',
+    ofCatalogue: 'Katalog',
+    templates: 'Neu, nach Vorlage',
     none: 'nicht angegeben',
     yes: 'ja',
     no: 'nein',

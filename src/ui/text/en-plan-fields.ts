@@ -71,6 +71,9 @@ export const planFields = {
   field: (path: string) => FIELDS[path] ?? path,
   choice: (value: string) => CHOICES[value] ?? value,
   fieldWords: {
+    ofScene: 'In this scene',
+    ofCatalogue: 'Catalogue',
+    templates: 'New, from a template',
     /** An optional choice that is not made. */
     none: 'not given',
     yes: 'yes',

@@ -1,0 +1,83 @@
+/** While something is drawn: what to do next, finish and back, what the new part needs, and points typed instead of pointed at. */
+
+import { needsOf } from '../../edit/new-part.ts';
+import type { EditPart } from '../../model/history.ts';
+import { DRAWN_AS } from '../facts/drawn-kinds.ts';
+import { fieldsOf } from '../facts/plan-fields.ts';
+import { t } from '../text/text.ts';
+import { useView } from '../use-stores.ts';
+import { PartFields } from './PartFields.tsx';
+import { usePlan } from './plan-context.ts';
+import { ScaleBar } from './ScaleBar.tsx';
+import { TypedPoint } from './TypedPoint.tsx';
+import { formOf, LEAST_POINTS, usePlanDrawing } from './use-plan-drawing.ts';
+
+export function DrawingBar() {
+  const { tool, kind, rectangle, points, choose } = usePlan((state) => state);
+  const [one] = useView((state) => state.selected);
+  const drawing = usePlanDrawing();
+  if (tool === 'choose') return null;
+  if (tool === 'scale') return <ScaleBar />;
+  const form = formOf(tool, kind);
+  const ready = points.length >= LEAST_POINTS[form];
+  const title = tool === 'split' ? t.draw.drawing.splitTitle(one?.id ?? '') : t.draw.drawing.title(kind);
+  return (
+    <div className="pe-bar-drawing">
+      <div className="pe-bar-line">
+        <h3 className="block-title">{title}</h3>
+        <p className="small" aria-live="polite">
+          {hint(tool, form, { rectangle, count: points.length })}
+        </p>
+        <span className="pe-bar-buttons">
+          {form !== 'point' && !(rectangle && form === 'area') && (
+            <button type="button" className="button pe-main" disabled={!ready} onClick={drawing.finish}>
+              {t.draw.drawing.finish}
+            </button>
+          )}
+          {form !== 'point' && (
+            <button type="button" className="button" disabled={points.length === 0} onClick={drawing.back}>
+              {t.draw.drawing.back}
+            </button>
+          )}
+          <button type="button" className="button" onClick={choose}>
+            {t.draw.drawing.cancel}
+          </button>
+        </span>
+      </div>
+      <TypedPoint drawing={drawing} />
+      {tool === 'draw' && <Needed />}
+    </div>
+  );
+}
+
+function hint(
+  tool: string,
+  form: 'area' | 'line' | 'point',
+  { rectangle, count }: { readonly rectangle: boolean; readonly count: number },
+): string {
+  const { drawing } = t.draw;
+  if (tool === 'split') return drawing.splitFirst;
+  if (form === 'point') return drawing.place;
+  if (form === 'area' && rectangle) return drawing.rectangle;
+  if (count === 0) return drawing.firstPoint;
+  return form === 'area' && count >= LEAST_POINTS.area ? drawing.closes : drawing.nextPoint;
+}
+
+/** What only a person can know of the new part, typed before it is drawn and kept for the next one. */
+function Needed() {
+  const kind = usePlan((state) => state.kind);
+  const given = usePlan((state) => state.given[kind]);
+  const give = usePlan((state) => state.give);
+  const { part, kind: within } = DRAWN_AS[kind];
+  const needs = needsOf(part, within);
+  const fields = fieldsOf(part, within).filter(({ path }) => path !== 'kind' || part === 'access point');
+  const asked = fields.filter(
+    ({ path }) => needs.some((key) => path === key || path.startsWith(`${key}.`)) || (kind === 'zone' && path === 'buildup'),
+  );
+  if (asked.length === 0 || kind === 'hole') return null;
+  return (
+    <div className="pe-needed">
+      <PartFields part={part as EditPart} fields={asked} entries={[given ?? {}]} onChange={(change) => give(kind, change(given ?? {}))} />
+    </div>
+  );
+}

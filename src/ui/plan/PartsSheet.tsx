@@ -1,0 +1,122 @@
+/** Every part of the plan as a list by kind: to find it, choose it and add others, without pointing at anything. */
+
+import { useState } from 'react';
+import { remainderFilled } from '../../edit/fit-areas.ts';
+import { type PlanShape, planShapes } from '../../edit/plan-shapes.ts';
+import type { Selected } from '../../model/selected.ts';
+import { PLAN_LAYERS, type PlanLayer } from '../../store/plan-draw.ts';
+import { t } from '../text/text.ts';
+import { useStores, useView } from '../use-stores.ts';
+import { AxesDialog } from './AxesDialog.tsx';
+import { partTitle } from './ChosenSheet.tsx';
+import { LevelsDialog } from './LevelsDialog.tsx';
+import { usePlan } from './plan-context.ts';
+import { useSceneFile, useStageId } from './use-drawn-lists.ts';
+import { type Made, stepOf, usePlanEdits } from './use-plan-edits.ts';
+
+export function PartsSheet() {
+  const scene = useSceneFile();
+  const stage = useStageId();
+  const [filter, setFilter] = useState('');
+  const [dialog, setDialog] = useState<'axes' | 'levels' | null>(null);
+  if (scene === null) return null;
+  const shapes = planShapes(scene).filter(
+    ({ part, piece, stage: of }) => part !== 'probe' && piece === undefined && (of === undefined || of === stage),
+  );
+  const wanted = filter.trim().toLowerCase();
+  const found = shapes.filter((shape) => wanted === '' || `${shape.id} ${shape.name ?? ''}`.toLowerCase().includes(wanted));
+  const groups = PLAN_LAYERS.flatMap((layer) => {
+    const of = found.filter(({ part }) => part === layer);
+    return of.length === 0 ? [] : [{ layer, of }];
+  });
+  return (
+    <>
+      <div className="pe-actions">
+        <button type="button" className="button" onClick={() => setDialog('axes')}>
+          {t.draw.parts.axes}
+        </button>
+        <button type="button" className="button" onClick={() => setDialog('levels')}>
+          {t.draw.parts.levels}
+        </button>
+        <Remainder part="zone" says={t.draw.parts.rest} />
+        <Remainder part="bay" says={t.draw.parts.restBays} />
+      </div>
+      {dialog === 'axes' && <AxesDialog onClose={() => setDialog(null)} />}
+      {dialog === 'levels' && <LevelsDialog onClose={() => setDialog(null)} />}
+      {shapes.length < 2 && <p className="small">{t.draw.parts.addFirst}</p>}
+      <input
+        type="search"
+        className="text-field pe-filter"
+        aria-label={t.draw.parts.filter}
+        placeholder={t.draw.parts.filter}
+        value={filter}
+        onChange={({ target }) => setFilter(target.value)}
+      />
+      {groups.length === 0 && <p className="small">{t.draw.parts.none}</p>}
+      {groups.map(({ layer, of }) => (
+        <PartGroup key={layer} layer={layer} shapes={of} open={wanted !== ''} />
+      ))}
+    </>
+  );
+}
+
+function Remainder({ part, says }: { readonly part: 'zone' | 'bay'; readonly says: string }) {
+  const edits = usePlanEdits();
+  const fill = () =>
+    void edits.run(
+      (scene) => remainderFilled(scene, part),
+      ({ selected }: Made) => stepOf('add', part, edits.names(selected === undefined ? [] : 'part' in selected ? [selected] : selected)),
+    );
+  return (
+    <button type="button" className="button" onClick={fill}>
+      {says}
+    </button>
+  );
+}
+
+interface GroupProps {
+  readonly layer: PlanLayer;
+  readonly shapes: readonly PlanShape[];
+  readonly open: boolean;
+}
+
+function PartGroup({ layer, shapes, open }: GroupProps) {
+  const scene = useSceneFile();
+  const { view } = useStores();
+  const selected = useView((state) => state.selected);
+  const showTab = usePlan((state) => state.showTab);
+  const tell = usePlan((state) => state.tell);
+  const setVertex = usePlan((state) => state.setVertex);
+  if (scene === null) return null;
+  const choose = (one: Selected, adds: boolean) => {
+    setVertex(null);
+    tell(null);
+    const kind = selected.filter(({ part }) => part === one.part);
+    view.getState().select(adds ? [...kind, one] : [one]);
+    if (!adds) showTab('chosen');
+  };
+  return (
+    <details className="pe-part-group" open={open || undefined}>
+      <summary>{t.draw.parts.count(t.draw.layerNames[layer], shapes.length)}</summary>
+      <ul>
+        {shapes.map((shape) => {
+          const one = { part: shape.part, id: shape.id } as const;
+          const isChosen = selected.some(({ part, id }) => part === one.part && id === one.id);
+          return (
+            <li key={shape.id}>
+              <button
+                type="button"
+                className="pe-part"
+                aria-pressed={isChosen}
+                onClick={(event) => choose(one, event.shiftKey || event.ctrlKey || event.metaKey)}
+              >
+                <span>{partTitle(scene, one)}</span>
+                {shape.name !== undefined && <span className="small">{shape.id}</span>}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,148 @@
+/** The drawing: the scene, what is chosen, what is being drawn and where it is wrong; pans and zooms by pointers and keys. */
+
+import { type KeyboardEvent, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import type { Snapshot } from '../../model/engine.ts';
+import type { PointM } from '../../model/scene-file.ts';
+import type { Surface } from '../../store/plan-draw.ts';
+import { boxOf, toLocal } from '../facts/place.ts';
+import { fitted, panned, type SizePx, toPixel, zoomed } from '../facts/plan-surface.ts';
+import { t } from '../text/text.ts';
+import { useView } from '../use-stores.ts';
+import { PlanChosen } from './PlanChosen.tsx';
+import { PlanDrawn } from './PlanDrawn.tsx';
+import { PlanGrid } from './PlanGrid.tsx';
+import { PlanScene } from './PlanScene.tsx';
+import { PlanTint } from './PlanTint.tsx';
+import { PlanUnderlay } from './PlanUnderlay.tsx';
+import { ProblemNote } from './ProblemNote.tsx';
+import { usePlan, usePlanStore } from './plan-context.ts';
+import { SurfaceCorner } from './SurfaceCorner.tsx';
+import { useNudge } from './use-nudge.ts';
+import { usePlanActs } from './use-plan-acts.ts';
+import { usePointers } from './use-pointers.ts';
+
+const MARGIN_PX = 34;
+const PAN_PX = 48;
+const ZOOM = 1.25;
+/** A place looked at is seen with so much around it [m]. */
+const LOOK_SIZE_M = 8;
+
+export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
+  const svg = useRef<SVGSVGElement>(null);
+  const plan = usePlanStore();
+  const surface = usePlan((state) => state.surface);
+  const hidden = usePlan((state) => state.hidden);
+  const tool = usePlan((state) => state.tool);
+  const stage = useView((state) => state.stage);
+  const acts = usePlanActs(snapshot.originM);
+  const handlers = usePointers(svg, plan, acts.does);
+  const size = useFitting(svg, snapshot);
+  const onKeyDown = useSurfaceKeys(snapshot, size, acts.drawing);
+  const [panX, panY] = surface?.panPx ?? [0, 0];
+  return (
+    <div className="pe-surface">
+      <svg
+        ref={svg}
+        className="pe-drawing"
+        data-tool={tool}
+        data-over={acts.hovered !== null}
+        role="application"
+        aria-label={t.draw.label}
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        {...handlers}
+      >
+        {surface && (
+          <>
+            <PlanUnderlay surface={surface} originM={snapshot.originM} />
+            {!hidden.has('grid') && <PlanGrid surface={surface} size={size} originM={snapshot.originM} />}
+            <g transform={`translate(${panX} ${panY})`}>
+              <PlanScene snapshot={snapshot} stage={stage} hidden={hidden} scalePx={surface.scalePx} />
+              {!hidden.has('map') && <PlanTint snapshot={snapshot} scalePx={surface.scalePx} />}
+            </g>
+            <PlanChosen snapshot={snapshot} surface={surface} acts={acts} />
+            <PlanDrawn originM={snapshot.originM} surface={surface} size={size} />
+          </>
+        )}
+      </svg>
+      {surface && <SurfaceCorner surface={surface} originM={snapshot.originM} onAll={() => plan.getState().lookAt('all')} size={size} />}
+      <ProblemNote />
+    </div>
+  );
+}
+
+/** The surface knows its size, shows all at first, and goes where it is told to look. */
+function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapshot): SizePx {
+  const plan = usePlanStore();
+  const [size, setSize] = useState<SizePx>({ width: 0, height: 0 });
+  const look = usePlan((state) => state.look);
+  const seen = useRef({ look: look.count, origin: '' });
+  useLayoutEffect(() => {
+    const { current } = svg;
+    if (current === null) return;
+    const measure = () => setSize({ width: current.clientWidth, height: current.clientHeight });
+    const observer = new ResizeObserver(measure);
+    observer.observe(current);
+    measure();
+    return () => observer.disconnect();
+  }, [svg]);
+  const isKnown = size.width > 0;
+  const { originM, scene } = snapshot;
+  useEffect(() => {
+    if (!isKnown) return;
+    const { surface, setSurface } = plan.getState();
+    // Another deck is shown whole; an edit leaves the view alone.
+    const origin = `${scene.name} ${originM.join(' ')}`;
+    const isNew = seen.current.origin !== '' && seen.current.origin !== origin;
+    const asked = look.count !== seen.current.look;
+    seen.current = { look: look.count, origin };
+    if (surface !== null && !isNew && !asked) return;
+    setSurface(asked && look.at !== 'all' ? lookingAt(look.at, originM, surface, size) : whole(snapshot, size));
+  }, [isKnown, plan, look, originM, scene, size, snapshot]);
+  return size;
+}
+
+const whole = ({ scene, originM }: Snapshot, size: SizePx): Surface =>
+  fitted(boxOf(scene.deck.outline.map((point) => toLocal(point, originM))), size, MARGIN_PX);
+
+/** In the middle, and near enough to see it. */
+function lookingAt(at: PointM, originM: PointM, surface: Surface | null, size: SizePx): Surface {
+  const [x, y] = toLocal(at, originM);
+  const half = LOOK_SIZE_M / 2;
+  const near = fitted({ min: [x - half, y - half], max: [x + half, y + half] }, size, 0);
+  if (surface === null || surface.scalePx < near.scalePx) return near;
+  const [nowX, nowY] = toPixel([x, y], surface);
+  return panned(surface, size.width / 2 - nowX, size.height / 2 - nowY);
+}
+
+function useSurfaceKeys(snapshot: Snapshot, size: SizePx, drawing: ReturnType<typeof usePlanActs>['drawing']) {
+  const plan = usePlanStore();
+  const select = useView((state) => state.select);
+  const nudge = useNudge(snapshot);
+  return (event: KeyboardEvent<SVGSVGElement>) => {
+    if (event.ctrlKey || event.metaKey) return;
+    const { surface, setSurface, tool, points, choose, setPoints, vertex, setVertex } = plan.getState();
+    if (surface === null) return;
+    const middle: PointM = [size.width / 2, size.height / 2];
+    const arrows: Readonly<Record<string, PointM>> = { ArrowLeft: [1, 0], ArrowRight: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
+    const arrow = arrows[event.key];
+    const does = (act: () => void) => {
+      event.preventDefault();
+      act();
+    };
+    if (arrow && event.shiftKey) does(() => nudge.move(-arrow[0], arrow[1]));
+    else if (arrow) does(() => setSurface(panned(surface, arrow[0] * PAN_PX, arrow[1] * PAN_PX)));
+    else if (event.key === '+' || event.key === '=') does(() => setSurface(zoomed(surface, ZOOM, middle)));
+    else if (event.key === '-' || event.key === '−') does(() => setSurface(zoomed(surface, 1 / ZOOM, middle)));
+    else if (event.key === '0') does(() => setSurface(whole(snapshot, size)));
+    else if (event.key === 'Enter' && tool !== 'choose' && points.length > 0) does(drawing.finish);
+    else if (event.key === 'Backspace' && tool !== 'choose') does(drawing.back);
+    else if (event.key === 'Delete') does(nudge.remove);
+    else if (event.key === 'Escape') {
+      if (points.length > 0) setPoints([]);
+      else if (tool !== 'choose') choose();
+      else if (vertex !== null) setVertex(null);
+      else select([]);
+    }
+  };
+}

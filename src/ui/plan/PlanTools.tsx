@@ -1,0 +1,78 @@
+/** Tools of the plan: choose, draw what, how, and what catches. */
+
+import { type ReactNode, useId } from 'react';
+import { DRAWN_KINDS, type DrawnKind } from '../../store/plan-draw.ts';
+import { DRAWN_AS, KIND_GROUPS, type KindGroup, needsStage } from '../facts/drawn-kinds.ts';
+import { Icon, type IconName } from '../parts/Icon.tsx';
+import { t } from '../text/text.ts';
+import { usePlan } from './plan-context.ts';
+import { useStageId } from './use-drawn-lists.ts';
+
+interface ToolProps {
+  readonly icon: IconName;
+  readonly label: string;
+  readonly pressed: boolean;
+  readonly onClick: () => void;
+}
+
+function Tool({ icon, label, pressed, onClick }: ToolProps) {
+  return (
+    <button type="button" className="icon-button" aria-pressed={pressed} aria-label={label} title={label} onClick={onClick}>
+      <Icon name={icon} />
+    </button>
+  );
+}
+
+function ToolGroup({ children }: { readonly children: ReactNode }) {
+  return <div className="pe-group">{children}</div>;
+}
+
+export function PlanTools() {
+  const { tool, kind, rectangle, snapping, shared, wide, choose, draw, toggle } = usePlan((state) => state);
+  const id = useId();
+  const hasStage = useStageId() !== null;
+  const isArea = DRAWN_AS[kind].form === 'area';
+  const pick = (text: string) => {
+    const next = DRAWN_KINDS.find((one) => one === text);
+    if (next !== undefined) draw(next);
+  };
+  const groups = Object.entries(KIND_GROUPS) as [KindGroup, readonly DrawnKind[]][];
+  return (
+    <div className="pe-tools" role="toolbar" aria-label={t.draw.tools.label}>
+      <ToolGroup>
+        <Tool icon="arrow" label={t.draw.tools.choose} pressed={tool === 'choose'} onClick={choose} />
+      </ToolGroup>
+      <ToolGroup>
+        <button type="button" className="button pe-draw-button" aria-pressed={tool === 'draw'} onClick={() => draw(kind)}>
+          <Icon name="pencil" />
+          {t.draw.tools.draw}
+        </button>
+        <label className="unseen" htmlFor={id}>
+          {t.draw.tools.kind}
+        </label>
+        <select id={id} value={kind} onChange={(event) => pick(event.target.value)}>
+          {groups.map(([group, kinds]) => (
+            <optgroup key={group} label={t.draw.groups[group]}>
+              {kinds.map((one) => (
+                <option key={one} value={one} disabled={needsStage(one) && !hasStage}>
+                  {t.draw.kinds[one]}
+                </option>
+              ))}
+            </optgroup>
+          ))}
+        </select>
+        {isArea && (
+          <>
+            <Tool icon="outline" label={t.draw.tools.byPoints} pressed={tool === 'draw' && !rectangle} onClick={() => draw(kind, false)} />
+            <Tool icon="rectangle" label={t.draw.tools.rectangle} pressed={tool === 'draw' && rectangle} onClick={() => draw(kind, true)} />
+          </>
+        )}
+      </ToolGroup>
+      <ToolGroup>
+        <Tool icon="magnet" label={t.draw.tools.snapping} pressed={snapping} onClick={() => toggle('snapping')} />
+        <Tool icon="shared" label={t.draw.tools.shared} pressed={shared} onClick={() => toggle('shared')} />
+        <Tool icon="wide" label={wide ? t.draw.tools.narrow : t.draw.tools.wide} pressed={wide} onClick={() => toggle('wide')} />
+      </ToolGroup>
+    </div>
+  );
+}

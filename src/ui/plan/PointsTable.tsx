@@ -1,0 +1,208 @@
+/** The points of a part as a table: coordinates and lengths typed, points put in and taken out. */
+
+import { goesWith, limitedTo } from '../../edit/goes-with.ts';
+import { withoutPiece } from '../../edit/new-part.ts';
+import { withPoints } from '../../edit/plan-shapes.ts';
+import { isSameList, type ListRef, type PlanPoint, type PointList, pointLists } from '../../edit/point-lists.ts';
+import { isRefused } from '../../edit/refusal.ts';
+import { insertedVertex } from '../../edit/shared-vertices.ts';
+import { withEdgeLength } from '../../edit/typed-shape.ts';
+import type { PointM, SceneFile } from '../../model/scene-file.ts';
+import type { Selected } from '../../model/selected.ts';
+import { type DragRules, dropped, flatPoint } from '../facts/plan-drag.ts';
+import { Icon } from '../parts/Icon.tsx';
+import { t } from '../text/text.ts';
+import { useStores, useView } from '../use-stores.ts';
+import { usePlan, usePlanStore } from './plan-context.ts';
+import { QuantityField } from './QuantityField.tsx';
+import { removeCorner } from './remove-corner.ts';
+import { stepOf, usePlanEdits } from './use-plan-edits.ts';
+
+/** More rows than anyone types: then the one chosen in the plan. */
+const MOST_ROWS = 60;
+const PLACE = { unit: 'm', decimals: 3, min: -1e7, max: 1e7 } as const;
+
+export function PointsTable({ scene, one }: { readonly scene: SceneFile; readonly one: Selected }) {
+  const edits = usePlanEdits();
+  const lists = pointLists(scene).filter(({ part, id }) => part === one.part && id === one.id);
+  const removePiece = (piece: number | 'building') => () =>
+    void edits.run((now) => ({ patch: withoutPiece(now, one, piece) }), stepOf('change', one.part, [one.id]));
+  return lists.map((list) => (
+    <section key={list.piece ?? ''}>
+      <h4 className="block-title">
+        {list.piece === undefined
+          ? t.draw.chosen.points
+          : list.piece === 'building'
+            ? t.draw.chosen.building
+            : t.draw.chosen.hole(list.piece + 1)}
+        {list.piece !== undefined && (
+          <button type="button" className="button" onClick={removePiece(list.piece)}>
+            {t.draw.chosen.removeHole}
+          </button>
+        )}
+      </h4>
+      <ListTable list={list} one={one} />
+    </section>
+  ));
+}
+
+function ListTable({ list, one }: { readonly list: PointList; readonly one: Selected }) {
+  const vertex = usePlan((state) => state.vertex);
+  const { points, form } = list;
+  const chosen = vertex !== null && vertex.piece === list.piece ? vertex.index : null;
+  const many = points.length > MOST_ROWS;
+  const rows = points.flatMap((point, index) => (!many || (chosen !== null && Math.abs(index - chosen) < 2) ? [{ point, index }] : []));
+  return (
+    <>
+      {many && <p className="small">{t.draw.chosen.manyPoints(points.length)}</p>}
+      <table className="numbers pe-points">
+        <thead>
+          <tr>
+            <th scope="col">{t.draw.chosen.point}</th>
+            <th scope="col">x [m]</th>
+            <th scope="col">y [m]</th>
+            {form !== 'point' && <th scope="col">{t.draw.chosen.toNext}</th>}
+            {form !== 'point' && <th aria-hidden="true" />}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ point, index }) => (
+            <PointRow key={index} list={list} one={one} index={index} point={point} chosen={chosen === index} />
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+interface RowProps {
+  readonly list: PointList;
+  readonly one: Selected;
+  readonly index: number;
+  readonly point: PlanPoint;
+  readonly chosen: boolean;
+}
+
+/** Edits of one point of a list. */
+function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'index'>) {
+  const plan = usePlanStore();
+  const { view } = useStores();
+  const edits = usePlanEdits();
+  const { part, id, piece, form, points } = list;
+  const of: ListRef = { part, id, ...(piece === undefined ? {} : { piece }) };
+  const rules = (): DragRules => {
+    const { shared, locked } = plan.getState();
+    return { shared, isLocked: ({ part: layer }) => layer !== 'probe' && locked.has(layer) };
+  };
+  const step = stepOf('change', one.part, [one.id]);
+  const pointOf = (scene: SceneFile, at: number) => {
+    const point = pointLists(scene).find((other) => isSameList(other, of))?.points[at];
+    return point === undefined ? null : flatPoint(point);
+  };
+  return {
+    put(axis: 0 | 1, to: number) {
+      void edits.run(
+        (scene) => {
+          const from = pointOf(scene, index);
+          if (from === null) return { refused: 'no such part' };
+          const at: PointM = axis === 0 ? [to, from[1]] : [from[0], to];
+          if (form === 'point') return { patch: withPoints(scene, one, [at], piece) };
+          return { patch: dropped(scene, { kind: 'vertex', of, from, before: null }, at, rules()) };
+        },
+        stepOf('move', one.part, [one.id]),
+      );
+    },
+    lengthTo(lengthM: number) {
+      void edits.run((scene) => {
+        const now = pointLists(scene).find((other) => isSameList(other, of));
+        if (now === undefined) return { refused: 'no such part' };
+        const next = withEdgeLength({ points: now.points, closed: form === 'area' }, index, lengthM, {
+          fixedEnd: 'first',
+          carry: 'corner',
+        });
+        return isRefused(next) ? next : { patch: withPoints(scene, one, next, piece) };
+      }, step);
+    },
+    insert() {
+      void edits.run((scene) => {
+        const [a, b] = [pointOf(scene, index), pointOf(scene, (index + 1) % points.length)];
+        if (a === null || b === null) return { refused: 'no such part' };
+        const patch = insertedVertex(scene, { a, b }, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]);
+        const { shared, isLocked } = rules();
+        return {
+          patch: limitedTo(
+            scene,
+            patch,
+            (other) => isSameList(other, of) || (shared && goesWith(part).includes(other.part) && !isLocked(other)),
+          ),
+        };
+      }, step);
+    },
+    remove: () => removeCorner(plan, view, edits, { piece, index }),
+  };
+}
+
+function PointRow({ list, one, index, point, chosen }: RowProps) {
+  const setVertex = usePlan((state) => state.setVertex);
+  const language = useView((state) => state.language);
+  const point_ = usePointEdits({ list, one, index });
+  const { points, form, piece } = list;
+  const isLast = form === 'line' && index === points.length - 1;
+  const next = points[(index + 1) % points.length] ?? point;
+  const lengthM = Math.hypot(next[0] - point[0], next[1] - point[1]);
+  const number = index + 1;
+  return (
+    <tr data-picked={chosen} lang={language}>
+      <th scope="row">
+        <button type="button" className="row-button" aria-pressed={chosen} onClick={() => setVertex({ piece, index })}>
+          {number}
+        </button>
+      </th>
+      <td>
+        <QuantityField label={t.draw.chosen.x(number)} value={point[0]} {...PLACE} onCommit={(to = 0) => point_.put(0, to)} />
+      </td>
+      <td>
+        <QuantityField label={t.draw.chosen.y(number)} value={point[1]} {...PLACE} onCommit={(to = 0) => point_.put(1, to)} />
+      </td>
+      {form !== 'point' && (
+        <td>
+          {!isLast && (
+            <QuantityField
+              label={t.draw.chosen.lengthOf(number)}
+              value={lengthM}
+              unit="m"
+              decimals={3}
+              min={0.001}
+              max={5000}
+              onCommit={(to) => to !== undefined && point_.lengthTo(to)}
+            />
+          )}
+        </td>
+      )}
+      {form !== 'point' && (
+        <td className="pe-point-buttons">
+          {!isLast && (
+            <button
+              type="button"
+              className="icon-button"
+              aria-label={t.draw.chosen.insertAfter(number)}
+              title={t.draw.chosen.insertAfter(number)}
+              onClick={point_.insert}
+            >
+              <Icon name="plus" />
+            </button>
+          )}
+          <button
+            type="button"
+            className="icon-button"
+            aria-label={t.draw.chosen.removePoint(number)}
+            title={t.draw.chosen.removePoint(number)}
+            onClick={point_.remove}
+          >
+            <Icon name="close" />
+          </button>
+        </td>
+      )}
+    </tr>
+  );
+}

@@ -1,0 +1,49 @@
+/** Scaling the picture below the plan: two of its points, and how far they are apart in truth. */
+
+import { type FormEvent, useState } from 'react';
+import { isRefused } from '../../edit/refusal.ts';
+import { pixelOfPlan, placedByDistance } from '../../edit/underlay.ts';
+import { readField } from '../field-units.ts';
+import { t } from '../text/text.ts';
+import { usePlan } from './plan-context.ts';
+
+export function ScaleBar() {
+  const { points, underlay, setUnderlay, choose } = usePlan((state) => state);
+  const [typed, setTyped] = useState('');
+  const [problem, setProblem] = useState('');
+  const words = t.draw.underlay;
+  const [first, second] = points;
+  const apply = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readField(typed, 'm');
+    if (!read.ok) return setProblem(t.number.refused(read));
+    if (underlay === null || first === undefined || second === undefined) return;
+    const place = placedByDistance([pixelOfPlan(underlay.place, first), pixelOfPlan(underlay.place, second)], read.value, underlay.place);
+    if (isRefused(place)) return setProblem(t.draw.refused(place.refused));
+    setUnderlay({ ...underlay, place });
+    choose();
+  };
+  return (
+    <form className="pe-bar-drawing" onSubmit={apply}>
+      <div className="pe-bar-line">
+        <h3 className="block-title">{words.scale}</h3>
+        <p className="small">{words.scaleHow}</p>
+        <label className="pe-typed-field">
+          <span>{words.distance} [m]</span>
+          <input type="text" inputMode="decimal" autoComplete="off" value={typed} onChange={({ target }) => setTyped(target.value)} />
+        </label>
+        <span className="pe-bar-buttons">
+          <button type="submit" className="button pe-main" disabled={second === undefined}>
+            {words.apply}
+          </button>
+          <button type="button" className="button" onClick={choose}>
+            {t.draw.drawing.cancel}
+          </button>
+        </span>
+      </div>
+      <span className="pe-typed-problem" role="alert">
+        {problem}
+      </span>
+    </form>
+  );
+}
