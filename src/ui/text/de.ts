@@ -5,7 +5,6 @@ import {
   coordinateText,
   levelText,
   loadNumber,
-  loadText,
   mmText,
   numberText,
   percentText,
@@ -20,6 +19,7 @@ import { exports, settings } from './de-export.ts';
 import { file } from './de-file.ts';
 import { help } from './de-help.ts';
 import { imports } from './de-import.ts';
+import { live } from './de-live.ts';
 import { buildUpTexts } from './de-materials.ts';
 import { draw } from './de-plan.ts';
 import { sceneTexts } from './de-scenes.ts';
@@ -349,20 +349,7 @@ export const de: Texts = {
   plan: {
     label: 'Plan der Decke mit Zonen, Feldern und Abläufen. Mit der Tastatur lassen sich Stellen in den Tabellen wählen.',
   },
-  live: {
-    opened: (name, headline) => `${name} ist geöffnet. ${headline}.`,
-    place: (bay, stage, load, permitted) => `Feld ${bay}, ${stage}: ${loadNumber(load)} von ${loadNumber(permitted)} ${unitText('kN/m²')}`,
-    verdict: (place, ratio, judgement, confirmed) => {
-      const percent = `${wholePercent(ratio)} Prozent`;
-      if (judgement !== 'over' && !confirmed) return `${place}, ${percent}, nicht bestätigt`;
-      return `${place}, ${percent}, ${JUDGEMENTS[judgement]}${confirmed ? '' : ', nicht bestätigt'}`;
-    },
-    noLimit: (bay, stage, load) => `Feld ${bay}, ${stage}: ${loadText(load)}, keine zulässige Last angegeben`,
-    noBay: (stage, load) => `${stage}: ${loadText(load)}, hier kein Feld`,
-    withBasis: (says, basis) => `${says}. Zulässig nach: ${basis}`,
-    stageNumber: (number) => `Bauzustand ${number}`,
-    garden: 'fertige Anlage',
-  },
+  live,
   help,
   draw,
   file,

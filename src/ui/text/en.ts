@@ -15,7 +15,6 @@ import {
   coordinateText,
   levelText,
   loadNumber,
-  loadText,
   mmText,
   numberText,
   percentText,
@@ -30,6 +29,7 @@ import { exports, settings } from './en-export.ts';
 import { file } from './en-file.ts';
 import { help } from './en-help.ts';
 import { imports } from './en-import.ts';
+import { live } from './en-live.ts';
 import { buildUpTexts } from './en-materials.ts';
 import { draw } from './en-plan.ts';
 import { sceneTexts } from './en-scenes.ts';
@@ -356,21 +356,7 @@ export const en = {
   plan: {
     label: 'Plan of the deck with zones, bays and outlets. Choose places in the tables by keyboard.',
   },
-  live: {
-    opened: (name: string, headline: string) => `${name} is open. ${headline}.`,
-    place: (bay: string, stage: string, load: number, permitted: number) =>
-      `Bay ${bay}, ${stage}: ${loadNumber(load)} of ${loadNumber(permitted)} ${unitText('kN/m²')}`,
-    verdict: (place: string, ratio: number, judgement: Judgement, confirmed: boolean) => {
-      const percent = `${wholePercent(ratio)} percent`;
-      if (judgement !== 'over' && !confirmed) return `${place}, ${percent}, not confirmed`;
-      return `${place}, ${percent}, ${JUDGEMENTS[judgement]}${confirmed ? '' : ', not confirmed'}`;
-    },
-    noLimit: (bay: string, stage: string, load: number) => `Bay ${bay}, ${stage}: ${loadText(load)}, no permitted load given`,
-    noBay: (stage: string, load: number) => `${stage}: ${loadText(load)}, no bay here`,
-    withBasis: (says: string, basis: string) => `${says}. Permitted by: ${basis}`,
-    stageNumber: (number: number) => `stage ${number}`,
-    garden: 'finished garden',
-  },
+  live,
   help,
   draw,
   file,
