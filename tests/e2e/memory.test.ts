@@ -2,6 +2,7 @@
 
 import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { CARDS, SHEETS } from '../../src/store/sheet-view.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 
@@ -82,6 +83,62 @@ async function modes(times: number): Promise<void> {
   await untilMapped(page);
 }
 
+/** Every print sheet, every card of the talk, the panels and a section are opened and closed again, all within the page itself. */
+const panels = (times: number) =>
+  page.evaluate(
+    async ([count, sheets, cards]) => {
+      const { view, scene } = window.__loamdeck;
+      const until = async (done: () => unknown) => {
+        while (!done()) await new Promise(requestAnimationFrame);
+      };
+      const seen = (selector: string) => document.querySelector<HTMLElement>(selector);
+      for (let i = 0; i < count; i++) {
+        for (const sheet of sheets) {
+          view().showSheet(sheet);
+          await until(() => seen('.sheet-overlay .paper'));
+          view().showSheet(null);
+          await until(() => !seen('.sheet-overlay'));
+        }
+        for (let card = 0; card < cards; card++) {
+          view().showCard(card);
+          await until(() => seen('.talk'));
+        }
+        view().showCard(null);
+        await until(() => !seen('.talk'));
+        for (const name of ['Export', 'Settings']) {
+          const buttons = [...document.querySelectorAll<HTMLElement>('.top-strip button')];
+          buttons.find((one) => (one.getAttribute('aria-label') ?? one.textContent) === name)!.click();
+          await until(() => seen('dialog[open]'));
+          seen('dialog[open] button')!.closest('dialog')!.close();
+          await until(() => !seen('dialog[open]'));
+        }
+        seen('.bays .derived')!.click();
+        await until(() => seen('[data-testid=derivation-value]'));
+        seen('dialog[open]')!.querySelector('button')!.click();
+        await until(() => !seen('[data-testid=derivation-value]'));
+        view().showSection({
+          line: [
+            [1, 4],
+            [8, 4],
+          ],
+        });
+        await until(() => scene().section?.of === view().section);
+        view().closeSection();
+        await until(() => !seen('.section-panel'));
+      }
+    },
+    [times, SHEETS, CARDS.length] as const,
+  );
+
+/** What the document keeps alive, shown or not. */
+async function held(): Promise<{ nodes: number; listeners: number }> {
+  await untilIdle(page);
+  for (let i = 0; i < 3; i++) await cdp.send('HeapProfiler.collectGarbage');
+  const { metrics } = await cdp.send('Performance.getMetrics');
+  const value = (wanted: string) => metrics.find(({ name }) => name === wanted)!.value;
+  return { nodes: value('Nodes'), listeners: value('JSEventListeners') };
+}
+
 async function kept(): Promise<{ geometries: number; textures: number; heapMB: number }> {
   await untilIdle(page);
   for (let i = 0; i < 3; i++) await cdp.send('HeapProfiler.collectGarbage');
@@ -104,6 +161,21 @@ describe('memory', () => {
     expect(Math.abs(after.geometries - before.geometries)).toBeLessThanOrEqual(2);
     expect(Math.abs(after.textures - before.textures)).toBeLessThanOrEqual(2);
     expect(after.heapMB / before.heapMB, `${before.heapMB} MB before, ${after.heapMB} MB after`).toBeLessThan(1.1);
+  }, 120_000);
+});
+
+describe('memory of panels', () => {
+  it('20 openings of every sheet, card, panel, derivation and section leave no node and no listener behind', async () => {
+    await cdp.send('Performance.enable');
+    await panels(5);
+    const [before, { heapMB }] = [await held(), await kept()];
+    await panels(20);
+    const [after, { heapMB: afterMB }] = [await held(), await kept()];
+    // A single node kept by each of the 13 openings would be 260 more.
+    expect(after.nodes - before.nodes).toBeLessThan(20);
+    expect(after.listeners - before.listeners).toBeLessThan(5);
+    // What is left of the growth is compiled code, of the page and of what drives it.
+    expect(afterMB / heapMB, `${heapMB} MB before, ${afterMB} MB after`).toBeLessThan(1.1);
   }, 120_000);
 });
 
