@@ -6,8 +6,9 @@ import type { CellState, Tick, TickGroup, TickRow } from '../facts/stage-cells.t
 import { Icon } from '../parts/Icon.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
+import { useTick } from './use-tick.ts';
 
-type OnTick = (tick: Tick, on: boolean) => void;
+type OnTick = (tick: Tick, on: boolean) => Promise<unknown>;
 
 interface Props {
   readonly roles: readonly Role[];
@@ -86,6 +87,7 @@ function Row({ row, name, className, opener, onTick }: RowProps) {
 
 function TickBox({ tick, where, onTick }: { readonly tick: Tick; readonly where: string; readonly onTick: OnTick }) {
   const { role, state, ticked, done } = tick;
+  const box = useTick(ticked === 'all', (on) => onTick(tick, on));
   const mark = markOf(state);
   const says = t.stageEditor.lay.tick(t.part(role), where, stateSays(state));
   if (done)
@@ -100,11 +102,11 @@ function TickBox({ tick, where, onTick }: { readonly tick: Tick; readonly where:
       <input
         type="checkbox"
         aria-label={says}
-        checked={ticked === 'all'}
-        ref={(box) => {
-          if (box) box.indeterminate = ticked === 'some';
+        ref={(input) => {
+          if (input) input.indeterminate = ticked === 'some' && !box.waiting;
         }}
-        onChange={() => onTick(tick, ticked !== 'all')}
+        checked={box.checked}
+        onChange={box.onChange}
       />
       {mark !== '' && <span aria-hidden="true">{mark}</span>}
     </label>

@@ -11,6 +11,7 @@ import { t } from '../text/text.ts';
 import { LayGrid } from './LayGrid.tsx';
 import type { PageProps } from './StagePage.tsx';
 import { useStageEdit } from './use-stage-edit.ts';
+import { useTick } from './use-tick.ts';
 
 export function LayPage({ snapshot, stage, at }: PageProps) {
   const { scene, buildUps, report } = snapshot;
@@ -24,9 +25,9 @@ export function LayPage({ snapshot, stage, at }: PageProps) {
   const what = { act: 'change', part: 'stage', names: [stage.name] } as const;
   const onTick = ({ role, zones }: Tick, on: boolean) => {
     const cells = zones.map((zone) => ({ zone, role }));
-    void run((now) => tickRoles(now, stage.id, cells, on), what);
+    return run((now) => tickRoles(now, stage.id, cells, on), what);
   };
-  const onObject = (id: string, on: boolean) => void run((now) => tickObjects(now, stage.id, [id], on), what);
+  const onObject = (id: string, on: boolean) => run((now) => tickObjects(now, stage.id, [id], on), what);
   return (
     <>
       <p>
@@ -52,7 +53,7 @@ interface ObjectsProps {
   readonly scene: SceneFile;
   readonly objects: StageGrid['objects'];
   readonly at: number;
-  readonly onTick: (id: string, on: boolean) => void;
+  readonly onTick: (id: string, on: boolean) => Promise<unknown>;
 }
 
 function Objects({ scene, objects, at, onTick }: ObjectsProps) {
@@ -66,12 +67,30 @@ function Objects({ scene, objects, at, onTick }: ObjectsProps) {
       <legend className="block-title">{words.objects}</legend>
       {objects.length === 0 && <p>{words.noObjects}</p>}
       {objects.map((object) => (
-        <label key={object.id} className="check">
-          <input type="checkbox" checked={object.ticked} onChange={(event) => onTick(object.id, event.target.checked)} />
-          <span data-left={object.stage === null}>{words.object(nameOf(object.id), whereSet(object, at))}</span>
-        </label>
+        <ObjectTick
+          key={object.id}
+          object={object}
+          says={words.object(nameOf(object.id), whereSet(object, at))}
+          onTick={(on) => onTick(object.id, on)}
+        />
       ))}
     </fieldset>
+  );
+}
+
+interface ObjectTickProps {
+  readonly object: GridObject;
+  readonly says: string;
+  readonly onTick: (on: boolean) => Promise<unknown>;
+}
+
+function ObjectTick({ object, says, onTick }: ObjectTickProps) {
+  const { checked, onChange } = useTick(object.ticked, onTick);
+  return (
+    <label className="check">
+      <input type="checkbox" checked={checked} onChange={onChange} />
+      <span data-left={object.stage === null}>{says}</span>
+    </label>
   );
 }
 
