@@ -33,8 +33,6 @@ export interface Recipe {
   readonly steps: readonly Step[];
   /** What it changes, for those changes that turn out to break a rule: materials brought, `substrate`. */
   readonly changes: readonly string[];
-  /** All of the rest layer is new. */
-  readonly newRest: boolean;
   /** Everything stays as it is. */
   readonly keeps: boolean;
   /** What the stages need besides, so that they lay its new layers; null for nothing. */

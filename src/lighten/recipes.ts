@@ -62,7 +62,7 @@ function asItIs({ buildUp }: Ground, { materialOf }: Site, rest: number): Recipe
   const range = resolved[rest].rangeM;
   const fixedMm = layers[rest].startMm;
   const restMm = range ? { min: range.min * 1000, max: range.max * 1000 } : { min: Math.min(fixedMm, 50), max: Infinity };
-  return { layers, rest, restMm, steps: [], changes: [], newRest: false, keeps: true, laid: null };
+  return { layers, rest, restMm, steps: [], changes: [], keeps: true, laid: null };
 }
 
 const roundMm = (value: number) => Math.round(value * 1e6) / 1e6;
@@ -107,7 +107,7 @@ function newLayer(material: ResolvedMaterial, startMm = 0): RecipeLayer {
 
 function replaced(kept: Recipe, fill: ResolvedMaterial, trying: Trying): Recipe {
   const layers = kept.layers.map((layer, i) => (i === kept.rest ? newLayer(fill) : layer));
-  return separated({ ...kept, layers, changes: [fill.id], newRest: true, keeps: false }, trying);
+  return separated({ ...kept, layers, changes: [fill.id], keeps: false }, trying);
 }
 
 interface Split {
@@ -132,7 +132,6 @@ function split(kept: Recipe, { upper, lower, restIs, most }: Split, trying: Tryi
     restMm: { min: own(rest), max: kept.restMm.max },
     steps: [step],
     changes: brings,
-    newRest: layers[rest].material !== now,
     keeps: false,
     laid: null,
   };

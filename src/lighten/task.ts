@@ -69,16 +69,7 @@ export function aimOf(task: ZoneTask, r: number, aim: LightenAim): Amount {
     const { fixedKNm2, perRoomKNm3, perStepKNm2 } = loads[r][0];
     return { fixed: areaM2 * fixedKNm2 + roomM3 * perRoomKNm3, perStep: perStepKNm2.map((step) => areaM2 * step) };
   }
-  if (aim === 'change') {
-    const restM3 = recipe.newRest ? roomM3 - (startOthersMm(recipe) / 1000) * areaM2 : 0;
-    return {
-      fixed: restM3,
-      perStep: recipe.steps.map((step) => {
-        const brought = step.moves.reduce((sum, { mm }) => Math.max(sum, Math.abs(mm)), 0);
-        return (areaM2 * (brought - (recipe.newRest ? stepMm(step) : 0))) / 1000;
-      }),
-    };
-  }
+  if (aim === 'change') return broughtM3(task, recipe);
   const prices = recipe.layers.map(({ material }) => priceOf(material) ?? { perM2: 0, perM3: 0 });
   const perM3 = (i: number) => prices[i].perM3;
   const rest = perM3(recipe.rest);
@@ -89,6 +80,26 @@ export function aimOf(task: ZoneTask, r: number, aim: LightenAim): Amount {
     moves.reduce((sum, { layer, mm }) => sum + (areaM2 * (perM3(layer) - rest) * mm) / 1000, 0),
   );
   return { fixed, perStep };
+}
+
+/**
+ * Volume of material that was not there before. What was there and shares its place with something new becomes less, and counts nothing;
+ * where nothing is new, the layer that gives way takes what a thinner substrate leaves.
+ */
+function broughtM3({ ground: { areaM2, roomM3 }, recipes: [present] }: ZoneTask, recipe: Recipe): Amount {
+  const { layers, rest, steps } = recipe;
+  const known = new Set(present.layers.map(({ material }) => material.id));
+  const isNew = layers.map(({ material }) => material.density !== undefined && !known.has(material.id));
+  const toM3 = (mm: number) => (areaM2 * mm) / 1000;
+  const restGains = isNew[rest] || !isNew.includes(true);
+  const restM3 = isNew[rest] ? roomM3 - toM3(startOthersMm(recipe)) : 0;
+  return {
+    fixed: layers.reduce((sum, { startMm }, i) => (i !== rest && isNew[i] ? sum + toM3(startMm) : sum), restM3),
+    perStep: steps.map((step) => {
+      const brought = step.moves.reduce((sum, { layer, mm }) => (layer !== rest && isNew[layer] ? sum + mm : sum), 0);
+      return toM3(brought - (restGains ? stepMm(step) : 0));
+    }),
+  };
 }
 
 /** A change for its own sake costs this much of what the aim counts [-]. */
