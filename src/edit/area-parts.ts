@@ -34,7 +34,7 @@ export interface WithPieces {
 }
 
 /**
- * Gives a part another area, in one piece or several. The first keeps the id; the others get all that the whole one had and ids of their own, and stages
+ * Gives a part another area, in one piece or several. The first keeps the id; the others come right after it, with all that the whole one had and ids of their own, and stages
  * that placed the whole place them all. Vertices that are new are put into every edge that passes through them.
  * @param scene - the scene
  * @param selected - the part
@@ -51,12 +51,10 @@ export function withPieces(scene: SceneFile, selected: Selected, pieces: readonl
   const taken = idsOf(scene, part);
   const more = pieces.slice(1).map((area) => ({ id: idBeside(id, taken), area }));
   let next = withEntries(scene, part, (entries) => {
-    const entry = entries.find((one) => one.id === id)?.entry;
-    if (entry === undefined) return null;
-    return [
-      ...entries.map((one) => (one.entry === entry ? withArea(entry, pieces[0]) : one.entry)),
-      ...more.map((piece) => ({ ...withArea(entry, piece.area), id: piece.id })),
-    ];
+    const whole = entries.find((one) => one.id === id);
+    if (whole === undefined) return null;
+    const made = [withArea(whole.entry, pieces[0]), ...more.map((piece) => ({ ...withArea(whole.entry, piece.area), id: piece.id }))];
+    return entries.flatMap((one) => (one === whole ? made : [one.entry]));
   });
   const ids = more.map((piece) => piece.id);
   if (part === 'zone' || part === 'object') next = placedWith(next, part, id, ids);

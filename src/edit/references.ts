@@ -183,6 +183,7 @@ function withShownStage(view: SceneView, newIds: NewIds): SceneView {
   if (view.show === undefined || typeof stage !== 'string') return view;
   const [to] = newIds(stage, { part: 'view', id: view.id });
   if (to === stage) return view;
+  if (to !== undefined) return { ...view, show: { ...view.show, stage: to } };
   const { stage: _, ...rest } = view.show;
-  return { ...view, show: to === undefined ? rest : { ...rest, stage: to } };
+  return { ...view, show: rest };
 }
