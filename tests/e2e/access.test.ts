@@ -100,6 +100,35 @@ describe.each([
     expect(found).toEqual([]);
   });
 
+  it.skipIf(device === 'phone')('every look of the page, chosen in the settings and kept for the next visit', async () => {
+    const found: Record<string, string[]> = {};
+    await page.evaluate(() => window.__loamdeck.view().showMap('utilisation'));
+    for (const [look, theme] of [
+      ['Projector', 'projector'],
+      ['Paper', 'paper'],
+      ['Sun', 'sun'],
+    ] as const) {
+      await page.getByRole('button', { name: 'Settings', exact: true }).click();
+      await page.getByRole('radio', { name: look }).check({ force: true });
+      expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe(theme);
+      const here = await faults();
+      await page.keyboard.press('Escape');
+      for (const tab of ['bays', 'findings']) {
+        await page.locator(`#tab-${tab}`).click();
+        here.push(...(await seriousFaults(page)));
+      }
+      await opened.screenshot(`look-${theme}`);
+      if (here.length > 0) found[look] = here;
+    }
+    expect(found).toEqual({});
+    await page.reload();
+    await untilReady(page);
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('sun');
+    await page.getByRole('button', { name: 'Settings', exact: true }).click();
+    await page.getByRole('radio', { name: 'Paper' }).check({ force: true });
+    await page.keyboard.press('Escape');
+  });
+
   it('the derivation of a number', async () => {
     await page.locator('#tab-bays').evaluate((tab: HTMLElement) => tab.click());
     await page.locator('.bays .derived').first().click();

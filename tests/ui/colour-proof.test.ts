@@ -4,7 +4,7 @@
  * 1.4.11); 7 : 1 where light falls on the screen (1.4.6).
  */
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { namedStyles } from '../../src/model/class-style.ts';
 import { REACH_CLASSES } from '../../src/model/maps.ts';
@@ -87,6 +87,11 @@ const WRITTEN = [
   ['accent', 'paper'],
   ['accent', 'accent-tint'],
   ['sheet', 'accent'],
+  ['sheet', 'ink'],
+  ['sheet', 'clay'],
+  ['ink', 'accent-tint'],
+  ['ink-soft', 'accent-tint'],
+  ['ink', 'clay-tint'],
   ['clay', 'sheet'],
   ['clay', 'clay-tint'],
   ['moss', 'sheet'],
@@ -95,7 +100,7 @@ const WRITTEN = [
 describe('text', () => {
   const all = themes();
   it('themes were found', () => {
-    expect(Object.keys(all)).toEqual(expect.arrayContaining(['paper', 'projector']));
+    expect(Object.keys(all)).toEqual(expect.arrayContaining(['paper', 'projector', 'sun']));
     expect(all.paper?.paper?.toUpperCase()).toBe(PAPER);
   });
 
@@ -113,4 +118,18 @@ describe('text', () => {
       }
     }
   });
+});
+
+it('every name of a colour or measure that the style sheets use is given somewhere', () => {
+  const files = readdirSync('src/ui', { recursive: true, encoding: 'utf8' }).map((file) => `src/ui/${file}`);
+  const textOf = (ending: RegExp) =>
+    files
+      .filter((file) => ending.test(file))
+      .map((file) => readFileSync(file, 'utf8'))
+      .join('\n');
+  const [styles, parts] = [textOf(/\.css$/), textOf(/\.tsx$/)];
+  const given = new Set([...styles.matchAll(/(--[\w-]+)\s*:/g), ...parts.matchAll(/'(--[\w-]+)'/g)].map(([, name]) => name));
+  const used = [...styles.matchAll(/var\((--[\w-]+)\)/g)].map(([, name]) => name);
+  expect(used.length).toBeGreaterThan(100);
+  expect([...new Set(used)].filter((name) => !given.has(name))).toEqual([]);
 });

@@ -6,6 +6,7 @@ import { THEMES } from '../../store/walk.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
+import { keepTheme } from '../use-theme.ts';
 
 export function SettingsMenu() {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -64,8 +65,12 @@ function Choices() {
         choices={THEMES}
         chosen={theme}
         label={(one) => t.settings.themes[one]}
-        onChoose={setTheme}
+        onChoose={(chosen) => {
+          setTheme(chosen);
+          keepTheme(chosen);
+        }}
       />
+      <p className="small">{t.settings.themesSay}</p>
       <label className="check">
         <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
         <span>

@@ -68,9 +68,11 @@ export const settings: Texts['settings'] = {
   lengths: 'Dicken und Tiefen',
   lengthNames: { mm: 'mm', cm: 'cm', m: 'm', 'ft-in': 'Fuß und Zoll' },
   unitsSay:
-    'Nur zum Lesen und Eintippen: Szenendatei und alle Ausgaben behalten kN/m² und mm. 1 t/m² sind 9,81 kN/m², 1 kN/m² sind 20,885 psf. Koordinaten, Höhen und Entfernungen bleiben in Metern.',
+    'Nur zum Lesen und Eintippen: Die Tabellen dieser Seite richten sich danach; Szenendatei, Ausgaben, Drucke, Zeichnungen und Herleitungen behalten kN/m², mm und m und nennen sie. 1 t/m² sind 9,81 kN/m², 1 kN/m² sind 20,885 psf. Koordinaten, Höhen und Entfernungen bleiben in Metern.',
   theme: 'Aussehen',
   themes: { paper: 'Papier', projector: 'Beamer', sun: 'Sonne' },
+  themesSay:
+    'Beamer: kräftige Linien für die Leinwand im hellen Raum. Sonne: Schwarz auf Weiß für den Bildschirm im Freien. Gedruckt wird immer wie auf Papier.',
   motion: 'Bewegung',
   close: 'Schließen',
 };

@@ -68,9 +68,11 @@ export const settings = {
   lengths: 'Thicknesses and depths',
   lengthNames: { mm: 'mm', cm: 'cm', m: 'm', 'ft-in': 'feet and inches' },
   unitsSay:
-    'For reading and typing only: the scene file and all exports keep kN/m² and mm. 1 t/m² is 9.81 kN/m², 1 kN/m² is 20.885 psf. Coordinates, levels and distances stay in metres.',
+    'For reading and typing only: the tables of this page follow them; the scene file, exports, prints, drawings and derivations keep kN/m², mm and m, and say so. 1 t/m² is 9.81 kN/m², 1 kN/m² is 20.885 psf. Coordinates, levels and distances stay in metres.',
   theme: 'Look',
   themes: { paper: 'Paper', projector: 'Projector', sun: 'Sun' },
+  themesSay:
+    'Projector: strong lines for a beamer in a lit room. Sun: black on white for a screen outdoors. Prints always look like paper.',
   motion: 'Motion',
   close: 'Close',
 };
