@@ -68,6 +68,11 @@ export const variants: Texts['variants'] = {
 };
 
 const AIMS: Readonly<Record<LightenAim, string>> = { cost: 'Am billigsten', weight: 'Am leichtesten', change: 'Am wenigsten ausgetauscht' };
+const KEPT_AS: Readonly<Record<LightenAim, string>> = {
+  cost: 'am billigsten',
+  weight: 'am leichtesten',
+  change: 'am wenigsten ausgetauscht',
+};
 const CASES: Readonly<Record<LightenBay['kind'], string>> = {
   permanent: 'fertige Anlage',
   total: 'fertige Anlage mit Nutzlast',
@@ -115,7 +120,7 @@ export const lighten: Texts['lighten'] = {
   noPrice: 'Nicht alle Materialien haben einen Preis, deshalb steht hier nichts zu den Kosten.',
   takeOver: 'Übernehmen',
   keep: 'Als Variante aufheben',
-  keptAs: (aim) => `Leichter gemacht, ${AIMS[aim].replace(/^A/, 'a')}`,
+  keptAs: (aim) => `Leichter gemacht, ${KEPT_AS[aim]}`,
   kept: 'Als Variante aufgehoben.',
   zone: (zone, buildUp, savedKN) => `Zone ${zone}, Aufbau ${buildUp}: ${numberText(savedKN, 1)} kN weniger`,
   laidIn: (stage) => `Neues wird in Bauzustand ${stage} eingebaut, der dafür ergänzt wird.`,

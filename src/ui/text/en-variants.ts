@@ -68,6 +68,7 @@ export const variants = {
 } as const;
 
 const AIMS: Readonly<Record<LightenAim, string>> = { cost: 'Cheapest', weight: 'Lightest', change: 'Least exchanged' };
+const KEPT_AS: Readonly<Record<LightenAim, string>> = { cost: 'cheapest', weight: 'lightest', change: 'least exchanged' };
 const CASES: Readonly<Record<LightenBay['kind'], string>> = {
   permanent: 'finished garden',
   total: 'finished garden with imposed load',
@@ -120,7 +121,7 @@ export const lighten = {
   noPrice: 'Not all materials have a price, so nothing is said of cost.',
   takeOver: 'Take over',
   keep: 'Keep as a variant',
-  keptAs: (aim: LightenAim) => `Lightened: ${AIMS[aim].toLowerCase()}`,
+  keptAs: (aim: LightenAim) => `Lightened, ${KEPT_AS[aim]}`,
   kept: 'Kept as a variant.',
   zone: (zone: string, buildUp: string, savedKN: number) => `Zone ${zone}, build-up ${buildUp}: ${numberText(savedKN, 1)} kN less`,
   laidIn: (stage: string) => `What is new is laid in stage ${stage}, whose places are added to.`,
