@@ -1,7 +1,7 @@
 /** Stages as a whole: added, copied, taken out, renamed, put in another order. */
 
 import type { ScenePatch } from '../model/history.ts';
-import type { SceneFile, SceneStage } from '../model/scene-file.ts';
+import type { SceneFile, SceneStage, SceneView } from '../model/scene-file.ts';
 import { nextId } from './next-id.ts';
 
 /** Ids of parts within stages; hold points of different stages may share theirs, but new ones do not. */
@@ -49,18 +49,27 @@ export function copyStage(scene: SceneFile, id: string, copy: Pick<SceneStage, '
 }
 
 /**
- * Takes a stage out. Saved views that showed it show the finished garden. After the last one, the scene names no stages.
+ * Takes a stage out. After the last one, the scene names no stages.
  * @param scene - scene
  * @param id - stage
  */
 export function removeStage(scene: SceneFile, id: string): ScenePatch {
-  const stages = (scene.stages ?? []).filter((stage) => stage.id !== id);
-  const shows = (scene.views ?? []).some(({ show }) => show?.stage === id);
-  return { stages: stages.length > 0 ? stages : null, ...(shows ? { views: withoutStage(scene.views ?? [], id) } : {}) };
+  return replaceStages(
+    scene,
+    (scene.stages ?? []).filter((stage) => stage.id !== id),
+  );
 }
 
-function withoutStage(views: NonNullable<SceneFile['views']>, id: string): NonNullable<SceneFile['views']> {
-  return views.map((view) => (view.show?.stage === id ? { ...view, show: { ...view.show, stage: 'finished' } } : view));
+/**
+ * Gives the scene other stages. Saved views that showed one that is gone show the finished garden.
+ * @param scene - scene
+ * @param stages - all of them, in order
+ */
+export function replaceStages({ views = [] }: SceneFile, stages: readonly SceneStage[]): ScenePatch {
+  const ids = new Set(stages.map(({ id }) => id));
+  const isGone = ({ show }: SceneView) => typeof show?.stage === 'string' && show.stage !== 'finished' && !ids.has(show.stage);
+  const kept = views.map((view) => (isGone(view) ? { ...view, show: { ...view.show, stage: 'finished' } } : view));
+  return { stages: stages.length > 0 ? stages : null, ...(views.some(isGone) ? { views: kept } : {}) };
 }
 
 /**

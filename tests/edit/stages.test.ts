@@ -1,7 +1,7 @@
 /** Stages as a whole: order, copies, what goes with a stage that is taken out. */
 
 import { describe, expect, it } from 'vitest';
-import { addStage, changeStage, copyStage, moveStage, nextStageId, removeStage } from '../../src/edit/stages.ts';
+import { addStage, changeStage, copyStage, moveStage, nextStageId, removeStage, replaceStages } from '../../src/edit/stages.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
 import { rect, sceneOf } from '../helpers/scene-builder.ts';
 
@@ -62,6 +62,12 @@ describe('stages', () => {
     expect(ids(patch)).toEqual(['S1', 'winter']);
     expect(patch.views?.map(({ show }) => show)).toEqual([{ stage: 'finished', explode: 0.5 }, undefined]);
     expect(removeStage(SCENE, 'winter')).not.toHaveProperty('views');
+  });
+
+  it('replaced keep the views of those that stay', () => {
+    const only = [{ id: 'S2', name: 'New' }];
+    expect(replaceStages(SCENE, only)).toEqual({ stages: only });
+    expect(replaceStages(SCENE, [{ id: 'filter', name: 'Filter' }]).views?.[0]?.show).toEqual({ stage: 'finished', explode: 0.5 });
   });
 
   it('the last one taken out leaves a scene without stages', () => {

@@ -2,7 +2,7 @@
 
 import { useRef, useState } from 'react';
 import { derivedStages } from '../../edit/stage-plan.ts';
-import { addStage, nextStageId } from '../../edit/stages.ts';
+import { addStage, nextStageId, replaceStages } from '../../edit/stages.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import { derivedStageName } from '../../model/roles.ts';
 import { Refused } from '../edit/Refused.tsx';
@@ -19,7 +19,7 @@ function useDerive({ scene, buildUps }: Snapshot) {
   const language = useView((state) => state.language);
   const derive = async () => {
     const stages = derivedStages(scene, buildUps, (name) => derivedStageName(name, language));
-    const done = await run(() => ({ stages }), { act: 'derive', part: 'stage', names: stages.map(({ name }) => name) });
+    const done = await run((now) => replaceStages(now, stages), { act: 'derive', part: 'stage', names: stages.map(({ name }) => name) });
     if (done) showStage(0);
   };
   return { issues, run, derive, count: derivedStages(scene, buildUps, (name) => name).length };

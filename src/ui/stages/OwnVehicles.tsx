@@ -4,6 +4,7 @@ import { nextVehicleId, removeVehicle, type SceneAxle, setVehicle } from '../../
 import type { SceneFile, SceneVehicle } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
+import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
@@ -163,7 +164,7 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
       <td>
         {onRemove && (
           <button type="button" className="icon-button" aria-label={words.removeAxle(number)} onClick={onRemove}>
-            ×
+            <Icon name="close" />
           </button>
         )}
       </td>
