@@ -79,12 +79,16 @@ export function joined(scene: SceneFile, part: ListRef['part'], points: readonly
   return patchOf(scene, next);
 }
 
+/** The list of a place is made anew each time; its point is not. */
+const isSame = (one: readonly PlanPoint[], other: readonly PlanPoint[]) =>
+  one.length === other.length && one.every((point, i) => point === other[i]);
+
 /** Shapes whose points differ from one scene to the next. */
 export function changedShapes(before: readonly PlanShape[], after: readonly PlanShape[]): readonly PlanShape[] {
   const old = new Map(before.map((shape) => [`${shape.part} ${shape.id} ${shape.piece ?? ''}`, shape]));
   return after.filter((shape) => {
     const was = old.get(`${shape.part} ${shape.id} ${shape.piece ?? ''}`);
-    return was?.points !== shape.points || was?.holes !== shape.holes;
+    return was === undefined || !isSame(was.points, shape.points) || was.holes !== shape.holes;
   });
 }
 

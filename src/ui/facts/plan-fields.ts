@@ -114,7 +114,9 @@ const PARTS: Readonly<Partial<Record<PlanLayer, readonly FieldSpec[]>>> = {
 
 /** Fields of a part; of objects by their kind. */
 export function fieldsOf(part: string, kind?: string): readonly FieldSpec[] {
-  return (part === 'object' ? OBJECTS[kind ?? ''] : PARTS[part as PlanLayer]) ?? [];
+  if (part === 'object') return OBJECTS[kind ?? ''] ?? [];
+  // Points of a breakline have their levels in the table of points.
+  return kind === 'breakline' ? [] : (PARTS[part as PlanLayer] ?? []);
 }
 
 /** Fields of the scene itself. */

@@ -16,37 +16,32 @@ export function DrawingBar() {
   const { tool, kind, rectangle, points, choose } = usePlan((state) => state);
   const [one] = useView((state) => state.selected);
   const drawing = usePlanDrawing();
-  if (tool === 'choose') return null;
   if (tool === 'scale') return <ScaleBar />;
   const form = formOf(tool, kind);
   const ready = points.length >= LEAST_POINTS[form];
   const title = tool === 'split' ? t.draw.drawing.splitTitle(one?.id ?? '') : t.draw.drawing.title(kind);
   return (
-    <div className="pe-bar-drawing">
-      <div className="pe-bar-line">
-        <h3 className="block-title">{title}</h3>
-        <p className="small" aria-live="polite">
-          {hint(tool, form, { rectangle, count: points.length })}
-        </p>
-        <span className="pe-bar-buttons">
-          {form !== 'point' && !(rectangle && form === 'area') && (
-            <button type="button" className="button pe-main" disabled={!ready} onClick={drawing.finish}>
-              {t.draw.drawing.finish}
-            </button>
-          )}
-          {form !== 'point' && (
-            <button type="button" className="button" disabled={points.length === 0} onClick={drawing.back}>
-              {t.draw.drawing.back}
-            </button>
-          )}
-          <button type="button" className="button" onClick={choose}>
-            {t.draw.drawing.cancel}
+    <section className="pe-sheets pe-bar-drawing" aria-label={title}>
+      <h3 className="panel-title">{title}</h3>
+      <p aria-live="polite">{hint(tool, form, { rectangle, count: points.length })}</p>
+      <div className="pe-actions">
+        {form !== 'point' && !(rectangle && form === 'area') && (
+          <button type="button" className="button pe-main" disabled={!ready} onClick={drawing.finish}>
+            {t.draw.drawing.finish}
           </button>
-        </span>
+        )}
+        {form !== 'point' && (
+          <button type="button" className="button" disabled={points.length === 0} onClick={drawing.back}>
+            {t.draw.drawing.back}
+          </button>
+        )}
+        <button type="button" className="button" onClick={choose}>
+          {t.draw.drawing.cancel}
+        </button>
       </div>
-      <TypedPoint drawing={drawing} />
       {tool === 'draw' && <Needed />}
-    </div>
+      <TypedPoint drawing={drawing} />
+    </section>
   );
 }
 

@@ -14,6 +14,9 @@ import { usePlan } from './plan-context.ts';
 import { useSceneFile, useStageId } from './use-drawn-lists.ts';
 import { type Made, stepOf, usePlanEdits } from './use-plan-edits.ts';
 
+/** So few parts are all seen at once. */
+const FEW_PARTS = 40;
+
 export function PartsSheet() {
   const scene = useSceneFile();
   const stage = useStageId();
@@ -54,7 +57,7 @@ export function PartsSheet() {
       />
       {groups.length === 0 && <p className="small">{t.draw.parts.none}</p>}
       {groups.map(({ layer, of }) => (
-        <PartGroup key={layer} layer={layer} shapes={of} open={wanted !== ''} />
+        <PartGroup key={layer} layer={layer} shapes={of} open={wanted !== '' || found.length <= FEW_PARTS} />
       ))}
     </>
   );

@@ -16,7 +16,8 @@ import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 import { pixelPath } from './PlanDrawn.tsx';
 import { usePlan } from './plan-context.ts';
-import { HANDLE_SIDE_PX, type PlanActs, type PlanDragging } from './use-plan-acts.ts';
+import { HANDLE_SIDE_PX } from './plan-grabs.ts';
+import type { PlanActs, PlanDragging } from './use-plan-acts.ts';
 
 type On = (point: PlanPoint) => PointM;
 
@@ -138,7 +139,7 @@ function ShapeSize({ shape: { form, points, holes = [] }, on }: { readonly shape
       ? t.draw.live.area(ringAreaM2(points) - holes.reduce((sum, hole) => sum + ringAreaM2(hole), 0))
       : quantityText(lineLengthM(points), 'm');
   return (
-    <text className="pe-live" x={(min[0] + max[0]) / 2} y={(min[1] + max[1]) / 2 + 20} textAnchor="middle">
+    <text className="pe-live" x={(min[0] + max[0]) / 2} y={(min[1] + max[1]) / 2 + 32} textAnchor="middle">
       {says}
     </text>
   );

@@ -29,16 +29,14 @@ export function PlanEditor() {
 function Plan() {
   const snapshot = useScene((state) => state.snapshot);
   const wide = usePlan((state) => state.wide);
+  const drawing = usePlan((state) => state.tool !== 'choose');
   if (snapshot === null) return null;
   return (
     <div className="plan-editor" data-wide={wide}>
       <PlanTools />
       <div className="pe-room">
-        <div className="pe-draw">
-          <DrawingBar />
-          <PlanSurface snapshot={snapshot} />
-        </div>
-        <PlanSheets />
+        <PlanSurface snapshot={snapshot} />
+        {drawing ? <DrawingBar /> : <PlanSheets />}
       </div>
     </div>
   );

@@ -52,7 +52,9 @@ export const PlanScene = memo(function PlanScene({ snapshot, stage, hidden, scal
         <path className="pe-outline" d={planPath(deck.outline, frame)} />
       ))}
       {shown('edge', () =>
-        deck.edges?.map(({ id, kind, line }) => <path key={id} className="pe-edge" data-kind={kind} d={openPath(line, frame)} />),
+        deck.edges?.map(({ id, kind, line }) => (
+          <path key={id} className="pe-edge" data-kind={kind} strokeWidth={5 * markScale(frame)} d={openPath(line, frame)} />
+        )),
       )}
       {now && <StageThings stage={now} frame={frame} shown={shown} />}
       {shown(
@@ -76,11 +78,19 @@ export const PlanScene = memo(function PlanScene({ snapshot, stage, hidden, scal
             </>
           ),
       )}
-      {shown('outlet', () => deck.outlets?.map(({ id, at, kind }) => <Outlet key={id} at={planPoint(at, frame)} kind={kind} />))}
+      {shown('outlet', () => deck.outlets?.map(({ id, at, kind }) => <Outlet key={id} at={at} kind={kind} frame={frame} />))}
       {shown('access point', () =>
         scene.accessPoints?.map(({ id, at, kind }) => {
           const [x, y] = planPoint(at, frame);
-          return <path key={id} className="pe-access" data-kind={kind} d={`M${x} ${y - 9}l9 9l-9 9l-9-9z`} />;
+          const half = 9 * markScale(frame);
+          return (
+            <path
+              key={id}
+              className="pe-access"
+              data-kind={kind}
+              d={`M${x} ${y - half}l${half} ${half}l${-half} ${half}l${-half} ${-half}z`}
+            />
+          );
         }),
       )}
       <PlanNames snapshot={snapshot} stage={now} hidden={hidden} frame={frame} />
@@ -119,9 +129,13 @@ function Column({ at, sizeM, frame }: Framed & { readonly at: PointM; readonly s
   return <rect className="pe-column" x={x - width / 2} y={y - height / 2} width={width} height={height} />;
 }
 
-function Outlet({ at: [x, y], kind }: { readonly at: PointM; readonly kind: 'outlet' | 'overflow' }) {
+/** Marks of points shrink with the plan, but never so far that they cannot be told apart. */
+const markScale = ({ scale }: PlanFrame): number => Math.min(1, Math.max(0.5, scale / 14));
+
+function Outlet({ at, kind, frame }: Framed & { readonly at: PointM; readonly kind: 'outlet' | 'overflow' }) {
+  const [x, y] = planPoint(at, frame);
   return (
-    <g className="pe-outlet" transform={`translate(${x} ${y})`}>
+    <g className="pe-outlet" transform={`translate(${x} ${y}) scale(${markScale(frame)})`}>
       {kind === 'outlet' ? <circle r="6" /> : <rect x="-6" y="-6" width="12" height="12" />}
       <path d={kind === 'outlet' ? 'M-6 0h12M0-6v12' : 'M-3 1l3-4l3 4M0-3v6'} />
     </g>

@@ -48,6 +48,7 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
         data-over={acts.hovered !== null}
         role="application"
         aria-label={t.draw.label}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: moved and zoomed by keys
         tabIndex={0}
         onKeyDown={onKeyDown}
         {...handlers}
@@ -118,7 +119,7 @@ function lookingAt(at: PointM, originM: PointM, surface: Surface | null, size: S
 function useSurfaceKeys(snapshot: Snapshot, size: SizePx, drawing: ReturnType<typeof usePlanActs>['drawing']) {
   const plan = usePlanStore();
   const select = useView((state) => state.select);
-  const nudge = useNudge(snapshot);
+  const nudge = useNudge();
   return (event: KeyboardEvent<SVGSVGElement>) => {
     if (event.ctrlKey || event.metaKey) return;
     const { surface, setSurface, tool, points, choose, setPoints, vertex, setVertex } = plan.getState();

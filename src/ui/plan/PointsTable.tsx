@@ -9,10 +9,11 @@ import { insertedVertex } from '../../edit/shared-vertices.ts';
 import { withEdgeLength } from '../../edit/typed-shape.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
-import { type DragRules, dropped, flatPoint } from '../facts/plan-drag.ts';
+import { dropped, flatPoint } from '../facts/plan-drag.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
+import { dragRules } from './drag-rules.ts';
 import { usePlan, usePlanStore } from './plan-context.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { removeCorner } from './remove-corner.ts';
@@ -62,7 +63,7 @@ function ListTable({ list, one }: { readonly list: PointList; readonly one: Sele
             <th scope="col">x [m]</th>
             <th scope="col">y [m]</th>
             {form !== 'point' && <th scope="col">{t.draw.chosen.toNext}</th>}
-            {form !== 'point' && <th aria-hidden="true" />}
+            {form !== 'point' && <td />}
           </tr>
         </thead>
         <tbody>
@@ -90,10 +91,7 @@ function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'in
   const edits = usePlanEdits();
   const { part, id, piece, form, points } = list;
   const of: ListRef = { part, id, ...(piece === undefined ? {} : { piece }) };
-  const rules = (): DragRules => {
-    const { shared, locked } = plan.getState();
-    return { shared, isLocked: ({ part: layer }) => layer !== 'probe' && locked.has(layer) };
-  };
+  const rules = () => dragRules(plan);
   const step = stepOf('change', one.part, [one.id]);
   const pointOf = (scene: SceneFile, at: number) => {
     const point = pointLists(scene).find((other) => isSameList(other, of))?.points[at];

@@ -1,6 +1,7 @@
 /** A number that may be left empty or differ between parts: read in the unit shown, asked back where it cannot be meant. */
 
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import type { LoadUnit } from '../../model/shown-units.ts';
 import { DOUBTFUL_KNM2, type OtherReading, otherReadings, readLoad } from '../facts/load-field.ts';
 import { fieldUnit, inField, readField } from '../field-units.ts';
 import { loadNumber, numberText, unitText } from '../format.ts';
@@ -53,31 +54,12 @@ export function QuantityField(props: QuantityProps) {
   };
   const commit = () => {
     if (typed === null || doubt !== null) return;
-    if (typed === shown) {
-      clear();
-      return;
-    }
-    if (props.takes?.(typed)) {
-      clear();
-      return;
-    }
-    if (typed.trim() === '' && props.optional) {
-      give(undefined);
-      return;
-    }
-    if (unit !== 'kN/m²') {
-      const read = readField(typed, unit);
-      if (!read.ok) setProblem(t.number.refused(read));
-      else if (read.value < props.min || read.value > props.max) setProblem(rangeText(props));
-      else give(read.value);
-      return;
-    }
-    const read = readLoad(typed, shownLoad);
-    if (!read.ok) setProblem(t.number.refused(read));
-    else if (read.valueKNm2 < props.min || read.valueKNm2 > props.max) setProblem(rangeText(props));
-    else if (read.valueKNm2 > DOUBTFUL_KNM2)
-      setDoubt({ typed: read.typed, valueKNm2: read.valueKNm2, others: otherReadings(read.valueKNm2, read.typed) });
-    else give(read.valueKNm2);
+    if (typed === shown || props.takes?.(typed)) return clear();
+    if (typed.trim() === '' && props.optional) return give(undefined);
+    const judged = judge(typed, props, shownLoad);
+    if ('value' in judged) give(judged.value);
+    else if ('doubt' in judged) setDoubt(judged.doubt);
+    else setProblem(judged.problem);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') commit();
@@ -111,6 +93,19 @@ export function QuantityField(props: QuantityProps) {
       {doubt !== null && <LoadDoubt doubt={doubt} onGive={give} />}
     </span>
   );
+}
+
+type Judged = { readonly value: number } | { readonly doubt: Doubt } | { readonly problem: string };
+
+/** What was typed, as a value in range, or why not. */
+function judge(typed: string, props: QuantityProps, shownLoad: LoadUnit): Judged {
+  const isLoad = props.unit === 'kN/m²';
+  const read = isLoad ? readLoad(typed, shownLoad) : readField(typed, props.unit);
+  if (!read.ok) return { problem: t.number.refused(read) };
+  const value = 'value' in read ? read.value : read.valueKNm2;
+  if (value < props.min || value > props.max) return { problem: rangeText(props) };
+  if (!isLoad || value <= DOUBTFUL_KNM2 || 'value' in read) return { value };
+  return { doubt: { typed: read.typed, valueKNm2: value, others: otherReadings(value, read.typed) } };
 }
 
 function shownAs({ unit, decimals }: QuantityProps, value: number): string {

@@ -24,22 +24,20 @@ export function ScaleBar() {
     choose();
   };
   return (
-    <form className="pe-bar-drawing" onSubmit={apply}>
-      <div className="pe-bar-line">
-        <h3 className="block-title">{words.scale}</h3>
-        <p className="small">{words.scaleHow}</p>
-        <label className="pe-typed-field">
-          <span>{words.distance} [m]</span>
-          <input type="text" inputMode="decimal" autoComplete="off" value={typed} onChange={({ target }) => setTyped(target.value)} />
-        </label>
-        <span className="pe-bar-buttons">
-          <button type="submit" className="button pe-main" disabled={second === undefined}>
-            {words.apply}
-          </button>
-          <button type="button" className="button" onClick={choose}>
-            {t.draw.drawing.cancel}
-          </button>
-        </span>
+    <form className="pe-sheets pe-bar-drawing" onSubmit={apply}>
+      <h3 className="panel-title">{words.scale}</h3>
+      <p>{words.scaleHow}</p>
+      <label className="pe-typed-field">
+        <span>{words.distance} [m]</span>
+        <input type="text" inputMode="decimal" autoComplete="off" value={typed} onChange={({ target }) => setTyped(target.value)} />
+      </label>
+      <div className="pe-actions">
+        <button type="submit" className="button pe-main" disabled={second === undefined}>
+          {words.apply}
+        </button>
+        <button type="button" className="button" onClick={choose}>
+          {t.draw.drawing.cancel}
+        </button>
       </div>
       <span className="pe-typed-problem" role="alert">
         {problem}

@@ -43,7 +43,7 @@ export function SurfaceCorner({ surface, size, onAll }: Props) {
       <div className="pe-foot" aria-hidden="true">
         <Bar scalePx={surface.scalePx} />
         <span className="pe-north">
-          <svg width="14" height="18" viewBox="0 0 14 18">
+          <svg width="14" height="18" viewBox="0 0 14 18" aria-hidden="true">
             <path d="M7 1L12 16L7 12.5L2 16z" />
           </svg>
           N
@@ -59,7 +59,7 @@ function Bar({ scalePx }: { readonly scalePx: number }) {
   const width = stepM * scalePx;
   return (
     <span className="pe-bar">
-      <svg width={width + 2} height="8" viewBox={`-1 0 ${width + 2} 8`}>
+      <svg width={width + 2} height="8" viewBox={`-1 0 ${width + 2} 8`} aria-hidden="true">
         <path d={`M0 1v6M0 4h${width}M${width} 1v6M${width / 2} 2.5v3`} />
       </svg>
       {quantityText(stepM, 'm').replace(/[.,]?0+(?=\s)/, '')}

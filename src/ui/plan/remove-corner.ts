@@ -6,15 +6,16 @@ import { removedVertex } from '../../edit/shared-vertices.ts';
 import type { PlanStore, PlanVertex } from '../../store/plan-draw.ts';
 import type { ViewStore } from '../../store/view-store.ts';
 import { flatPoint } from '../facts/plan-drag.ts';
+import { dragRules } from './drag-rules.ts';
 import { type PlanEdits, stepOf } from './use-plan-edits.ts';
 
 export function removeCorner(plan: PlanStore, view: ViewStore, edits: PlanEdits, vertex: PlanVertex | null = plan.getState().vertex): void {
   const [one] = view.getState().selected;
   if (one === undefined || vertex === null) return;
-  const { shared, locked, setVertex } = plan.getState();
+  const { setVertex } = plan.getState();
+  const { shared, isLocked } = dragRules(plan);
   const of: ListRef = { part: one.part as PlanPart, id: one.id, ...(vertex.piece === undefined ? {} : { piece: vertex.piece }) };
-  const may = (list: ListRef) =>
-    isSameList(list, of) || (shared && goesWith(of.part).includes(list.part) && list.part !== 'probe' && !locked.has(list.part));
+  const may = (list: ListRef) => isSameList(list, of) || (shared && goesWith(of.part).includes(list.part) && !isLocked(list));
   void edits
     .run(
       (scene) => {

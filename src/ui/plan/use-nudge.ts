@@ -4,17 +4,17 @@ import { useMemo } from 'react';
 import { moved, shift } from '../../edit/move-parts.ts';
 import { type PlanPart, pointLists } from '../../edit/point-lists.ts';
 import { removed } from '../../edit/references.ts';
-import type { Snapshot } from '../../model/engine.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
-import { type DragRules, dropped, flatPoint } from '../facts/plan-drag.ts';
+import { dropped, flatPoint } from '../facts/plan-drag.ts';
 import { gridStepM } from '../facts/plan-surface.ts';
 import { useStores } from '../use-stores.ts';
+import { dragRules } from './drag-rules.ts';
+import { CATCH_GRID_PX } from './plan-aims.ts';
 import { usePlanStore } from './plan-context.ts';
 import { removeCorner } from './remove-corner.ts';
-import { CATCH_GRID_PX } from './use-plan-acts.ts';
 import { stepOf, usePlanEdits } from './use-plan-edits.ts';
 
-export function useNudge(_snapshot: Snapshot) {
+export function useNudge() {
   const { view } = useStores();
   const plan = usePlanStore();
   const edits = usePlanEdits();
@@ -30,20 +30,21 @@ export function useNudge(_snapshot: Snapshot) {
     return {
       /** Steps to the right and upwards. */
       move(right: number, up: number) {
-        const { surface, shared, locked } = plan.getState();
+        const { surface } = plan.getState();
         const { selected } = view.getState();
         const [first] = selected;
         if (surface === null || first === undefined) return;
         const stepM = gridStepM(surface, CATCH_GRID_PX);
         const by: PointM = [right * stepM, up * stepM];
-        const rules: DragRules = { shared, isLocked: ({ part }) => part !== 'probe' && locked.has(part) };
         void edits.run(
           (scene) => {
             const corner = cornerIn(scene);
             if (corner === null) return { patch: moved(scene, selected, shift(by[0], by[1])) };
             const { list, at } = corner;
             const of = { part: list.part as PlanPart, id: list.id, ...(list.piece === undefined ? {} : { piece: list.piece }) };
-            return { patch: dropped(scene, { kind: 'vertex', of, from: at, before: null }, [at[0] + by[0], at[1] + by[1]], rules) };
+            return {
+              patch: dropped(scene, { kind: 'vertex', of, from: at, before: null }, [at[0] + by[0], at[1] + by[1]], dragRules(plan)),
+            };
           },
           stepOf('move', first.part, edits.names(selected)),
         );
