@@ -6,6 +6,7 @@ import type { BuildUpView } from '../../model/engine.ts';
 import { columnAt, scaleColumn } from '../facts/column-scale.ts';
 import { placeLabels } from '../facts/place-labels.ts';
 import { COLUMN_X, ColumnBands, DepthRule, LEAST_LAYER_PX } from '../log/column-parts.tsx';
+import { Icon } from '../parts/Icon.tsx';
 import { useRowDrag } from '../stages/use-row-drag.ts';
 import { t } from '../text/text.ts';
 import { useMedia } from '../use-media.ts';
@@ -180,7 +181,7 @@ function LayerRows({ buildUp: { layers }, layer, onLayer, edits, placed, row, le
                 <span className="bu-row-numbers">{column.line(one.load, one.rangeMm !== null, one.infill)}</span>
               </button>
               <span className="bu-grip" title={column.grip} aria-hidden="true" {...drag.handle(at)}>
-                ⠿
+                <Icon name="grip" />
               </span>
             </li>
           );

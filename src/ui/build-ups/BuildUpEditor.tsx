@@ -1,6 +1,7 @@
 /** Build-ups and materials, changed: two pages that share the catalogue. */
 
 import './build-ups.css';
+import './materials.css';
 import { useState } from 'react';
 import { useCatalogue } from '../stages/use-catalogue.ts';
 import { t } from '../text/text.ts';

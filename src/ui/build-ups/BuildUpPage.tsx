@@ -63,7 +63,6 @@ function ChosenBuildUp({ snapshot, catalogue, buildUp, onMaterial, onChoose }: C
   const edits = useBuildUp(snapshot.scene, buildUp, setLayer);
   return (
     <div className="bu-chosen">
-      <BuildUpNames buildUp={buildUp} edits={edits} onChoose={onChoose} />
       <div className="bu-both">
         <BuildUpColumn buildUp={buildUp} layer={index} onLayer={setLayer} edits={edits} />
         <BuildUpLive snapshot={snapshot} buildUp={buildUp} />
@@ -75,6 +74,7 @@ function ChosenBuildUp({ snapshot, catalogue, buildUp, onMaterial, onChoose }: C
         index={index}
       />
       <LayersTable buildUp={buildUp} layer={index} onLayer={setLayer} edits={edits} />
+      <BuildUpNames buildUp={buildUp} edits={edits} onChoose={onChoose} />
       <PlantsForm snapshot={snapshot} buildUp={buildUp} catalogue={catalogue} edits={edits} />
     </div>
   );

@@ -51,21 +51,21 @@ export function LayerHandle(props: Props) {
 
 /** Pointer and keys on the handle, each press to release one step of undo. */
 function useHandle({ buildUp, index, layer, pxPerMm, onDrag }: Props) {
-  const { shownMm, minMm, maxMm, gesture, hold } = useThickness({ buildUp, index, layer });
+  const { shownMm, minMm, maxMm, gesture, hold, waits } = useThickness({ buildUp, index, layer });
   const start = useRef<Start | null>(null);
   const waiting = useRef(false);
   const refused = useScene((state) => state.refused);
   // Let go: what is drawn is the scene's again once it has answered.
   // biome-ignore lint/correctness/useExhaustiveDependencies: an answer or a refusal, whatever it is
   useEffect(() => {
-    if (!waiting.current) return;
+    if (!waiting.current || waits()) return;
     waiting.current = false;
     onDrag(null);
   }, [layer.thicknessMm, refused]);
   const release = () => {
     gesture.handlers.onPointerUp();
     start.current = null;
-    waiting.current = layer.thicknessMm !== shownMm;
+    waiting.current = waits();
     if (!waiting.current) onDrag(null);
   };
   const handlers = {

@@ -1,6 +1,7 @@
 /** The column as a table: every layer with its thickness to set, what it weighs and holds, and its place. */
 
 import type { BuildUpView } from '../../model/engine.ts';
+import { roundToSum } from '../facts/round-to-sum.ts';
 import { loadNumber, numberText, thicknessOf } from '../format.ts';
 import { ThicknessField } from '../log/ThicknessField.tsx';
 import { useThickness } from '../log/use-thickness.ts';
@@ -20,9 +21,8 @@ interface Props {
 
 export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
   const { table } = t.buildUps;
-  const { layers, sum } = buildUp;
-  const topDown = layers.map((one, index) => ({ one, index })).reverse();
-  const vegetationKNm2 = sum.dryKNm2 - layers.reduce((all, { load }) => all + load.dryKNm2, 0);
+  const { sum } = buildUp;
+  const { rows, vegetationKNm2 } = roundedRows(buildUp);
   return (
     <details className="bu-table" open>
       <summary>{table.title}</summary>
@@ -30,7 +30,7 @@ export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
         <table className="numbers">
           <TableHead heads={[table.layer, table.thickness, table.dry(), table.saturated(), table.held]} />
           <tbody>
-            {vegetationKNm2 > 1e-9 && (
+            {vegetationKNm2 > 0 && (
               <tr>
                 <th scope="row">{table.vegetation}</th>
                 <td />
@@ -39,12 +39,13 @@ export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
                 <td />
               </tr>
             )}
-            {topDown.map(({ one, index }) => (
+            {rows.map(({ one, index, dryKNm2, saturatedKNm2 }) => (
               <LayerRow
                 key={`${index} ${one.materialId}`}
                 buildUp={buildUp.id}
                 index={index}
                 layer={one}
+                loads={[dryKNm2, saturatedKNm2]}
                 chosen={index === layer}
                 onChoose={() => onLayer(index)}
                 edits={edits}
@@ -66,16 +67,28 @@ export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
   );
 }
 
+/** Top to bottom; rounded so that the rows add up to the total. */
+function roundedRows({ layers, sum }: BuildUpView) {
+  const plants = sum.dryKNm2 - layers.reduce((all, { load }) => all + load.dryKNm2, 0);
+  const [dry, saturated] = (['dryKNm2', 'saturatedKNm2'] as const).map((key) =>
+    roundToSum([...layers.map(({ load }) => load[key]), plants], 2),
+  );
+  const rows = layers.map((one, index) => ({ one, index, dryKNm2: dry?.[index] ?? 0, saturatedKNm2: saturated?.[index] ?? 0 }));
+  return { rows: rows.reverse(), vegetationKNm2: dry?.[layers.length] ?? 0 };
+}
+
 interface RowProps {
   readonly buildUp: string;
   readonly index: number;
   readonly layer: BuildUpView['layers'][number];
+  /** Dry and saturated, as shown. */
+  readonly loads: readonly [number, number];
   readonly chosen: boolean;
   readonly onChoose: () => void;
   readonly edits: BuildUpEdits;
 }
 
-function LayerRow({ buildUp, index, layer, chosen, onChoose, edits }: RowProps) {
+function LayerRow({ buildUp, index, layer, loads: [dryKNm2, saturatedKNm2], chosen, onChoose, edits }: RowProps) {
   const thickness = useThickness({ buildUp, index, layer });
   const { table } = t.buildUps;
   const { name, role, load, adjustable, thicknessMm } = layer;
@@ -108,8 +121,8 @@ function LayerRow({ buildUp, index, layer, chosen, onChoose, edits }: RowProps) 
         </span>
       </th>
       <td>{adjustable ? <ThicknessField label={t.thickness.field(name)} thickness={thickness} /> : thicknessOf(thicknessMm)}</td>
-      <td>{loadNumber(load.dryKNm2)}</td>
-      <td>{loadNumber(load.saturatedKNm2)}</td>
+      <td>{loadNumber(dryKNm2)}</td>
+      <td>{loadNumber(saturatedKNm2)}</td>
       <td>{load.heldLm2 === 0 ? '' : numberText(load.heldLm2, 1)}</td>
     </tr>
   );
