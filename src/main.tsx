@@ -13,12 +13,11 @@ import type { Engine } from './model/engine.ts';
 import type { Importer } from './model/importer.ts';
 import type { Language } from './model/language.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
-import { isEditor } from './store/edit-view.ts';
 import { createImportStore, type ImportWorker } from './store/import-store.ts';
 import { createSceneStore } from './store/scene-store.ts';
-import { isSheet } from './store/sheet-view.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
+import { shownBy } from './ui/address.ts';
 import { isLink } from './ui/file/scene-link.ts';
 import { keptUnits } from './ui/kept-units.ts';
 import { followLanguage, startLanguage } from './ui/language.ts';
@@ -101,13 +100,11 @@ function startImporter(): ImportWorker {
 
 async function open(demo: (typeof demos)[number]): Promise<void> {
   await scene.getState().openText(demo.name, await demo.load());
-  const show = new URLSearchParams(location.search).get('show') ?? '';
-  if (show === 'walk') view.getState().startWalk();
-  const editor = show.replace(/^edit-/, '');
-  if (editor !== show && isEditor(editor)) view.getState().edit(editor);
-  if (show === 'talk') view.getState().showCard(0);
-  const sheet = show.replace(/^sheet-/, '');
-  if (sheet !== show && isSheet(sheet)) view.getState().showSheet(sheet);
+  const show = shownBy(new URLSearchParams(location.search).get('show') ?? '');
+  if (show?.kind === 'walk') view.getState().startWalk();
+  if (show?.kind === 'talk') view.getState().showCard(0);
+  if (show?.kind === 'edit') view.getState().edit(show.editor);
+  if (show?.kind === 'sheet') view.getState().showSheet(show.sheet);
 }
 
 // Once everything is shown: keeping the app on the device must not slow its start.

@@ -36,6 +36,7 @@ import { useAutosave } from './file/use-autosave.ts';
 import { useLeaveWarning } from './file/use-leave-warning.ts';
 import { useLink } from './file/use-link.ts';
 import { useUndoKeys } from './file/use-undo-keys.ts';
+import { AddressStrip } from './frame/AddressStrip.tsx';
 import { FileDrop } from './frame/FileDrop.tsx';
 import { LiveSummary } from './frame/LiveSummary.tsx';
 import { RefusalSheet } from './frame/RefusalSheet.tsx';
@@ -123,6 +124,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
         </section>
       )}
       {!walking && <RecoveredStrip autosave={autosave} />}
+      {!walking && <AddressStrip demos={demos} />}
       <RefusalSheet opening={opening} />
       {!walking && <FileDrop opening={opening} />}
       {!walking && <LiveSummary />}

@@ -87,7 +87,7 @@ describe('undo and redo', () => {
       await page.keyboard.press('Control+z');
       await untilUnchanged(page);
       expect(await history(page)).toMatchObject({ undo: null, changed: false });
-      expect(await page.getByTestId('live').textContent()).toMatch(/^Undone: .+ mm again\.$/);
+      expect(await page.getByTestId('live').textContent()).toMatch(/^Undone: .+\smm again\.$/);
       expect(await text(page)).toBe(TERRACE);
       await page.keyboard.press('Control+Shift+Z');
       await untilChanged(page);

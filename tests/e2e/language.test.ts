@@ -122,6 +122,24 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
   });
 });
 
+it('says kindly what the address asks for and there is not', async () => {
+  const opened = await openPage(browser, `${inject('base')}?scene=nowhere&show=sheet-plan&lang=xx`, { reducedMotion: true });
+  const { page } = opened;
+  await untilReady(page);
+  const strip = page.getByRole('region', { name: 'About the address' });
+  const says = (await strip.textContent())!;
+  for (const word of ['nowhere', 'sheet-plan', 'xx', 'terrace', 'sheet-heaps', 'en, de']) expect(says).toContain(word);
+  // The first demo scene is open, and the page can be worked with.
+  expect(await page.evaluate(() => window.__loamdeck.scene().snapshot!.scene.name)).toBe('Pebble Terrace');
+  await page.getByLabel('Language', { exact: true }).selectOption('de');
+  await expect.poll(() => page.locator('.address-strip').textContent()).toContain('die es hier nicht gibt');
+  await opened.screenshot('address-strip');
+  await page.getByRole('button', { name: 'Verstanden' }).click();
+  expect(await page.locator('.address-strip').count()).toBe(0);
+  expect(opened.problems).toEqual([]);
+  await opened.close();
+});
+
 it('switches the language without a new canvas, and keeps it for the next visit', async () => {
   const opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
   const { page } = opened;

@@ -16,7 +16,10 @@ afterAll(async () => {
 });
 
 async function open(scene: string, show: string, options: PageOptions = {}): Promise<OpenedPage> {
-  const opened = await openPage(browser, `${inject('base')}?scene=${scene}&show=${show}&lang=en`, { reducedMotion: true, ...options });
+  const opened = await openPage(browser, `${inject('base')}?scene=${scene}${show === '' ? '' : `&show=${show}`}&lang=en`, {
+    reducedMotion: true,
+    ...options,
+  });
   await untilReady(opened.page);
   if (show.startsWith('sheet')) await opened.page.locator('.sheet-overlay .paper').first().waitFor();
   return opened;
@@ -103,7 +106,7 @@ async function readCode(page: Page): Promise<string | undefined> {
 
 describe('the code on the heap board', () => {
   it('leads to the scene as it is printed, with its changes', async () => {
-    const { page, problems, close, screenshot } = await open('terrace', 'none', { width: 1720, height: 700 });
+    const { page, problems, close, screenshot } = await open('terrace', '', { width: 1720, height: 700 });
     await page.evaluate(() => {
       const { scene } = window.__loamdeck;
       const buildUp = scene().snapshot!.buildUps.find(({ id }) => id === 'bed')!;
@@ -135,7 +138,7 @@ describe('the code on the heap board', () => {
 
 describe('section sheet', () => {
   it('prints 10 m at 1:100 as 100 mm, deck and scale bar alike, and as much at 1:50', async () => {
-    const { page, problems, close, screenshot } = await open('problem-deck', 'none');
+    const { page, problems, close, screenshot } = await open('problem-deck', '');
     for (const scale of [100, 50]) {
       await page.evaluate((at) => {
         window.__loamdeck.view().showSection({
@@ -223,7 +226,7 @@ describe('engineer’s sheet', () => {
 
 describe('toolbox talk', () => {
   it('is two taps away from a stage, on cards to be read and turned with gloves', async () => {
-    const { page, problems, close, screenshot } = await open('courtyard', 'none', { width: 1024, height: 768, touch: true });
+    const { page, problems, close, screenshot } = await open('courtyard', '', { width: 1024, height: 768, touch: true });
     await page.evaluate(() => window.__loamdeck.view().showStage(5));
     await page.getByRole('button', { name: 'Talk', exact: true }).click();
     await page.getByRole('dialog', { name: /Toolbox talk · Stage 6/ }).waitFor();

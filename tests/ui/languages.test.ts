@@ -49,6 +49,7 @@ type Sentence = (...given: unknown[]) => unknown;
 const ANYTHING = [0, 1, 2.5, 1234.5, 'X1', ['X1', 'X2'], [], null, true, false, anything()];
 /** A name out of each list of names that sentences choose by. */
 const CHOICES = [
+  'scene',
   'within',
   'take-off',
   'damaged',

@@ -38,12 +38,17 @@ describe('what is said of a step', () => {
   const snapshot = { buildUps: [{ id: 'lawn', name: 'Lawn', layers }] as unknown as Snapshot['buildUps'] };
 
   it('names layer, build-up and thickness as they are now', () => {
-    expect(travelledSentence(snapshot, { way: 'undo', edit })).toBe('Undone: Soil in Lawn is 200 mm again.');
-    expect(travelledSentence(snapshot, { way: 'redo', edit })).toBe('Done again: Soil in Lawn is 250 mm.');
+    expect(travelledSentence(snapshot, { way: 'undo', edit })).toBe('Undone: Soil in Lawn is 200\u202fmm again.');
+    expect(travelledSentence(snapshot, { way: 'redo', edit })).toBe('Done again: Soil in Lawn is 250\u202fmm.');
+  });
+
+  it('gives thicknesses in the unit chosen', () => {
+    speak('de', { load: 'kN/m²', length: 'cm' });
+    expect(travelledSentence(snapshot, { way: 'undo', edit })).toBe('Rückgängig gemacht: Soil in Lawn hat wieder 20,0\u202fcm.');
   });
 
   it('calls by its id what the scene no longer has', () => {
-    expect(travelledSentence({ buildUps: [] }, { way: 'undo', edit })).toBe('Undone: 2 in lawn is 200 mm again.');
+    expect(travelledSentence({ buildUps: [] }, { way: 'undo', edit })).toBe('Undone: 2 in lawn is 200\u202fmm again.');
   });
 
   it('of parts names what was done to which, in both languages', () => {

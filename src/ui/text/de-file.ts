@@ -1,6 +1,6 @@
 /** Undo, saving, recovered work, links and working offline: the sentences in German. */
 
-import { numberText, thicknessText, timeText } from '../format.ts';
+import { numberText, thicknessOf, timeText } from '../format.ts';
 import type { Texts } from './text.ts';
 
 export const file: Texts['file'] = {
@@ -8,9 +8,9 @@ export const file: Texts['file'] = {
   redo: 'Wiederholen',
   undoes: (edit) => `Rückgängig: ${edit}`,
   redoes: (edit) => `Wiederholen: ${edit}`,
-  undone: (layer, buildUp, mm) => `Rückgängig gemacht: ${layer} in ${buildUp} hat wieder ${thicknessText(mm)} mm.`,
-  redone: (layer, buildUp, mm) => `Wiederholt: ${layer} in ${buildUp} hat ${thicknessText(mm)} mm.`,
-  thickness: (layer, buildUp, fromMm, toMm) => `${layer} in ${buildUp}, ${thicknessText(fromMm)} auf ${thicknessText(toMm)} mm`,
+  undone: (layer, buildUp, mm) => `Rückgängig gemacht: ${layer} in ${buildUp} hat wieder ${thicknessOf(mm)}.`,
+  redone: (layer, buildUp, mm) => `Wiederholt: ${layer} in ${buildUp} hat ${thicknessOf(mm)}.`,
+  thickness: (layer, buildUp, fromMm, toMm) => `${layer} in ${buildUp}, ${thicknessOf(fromMm)} auf ${thicknessOf(toMm)}`,
   changed: 'geändert, nicht gespeichert',
   lastSaved: (when) => (when === null ? 'zuletzt als Datei gespeichert: nie' : `zuletzt als Datei gespeichert: ${when}`),
   time: timeText,
@@ -49,4 +49,12 @@ export const file: Texts['file'] = {
   kept: (count) => (count === 1 ? 'Früherer Stand, auf diesem Gerät aufgehoben' : `${count} frühere Stände, auf diesem Gerät aufgehoben`),
   keptState: (name, when) => `${name}, ${when}`,
   keepsNone: 'Dieser Browser hebt hier keine Kopien auf. Bitte als Datei speichern, bevor die Seite verlassen wird.',
+  address: 'Zur Adresse',
+  unknownWish: (what, wanted, known) =>
+    ({
+      scene: `Die Adresse verlangt eine Szene „${wanted}“, die es hier nicht gibt. Geöffnet ist stattdessen die erste Beispielszene. Es gibt: ${known.join(', ')}.`,
+      show: `Die Adresse verlangt die Ansicht „${wanted}“, die es nicht gibt. Gezeigt wird das Modell. Es gibt: ${known.join(', ')}.`,
+      lang: `Die Adresse verlangt die Sprache „${wanted}“, die diese Seite nicht spricht. Sie spricht: ${known.join(', ')}.`,
+    })[what],
+  understood: 'Verstanden',
 };

@@ -1,6 +1,7 @@
 /** Sentences of undo, saving, recovered work, links and working offline. */
 
-import { numberText, thicknessText, timeText } from '../format.ts';
+import type { UnknownWish } from '../address.ts';
+import { numberText, thicknessOf, timeText } from '../format.ts';
 
 export const file = {
   undo: 'Undo',
@@ -8,10 +9,10 @@ export const file = {
   /** What a button does, or what was just done. */
   undoes: (edit: string) => `Undo: ${edit}`,
   redoes: (edit: string) => `Redo: ${edit}`,
-  undone: (layer: string, buildUp: string, mm: number) => `Undone: ${layer} in ${buildUp} is ${thicknessText(mm)} mm again.`,
-  redone: (layer: string, buildUp: string, mm: number) => `Done again: ${layer} in ${buildUp} is ${thicknessText(mm)} mm.`,
+  undone: (layer: string, buildUp: string, mm: number) => `Undone: ${layer} in ${buildUp} is ${thicknessOf(mm)} again.`,
+  redone: (layer: string, buildUp: string, mm: number) => `Done again: ${layer} in ${buildUp} is ${thicknessOf(mm)}.`,
   thickness: (layer: string, buildUp: string, fromMm: number, toMm: number) =>
-    `${layer} in ${buildUp}, ${thicknessText(fromMm)} to ${thicknessText(toMm)} mm`,
+    `${layer} in ${buildUp}, ${thicknessOf(fromMm)} to ${thicknessOf(toMm)}`,
   changed: 'changed, not saved',
   /** `when` null: not since it was opened. */
   lastSaved: (when: string | null) => (when === null ? 'last saved to a file: never' : `last saved to a file: ${when}`),
@@ -51,4 +52,12 @@ export const file = {
   kept: (count: number) => (count === 1 ? 'Earlier state, kept on this device' : `${count} earlier states, kept on this device`),
   keptState: (name: string, when: string) => `${name}, ${when}`,
   keepsNone: 'This browser keeps no copies here. Save to a file before you leave the page.',
+  address: 'About the address',
+  unknownWish: (what: UnknownWish['what'], wanted: string, known: readonly string[]) =>
+    ({
+      scene: `The address asks for a scene “${wanted}”, which is not here. The first demo scene was opened instead. There are: ${known.join(', ')}.`,
+      show: `The address asks to show “${wanted}”, which there is not. The model is shown. There are: ${known.join(', ')}.`,
+      lang: `The address asks for the language “${wanted}”, which this page does not speak. It speaks: ${known.join(', ')}.`,
+    })[what],
+  understood: 'Understood',
 } as const;
