@@ -4,11 +4,12 @@ import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
 import type { AreaM } from './overlay.ts';
 import { idBeside, idsOf, withEntries } from './part-lists.ts';
-import { shapeOf } from './plan-shapes.ts';
+import { planShapes, shapeOf } from './plan-shapes.ts';
 import { patched } from './point-lists.ts';
 import { placedWith } from './references.ts';
 import type { Refused } from './refusal.ts';
-import { withVerticesInserted } from './shared-vertices.ts';
+import { ON_EDGE_M, withVerticesInserted } from './shared-vertices.ts';
+import { snapIndex } from './snap.ts';
 
 /**
  * The area of a part.
@@ -48,25 +49,42 @@ export function withPieces(scene: SceneFile, selected: Selected, pieces: readonl
     return { refused: part === 'bay' ? 'bay with hole' : 'in pieces' };
   const old = areaIn(scene, selected);
   if (old === null) return { refused: 'no such part' };
+  const [first, ...others] = welded(scene, pieces);
   const taken = idsOf(scene, part);
-  const more = pieces.slice(1).map((area) => ({ id: idBeside(id, taken), area }));
+  const more = others.map((area) => ({ id: idBeside(id, taken), area }));
   let next = withEntries(scene, part, (entries) => {
     const whole = entries.find((one) => one.id === id);
     if (whole === undefined) return null;
-    const made = [withArea(whole.entry, pieces[0]), ...more.map((piece) => ({ ...withArea(whole.entry, piece.area), id: piece.id }))];
+    const made = [withArea(whole.entry, first), ...more.map((piece) => ({ ...withArea(whole.entry, piece.area), id: piece.id }))];
     return entries.flatMap((one) => (one === whole ? made : [one.entry]));
   });
   const ids = more.map((piece) => piece.id);
   if (part === 'zone' || part === 'object') next = placedWith(next, part, id, ids);
   const before = new Set([old.outline, ...(old.holes ?? [])].flat().map(keyOf));
-  const added = pieces.flatMap(({ outline, holes = [] }) => [outline, ...holes].flat()).filter((point) => !before.has(keyOf(point)));
+  const added = [first, ...others]
+    .flatMap(({ outline, holes = [] }) => [outline, ...holes].flat())
+    .filter((point) => !before.has(keyOf(point)));
   next = patched(next, withVerticesInserted(next, unique(added)));
   return { scene: next, selected: [selected, ...ids.map((one) => ({ part, id: one }))] };
 }
 
-/** An opening is its outline. */
+/**
+ * Areas whose vertices take the very numbers of a vertex that lies there already, but for rounding.
+ * @param scene - the scene
+ * @param areas - areas to be put into it
+ * @returns the same areas
+ */
+export function welded(scene: SceneFile, areas: readonly AreaM[]): readonly AreaM[] {
+  const index = snapIndex(planShapes(scene).filter(({ form }) => form !== 'point'));
+  const ring = (points: readonly PointM[]) =>
+    points.map((point) => {
+      const near = index.verticesNear(point, ON_EDGE_M);
+      return near.reduce((best, one) => (one.distanceM < best.distanceM ? one : best), near[0])?.item.at ?? point;
+    });
+  return areas.map(({ outline, holes }) => ({ outline: ring(outline), ...(holes && { holes: holes.map(ring) }) }));
+}
+
 function withArea(entry: object, { outline, holes = [] }: AreaM): object {
-  if (Array.isArray(entry)) return outline;
   const { holes: _, ...rest } = entry as { readonly holes?: unknown };
   return { ...rest, outline, ...(holes.length > 0 && { holes }) };
 }

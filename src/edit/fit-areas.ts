@@ -3,7 +3,7 @@
 import type { ScenePatch } from '../model/history.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
-import { areaIn, withPieces } from './area-parts.ts';
+import { areaIn, welded, withPieces } from './area-parts.ts';
 import { SLIVER_M2 } from './axis-bays.ts';
 import { type Gap, gapsOf, isInArea, pointInside } from './gaps.ts';
 import { type Given, withNew, withNewHole } from './new-part.ts';
@@ -117,7 +117,7 @@ interface NewAreas {
 function withNewAreas(scene: SceneFile, { part, given }: NewAreas, areas: readonly AreaM[]): FittedParts | Refused {
   let next = scene;
   const selected: Selected[] = [];
-  for (const { outline, holes = [] } of areas) {
+  for (const { outline, holes = [] } of welded(scene, areas)) {
     if (part === 'bay' && holes.length > 0) return { refused: 'bay with hole' };
     const made = withNew(next, part, outline, given);
     if (!('selected' in made)) throw new RangeError(`withNewAreas: a ${part} needs nothing else, found ${made.needs.join(', ')}`);

@@ -33,7 +33,7 @@ export function offsetArea(area: AreaM, distanceM: number, corners: 'sharp' | 'r
   const grown = Clipper.inflatePathsD(paths, distanceM, join, EndType.Polygon, MITER_LIMIT, DECIMALS, ARC_M);
   const rings = grown.map((ring) => ({
     isOuter: Clipper.areaD(ring) > 0,
-    points: ring.map(({ x, y }): PointM => [rounded(x) + originX, rounded(y) + originY]),
+    points: ring.map(({ x, y }): PointM => [rounded(x + originX), rounded(y + originY)]),
   }));
   return nested(rings);
 }

@@ -162,16 +162,18 @@ export function withVerticesInserted(scene: SceneFile, points: readonly PointM[]
   );
 }
 
-/** Whether a point lies on an edge without being one of its ends. */
+/** Whether a point lies on an edge and not at one of its ends. */
 export function passes(a: PlanPoint, b: PlanPoint, at: PlanPoint): boolean {
   const [alongX, alongY] = [b[0] - a[0], b[1] - a[1]];
   const [x, y] = [at[0] - a[0], at[1] - a[1]];
   const along = x * alongX + y * alongY;
   const squared = alongX * alongX + alongY * alongY;
-  if (along <= 0 || along >= squared || isAt(a, at) || isAt(b, at)) return false;
+  if (along <= 0 || along >= squared || isNear(a, at) || isNear(b, at)) return false;
   const across = alongX * y - alongY * x;
   return across * across <= ON_EDGE_M * ON_EDGE_M * squared;
 }
+
+const isNear = (a: PlanPoint, at: PlanPoint) => Math.hypot(at[0] - a[0], at[1] - a[1]) <= ON_EDGE_M;
 
 type Edges = Pick<PointList, 'form' | 'points'>;
 

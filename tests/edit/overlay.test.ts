@@ -87,7 +87,7 @@ describe('by hand', () => {
 
 describe('against the clipping library', () => {
   const random = randomFrom(7);
-  const cases = Array.from({ length: 150 }, (): readonly [AreaM, AreaM] => [
+  const cases = Array.from({ length: 60 }, (): readonly [AreaM, AreaM] => [
     { outline: star(random, [0, 0], 5 + Math.floor(12 * random())) },
     { outline: star(random, [3 * random(), 3 * random()], 5 + Math.floor(12 * random())) },
   ]);
@@ -96,7 +96,7 @@ describe('against the clipping library', () => {
     ['common', both, Clipper.intersect],
     ['together', either, Clipper.union],
     ['left', less, Clipper.difference],
-  ] as const)('%s: the same areas of 150 pairs of stars, all sound', (_, wanted, clip) => {
+  ] as const)('%s: the same areas of 60 pairs of stars, all sound', (_, wanted, clip) => {
     for (const [a, b] of cases) {
       const areas = overlay([a, b], wanted);
       expect(Math.abs(total(areas) - intArea(clip(toInt(a), toInt(b), FillRule.NonZero)))).toBeLessThan(1e-6);
@@ -123,9 +123,9 @@ describe('against the clipping library', () => {
     }
   });
 
-  it('is as large in two pieces as in one: 300 areas split by lines and put together again, to 1e-9', () => {
+  it('is as large in two pieces as in one: 100 areas split by lines and put together again, to 1e-9', () => {
     let divided = 0;
-    for (let i = 0; i < 300; i++) {
+    for (let i = 0; i < 100; i++) {
       const outline = star(random, [50 * random(), 50 * random()], 6 + Math.floor(10 * random()));
       const area: AreaM =
         i % 3 === 0 ? { outline, holes: [star(random, centre(outline), 5).map((p) => shrunk(p, centre(outline)))] } : { outline };
@@ -139,7 +139,7 @@ describe('against the clipping library', () => {
       expect(whole).toHaveLength(1);
       expect(Math.abs(total(whole) - areaM2(area))).toBeLessThanOrEqual(1e-9 * areaM2(area));
     }
-    expect(divided).toBeGreaterThan(250);
+    expect(divided).toBeGreaterThan(80);
   });
 });
 
