@@ -107,9 +107,10 @@ export default defineConfig({
           globalSetup: ['tests/tools/e2e-setup.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          // After the unit tests and one file at a time: the software renderer needs the processor to itself.
+          // After the unit tests; while one file waits, another draws.
+          isolate: false,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
-          maxWorkers: 1,
         },
       },
     ],

@@ -44,6 +44,7 @@ export function probeSource(director: DeckDirector, easel: Easel, last: LastFram
         return [0, 2, 4, 6].map((i) => onScreen([ring[i] as number, ring[i + 1] as number, z]));
       });
     },
+    waterM: () => director.water.drawnM,
     readPixels(points) {
       gl.render(sheet, camera);
       const context = gl.getContext();

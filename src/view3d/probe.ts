@@ -32,6 +32,8 @@ export interface ProbeSource {
   vehicles(): readonly DrawnVehicle[];
   /** Corners of the patches of wheels as drawn, from the upper left corner of the canvas [CSS px]. */
   patches(): readonly (readonly (readonly [number, number])[])[];
+  /** Height of the water of a blocked outlet as drawn, local; null where none is [m]. */
+  waterM(): number | null;
   /** Red, green and blue at points x, y of the canvas [CSS px], all from one fresh drawing. */
   readPixels(points: readonly (readonly [number, number])[]): readonly (readonly [number, number, number])[];
 }

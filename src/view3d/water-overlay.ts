@@ -143,6 +143,11 @@ export class WaterOverlay {
     show(this.cutLine, cut && linesOf(cut.line, part));
   }
 
+  /** Height of the surface as drawn, local; null where none is [m]. */
+  get drawnM(): number | null {
+    return this.surface?.corners[2] ?? null;
+  }
+
   private setLook({ explode, cut, map, mapOn }: ViewState): void {
     const through = explode < CLOSED && !cut.on;
     for (const one of [this.fill, this.shoreHalo, this.shore]) one.mesh.material.depthTest = !through;

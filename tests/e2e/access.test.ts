@@ -1,16 +1,17 @@
 /** Access in the real browser: no serious fault anywhere, the whole job by keyboard, targets, narrow screens, other colours, less motion. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { CARDS, SHEETS } from '../../src/store/sheet-view.ts';
 import { contrast } from '../helpers/colour-vision.ts';
 import { seenFocus, seriousFaults, sidewaysPx, smallTargets } from './access-faults.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();
@@ -336,17 +337,15 @@ describe('wishes of the device', () => {
     await expect.poll(still).toBe(true);
     await untilIdle(page);
     // The camera is there in the first frame that is drawn.
-    const [first, last] = await page.evaluate(async () => {
+    const first = await page.evaluate(async () => {
       const { probe, view } = window.__loamdeck;
       const { frames } = probe;
       view().moveCamera('plan');
-      const at = () => [...probe.source!.cameraPosition()];
       while (probe.frames === frames) await new Promise(requestAnimationFrame);
-      const early = at();
-      await new Promise((resolve) => setTimeout(resolve, 800));
-      return [early, at()];
+      return [...probe.source!.cameraPosition()];
     });
-    expect(last).toEqual(first);
+    await untilIdle(page);
+    expect(await page.evaluate(() => [...window.__loamdeck.probe.source!.cameraPosition()])).toEqual(first);
     await page.emulateMedia({ reducedMotion: 'no-preference' });
     await expect.poll(still).toBe(false);
     await close();

@@ -24,21 +24,37 @@ export async function untilReady(page: Page): Promise<void> {
   await untilIdle(page);
 }
 
-/** Waits until no frame has been drawn for a third of a second. */
+/** Waits until the worker has answered all it was asked, and what came of it is drawn. */
 export async function untilIdle(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    delete (window as { idleAt?: unknown }).idleAt;
+  const idle = await page.evaluate(async () => {
+    const { probe, scene } = window.__loamdeck;
+    // The worker answers one question after the other: this one last. Without an open scene it refuses.
+    await scene()
+      .sources()
+      .catch(() => null);
+    const deadline = performance.now() + 30_000;
+    let [frames, still, sinceMs] = [-1, 0, 0];
+    // A frame that is asked for is drawn at the browser's next. On fine screens the picture gets its full sharpness after 200 ms of rest.
+    const restMs = devicePixelRatio > 1 ? 250 : 120;
+    while (still < 6 || performance.now() - sinceMs < restMs) {
+      if (performance.now() > deadline) return false;
+      if (probe.frames !== frames) [frames, still, sinceMs] = [probe.frames, 0, performance.now()];
+      else still++;
+      await new Promise(requestAnimationFrame);
+    }
+    return true;
   });
-  await page.waitForFunction(
-    () => {
-      const idle = window as unknown as { idleAt?: { frames: number; since: number } };
-      const { frames } = window.__loamdeck.probe;
-      if (idle.idleAt?.frames !== frames) idle.idleAt = { frames, since: performance.now() };
-      return performance.now() - idle.idleAt.since > 350;
-    },
-    null,
-    { timeout: 30_000, polling: 50 },
-  );
+  if (!idle) throw new Error('untilIdle: frames are still drawn after 30 s');
+}
+
+/** Frames that are drawn by themselves once all is drawn; a good page draws none. */
+export async function framesAtRest(page: Page): Promise<number> {
+  await untilIdle(page);
+  const frames = () => page.evaluate(() => window.__loamdeck.probe.frames);
+  const before = await frames();
+  // Time itself is what is tested: anything that blinks, sways or polls comes within it.
+  await page.waitForTimeout(600);
+  return (await frames()) - before;
 }
 
 /** Waits for the cell map that the view asks for. */

@@ -1,12 +1,13 @@
 /** The built app in a real browser: it starts, draws something, and asks no other host for anything. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { isForeign, type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();

@@ -1,19 +1,20 @@
 /** Drawings in the real browser: true millimetres, and with its own letters no text on another or beyond the sheet. */
 
 import { readFileSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exportDrawn } from '../../src/export/drawn-file.ts';
 import { sectionSource } from '../../src/export/picture-source.ts';
 import type { DrawnKind, DrawnOptions } from '../../src/model/drawn-file.ts';
 import { readProject } from '../../src/project/evaluate-project.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 /** CSS pixels in a millimetre: 96 to the inch of 25.4 mm. */
 const PX_PER_MM = 96 / 25.4;
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(() => browser.close());
 

@@ -1,15 +1,16 @@
 /** Files, devices and failures in a real browser: bad files, no WebGL, phone and tablet, the large scene, editing, accessibility. */
 
 import { readFileSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();

@@ -2,15 +2,16 @@
 
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Browser, chromium, type Download, type Page } from 'playwright-core';
+import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { CACHE } from '../tools/chromium.ts';
-import { untilReady } from './app-state.ts';
+import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();
@@ -19,10 +20,10 @@ afterAll(async () => {
 const TERRACE = readFileSync('scenes/terrace.scene.json', 'utf8');
 
 /** The app with a scene; `before` runs in the page ahead of it. */
-async function withApp(query: string, before: (() => void) | null, test: (opened: OpenedPage) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser, `${inject('base')}favicon.svg`, {});
+async function withApp(query: string, before: readonly (() => void)[], test: (opened: OpenedPage) => Promise<void>): Promise<void> {
+  const opened = await openPage(browser, `${inject('base')}favicon.svg`, { reducedMotion: true });
   try {
-    if (before) await opened.page.addInitScript(before);
+    for (const one of before) await opened.page.addInitScript(one);
     // A refusal by the page's own policy counts as a problem, also where nobody would notice it.
     await opened.page.addInitScript(() => {
       document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => console.error(`policy: ${violatedDirective}`));
@@ -73,7 +74,7 @@ async function bytesOf(download: Download): Promise<Buffer> {
 
 describe('undo and redo', () => {
   it('take a dragged slider as one step and say what was undone', async () => {
-    await withApp('?scene=terrace', null, async ({ page }) => {
+    await withApp('?scene=terrace', [], async ({ page }) => {
       const slider = page.locator('.thickness-row input[type=range]').first();
       await slider.scrollIntoViewIfNeeded();
       const box = (await slider.boundingBox())!;
@@ -83,7 +84,7 @@ describe('undo and redo', () => {
       for (let k = 1; k <= 50; k++) await page.mouse.move(box.x + box.width * (0.3 + 0.008 * k), y);
       await page.mouse.up();
       await untilChanged(page);
-      await page.waitForTimeout(500);
+      await expect.poll(async () => (await history(page)).undo).toMatchObject({ toMm: Number(await slider.inputValue()) });
       await page.keyboard.press('Control+z');
       await untilUnchanged(page);
       expect(await history(page)).toMatchObject({ undo: null, changed: false });
@@ -99,12 +100,12 @@ describe('undo and redo', () => {
   });
 
   it('leave the keys to a field while something is typed there', async () => {
-    await withApp('?scene=terrace', null, async ({ page }) => {
+    await withApp('?scene=terrace', [], async ({ page }) => {
       await typeThickness(page, '77');
       const field = page.locator('.thickness-row .number-field input').first();
       await field.fill('9');
       await field.press('Control+z');
-      await page.waitForTimeout(300);
+      await untilIdle(page);
       expect((await history(page)).undo).toMatchObject({ toMm: 77 });
     });
   });
@@ -124,7 +125,7 @@ describe('saving', () => {
         },
       });
     };
-    await withApp('?scene=terrace', stub, async ({ page }) => {
+    await withApp('?scene=terrace', [stub], async ({ page }) => {
       await typeThickness(page, '77');
       expect(await page.locator('.scene-name').textContent()).toContain('changed, not saved · last saved to a file: never');
       await page.keyboard.press('Control+s');
@@ -157,7 +158,7 @@ describe('saving', () => {
       delete (window as unknown as { showSaveFilePicker?: unknown }).showSaveFilePicker;
       delete (Window.prototype as unknown as { showSaveFilePicker?: unknown }).showSaveFilePicker;
     };
-    await withApp('?scene=terrace', noPicker, async ({ page }) => {
+    await withApp('?scene=terrace', [noPicker], async ({ page }) => {
       await typeThickness(page, '77');
       await page.keyboard.press('Control+s');
       await page.getByLabel('Name of the file').fill('My yard?.json');
@@ -181,6 +182,16 @@ describe('saving', () => {
 describe('copies kept in the browser', () => {
   const ended = async (page: Page) => page.close({ runBeforeUnload: false });
 
+  const untilKept = (page: Page, timeout = 10_000) => expect.poll(async () => (await kept(page)).length, { timeout }).toBe(1);
+
+  /** The wait until a copy is kept is over at once; were it another one, tests would only take longer. */
+  const hurried = () => {
+    const wait = window.setTimeout as (work: TimerHandler, ms?: number, ...rest: unknown[]) => number;
+    Object.assign(window, {
+      setTimeout: (work: TimerHandler, ms?: number, ...rest: unknown[]) => wait(work, ms === 2000 ? 0 : ms, ...rest),
+    });
+  };
+
   /** Waits until the app, which looked as it started, has shown what it found: whatever is asked for later is answered later. */
   const untilLooked = (page: Page) =>
     page.evaluate(async () => {
@@ -201,11 +212,11 @@ describe('copies kept in the browser', () => {
     });
 
   it('bring back the work of a closed tab, after asking', async () => {
-    await withApp('?scene=terrace', null, async ({ page, context }) => {
+    await withApp('?scene=terrace', [], async ({ page, context }) => {
       await typeThickness(page, '77');
       const work = await text(page);
       // At most five seconds of work are lost.
-      await page.waitForTimeout(5000);
+      await untilKept(page, 5000);
       await ended(page);
       const next = await context.newPage();
       await next.goto(`${inject('base')}?scene=courtyard`);
@@ -226,9 +237,9 @@ describe('copies kept in the browser', () => {
   });
 
   it('are offered no more once not wanted, and stay in the list', async () => {
-    await withApp('?scene=terrace', null, async ({ page, context }) => {
+    await withApp('?scene=terrace', [hurried], async ({ page, context }) => {
       await typeThickness(page, '77');
-      await page.waitForTimeout(5000);
+      await untilKept(page);
       await ended(page);
       const next = await context.newPage();
       await next.goto(`${inject('base')}?scene=terrace`);
@@ -244,10 +255,9 @@ describe('copies kept in the browser', () => {
   });
 
   it('of a tab that is still open are not offered in another', async () => {
-    await withApp('?scene=terrace', null, async ({ page, context }) => {
+    await withApp('?scene=terrace', [hurried], async ({ page, context }) => {
       await typeThickness(page, '77');
-      await page.waitForTimeout(3000);
-      expect((await kept(page)).length).toBe(1);
+      await untilKept(page);
       const next = await context.newPage();
       await next.goto(`${inject('base')}?scene=terrace`);
       await untilReady(next);
@@ -257,17 +267,24 @@ describe('copies kept in the browser', () => {
   });
 
   it('refused by the browser leave a sentence and a working app', async () => {
-    const shut = () =>
+    const shut = () => {
+      const counted = window as unknown as { asked: number };
+      counted.asked = 0;
       Object.defineProperty(window, 'indexedDB', {
         get: () => ({
           open: () => {
+            counted.asked++;
             throw new Error('refused');
           },
         }),
       });
-    await withApp('?scene=terrace', shut, async ({ page }) => {
+    };
+    await withApp('?scene=terrace', [shut, hurried], async ({ page }) => {
+      const asked = () => page.evaluate(() => (window as unknown as { asked: number }).asked);
+      await expect.poll(asked).toBeGreaterThan(0);
+      const before = await asked();
       await typeThickness(page, '77');
-      await page.waitForTimeout(2500);
+      await expect.poll(asked).toBeGreaterThan(before);
       await page.getByRole('button', { name: 'File', exact: true }).click();
       await page.getByText('This browser keeps no copies here.').waitFor();
     });
@@ -276,7 +293,7 @@ describe('copies kept in the browser', () => {
 
 describe('a link', () => {
   it('made in the menu opens the changed scene elsewhere, and nothing of it is sent', async () => {
-    await withApp('?scene=terrace', null, async ({ page, context }) => {
+    await withApp('?scene=terrace', [], async ({ page, context }) => {
       await typeThickness(page, '77');
       const work = await text(page);
       await page.getByRole('button', { name: 'File', exact: true }).click();
@@ -304,7 +321,7 @@ describe('a link', () => {
   });
 
   it('of a scene too large for one is refused with its size and the next step', async () => {
-    await withApp('?scene=district', null, async ({ page }) => {
+    await withApp('?scene=district', [], async ({ page }) => {
       await page.getByRole('button', { name: 'File', exact: true }).click();
       await page.getByText(/A link with this scene has [\d,]+ characters; .* Save the scene and send the file\./).waitFor();
       expect(await page.getByLabel(/^Link with the whole scene/).count()).toBe(0);
@@ -324,7 +341,7 @@ describe('a link', () => {
 
 describe('without a network', () => {
   it('the second visit opens scenes and calculates, and breaks no rule of the page', async () => {
-    await withApp('?scene=terrace', null, async ({ page, context }) => {
+    await withApp('?scene=terrace', [], async ({ page, context }) => {
       await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
       await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.active?.state === 'activated');
       await context.setOffline(true);
@@ -362,7 +379,8 @@ describe('the policy of the page', () => {
       await fetch('http://another.invalid/').catch(() => null);
       const image = new Image();
       image.src = 'http://another.invalid/a.png';
-      await new Promise((resolve) => setTimeout(resolve, 300));
+      const deadline = performance.now() + 5000;
+      while (new Set(seen).size < 3 && performance.now() < deadline) await new Promise(requestAnimationFrame);
       return { seen: [...new Set(seen)].sort(), wasRun: 'wasRun' in window };
     });
     expect(refused).toEqual({ seen: ['connect-src', 'img-src', 'script-src-elem'], wasRun: false });

@@ -1,14 +1,15 @@
 /** By keyboard alone in the real browser: where Tab starts, and where the focus goes when something closes. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
   await untilReady(opened.page);
 });
@@ -31,7 +32,7 @@ it('closes the stage sheet with Escape and goes back to its button', async () =>
   await expect.poll(() => page.locator('.stage-sheet').count()).toBe(1);
   await page.keyboard.press('Escape');
   await expect.poll(() => page.locator('.stage-sheet').count()).toBe(0);
-  expect(await focused()).toBe('Stage sheet');
+  await expect.poll(focused).toBe('Stage sheet');
 });
 
 it('goes back to the scenes when a file chosen there was refused', async () => {
@@ -43,6 +44,6 @@ it('goes back to the scenes when a file chosen there was refused', async () => {
   await page.getByRole('dialog').waitFor();
   await page.keyboard.press('Escape');
   await page.getByRole('dialog').waitFor({ state: 'detached' });
-  expect(await focused()).toBe('Scenes');
+  await expect.poll(focused).toBe('Scenes');
   expect(opened.problems).toEqual([]);
 });

@@ -1,11 +1,12 @@
 /** The app in German in the real browser: no text cut off at three widths, no English word, and a switch that keeps the picture. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { SHEETS } from '../../src/store/sheet-view.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 import { clippedTexts, textsWith } from './read-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 const WIDTHS = [
   { width: 1280, height: 720 },
@@ -22,7 +23,7 @@ const ENGLISH =
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();

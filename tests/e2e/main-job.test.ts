@@ -1,16 +1,17 @@
 /** The main job in a real browser: the model, the exploded layers, heat maps, stages and the core log show what the core calculated. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { CELL_ON_DECK, CELL_OVER, CELL_UNCONFIRMED, MAP_KINDS, type MapKind } from '../../src/model/maps.ts';
 import { cellColour } from '../../src/view3d/cell-colour.ts';
-import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { framesAtRest, untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   // Large enough for a cell to be several pixels, so that ink lines cover few of them.
   opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { width: 1440, height: 1000 });
   await untilReady(opened.page);
@@ -46,11 +47,8 @@ describe('the model', () => {
   });
 
   it('draws nothing while nothing changes', async () => {
-    await untilIdle(opened.page);
-    const before = await opened.page.evaluate(() => window.__loamdeck.probe.frames);
-    await opened.page.waitForTimeout(1500);
-    expect(await opened.page.evaluate(() => window.__loamdeck.probe.frames)).toBe(before);
-    expect(before).toBeGreaterThan(0);
+    expect(await framesAtRest(opened.page)).toBe(0);
+    expect(await opened.page.evaluate(() => window.__loamdeck.probe.frames)).toBeGreaterThan(0);
   });
 
   it('shows layers at their true levels when closed, and none touching the next when exploded', async () => {
@@ -88,8 +86,8 @@ describe('the model', () => {
 
 describe('heat maps', () => {
   // Heights at edges stand in one row of cells, under the edges drawn there; classes with hatches, and water, of which the courtyard
-  // has none standing, have tests of their own.
-  const ELSEWHERE: readonly MapKind[] = ['upstand', 'reach', 'catchment', 'ponding', 'blocked'];
+  // has none standing, have tests of their own; so have differences, which need a scene with a second scheme.
+  const ELSEWHERE: readonly MapKind[] = ['upstand', 'reach', 'catchment', 'ponding', 'blocked', 'difference'];
   it.each(MAP_KINDS.filter((kind) => !ELSEWHERE.includes(kind)))('%s: pixels are the class of their cell', async (kind) => {
     const { page } = opened;
     await page.evaluate((map) => {

@@ -1,17 +1,18 @@
 /** Long work in the real browser: edits, stages and openings leave nothing behind; a lost context comes back with the same picture. */
 
-import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
+import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { CARDS, SHEETS } from '../../src/store/sheet-view.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 let cdp: CDPSession;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   // Few pixels, since the work is drawn by software here and none of it is about pixels.
   opened = await openPage(browser, `${inject('base')}?scene=terrace`, { width: 720, height: 500, reducedMotion: true });
   page = opened.page;
@@ -151,8 +152,8 @@ describe('memory', () => {
   it('200 edits, 50 sweeps of the stages and 20 openings of every mode leave no more behind than one of each', async () => {
     // A hundred steps of undo are kept on purpose, and the browser keeps what it compiled: both are there before the count begins.
     await edit(100);
-    await sweep(20);
-    await modes(10);
+    await sweep(10);
+    await modes(5);
     const before = await kept();
     await edit(200);
     await sweep(50);
@@ -193,9 +194,13 @@ describe('a lost context', () => {
 
   /** Shadows are given up while frames are slow, which here they may be: they are wanted in both pictures. */
   const shadowed = async () => {
-    await page.evaluate(() => window.__loamdeck.view().setWalk({ shadow: 'on' }));
-    await untilIdle(page);
-    return sample();
+    for (let tries = 0; tries < 5; tries++) {
+      await page.evaluate(() => window.__loamdeck.view().setWalk({ shadow: 'on' }));
+      await untilIdle(page);
+      const colours = await sample();
+      if (await page.evaluate(() => window.__loamdeck.view().walk?.shadow === 'on')) return colours;
+    }
+    throw new Error('shadowed: shadows are given up each time');
   };
 
   it('in the walkthrough comes back with the same picture', async () => {

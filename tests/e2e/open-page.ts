@@ -20,8 +20,8 @@ export interface OpenedPage {
   readonly context: BrowserContext;
   /** Uncaught errors, console errors and requests to other hosts, in order; a good page leaves it empty. */
   readonly problems: readonly string[];
-  /** Writes node_modules/.cache/screens/NAME.png and returns its path. */
-  screenshot(name: string): Promise<string>;
+  /** Where SCREENS is set: writes node_modules/.cache/screens/NAME.png, to be looked at. */
+  screenshot(name: string): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -58,10 +58,9 @@ export async function openPage(browser: Browser, url: string, options: PageOptio
     context,
     problems,
     async screenshot(name) {
+      if (!process.env.SCREENS) return;
       await mkdir(join(CACHE, 'screens'), { recursive: true });
-      const path = join(CACHE, 'screens', `${name}.png`);
-      await page.screenshot({ path });
-      return path;
+      await page.screenshot({ path: join(CACHE, 'screens', `${name}.png`) });
     },
     close: () => context.close(),
   };

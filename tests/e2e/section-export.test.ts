@@ -4,17 +4,18 @@ import { createHash } from 'node:crypto';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
 import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'loamdeck-'));
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace&lang=en`, { reducedMotion: true });
   await untilReady(opened.page);
 });
@@ -199,9 +200,9 @@ describe('section', () => {
         return [box.left + x, box.top + y] as const;
       });
     });
-    for (const [x, y] of places) {
+    for (const [i, [x, y]] of places.entries()) {
       await page.mouse.click(x, y);
-      await page.waitForTimeout(400);
+      await page.waitForFunction((count) => window.__loamdeck.view().sectionPoints?.length === count, i + 1);
     }
     const points = await page.evaluate(() => window.__loamdeck.view().sectionPoints!);
     expect(points).toHaveLength(2);

@@ -1,15 +1,16 @@
 /** Print sheets and toolbox talk in a real browser: true scales in the PDF, pages, derivations that recompute, large cards. */
 
 import jsQR from 'jsqr';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
 import { drawnBoxes, pageSizes } from './pdf-boxes.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
 });
 afterAll(async () => {
   await browser?.close();

@@ -1,17 +1,18 @@
 /** The site in the real browser: map of reach, site plan in stages, lanes, areas and retaining edges in their sheets, room for all tabs. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
 import { namedStyles } from '../../src/model/class-style.ts';
 import { CELL_ON_DECK, REACH_CLASSES } from '../../src/model/maps.ts';
 import { rgbOf } from '../../src/view3d/cell-colour.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
   await untilReady(opened.page);
 });

@@ -1,9 +1,10 @@
 /** Fingers on the model, as the browser's own protocol sends them: one turns, two move and zoom, a long press does no harm. */
 
-import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
+import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
@@ -13,12 +14,11 @@ let cdp: CDPSession;
 let middle: readonly [number, number];
 
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace`, {
     width: 820,
     height: 1180,
     touch: true,
-    dpr: 2,
     reducedMotion: true,
   });
   page = opened.page;

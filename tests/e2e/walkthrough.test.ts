@@ -1,14 +1,15 @@
 /** The walkthrough in a real browser: nothing to edit, keys and clicker, still pictures, no idle frames, facts of the report. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { untilIdle, untilReady } from './app-state.ts';
+import { framesAtRest, untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=courtyard&show=walk`, { reducedMotion: true });
   await untilReady(opened.page);
   await opened.page.waitForFunction(() => window.__loamdeck.view().walk !== null);
@@ -75,10 +76,7 @@ describe('the walkthrough', () => {
   });
 
   it('draws nothing while it stands still', async () => {
-    await untilIdle(opened.page);
-    const before = await frames();
-    await opened.page.waitForTimeout(800);
-    expect(await frames()).toBe(before);
+    expect(await framesAtRest(opened.page)).toBe(0);
   });
 
   it('lifts the layers at a tap and tells the very figures of the core log', async () => {
@@ -122,9 +120,7 @@ describe('the walkthrough', () => {
     await untilIdle(page);
     const [x, y] = await camera();
     expect(x! > 0 && x! < 45 && y! > 0 && y! < 38).toBe(true);
-    const still = await frames();
-    await page.waitForTimeout(500);
-    expect(await frames()).toBe(still);
+    expect(await framesAtRest(page)).toBe(0);
     await page.keyboard.press('Escape');
     expect((await walk()).onFoot).toBe(false);
   });

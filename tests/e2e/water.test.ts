@@ -1,14 +1,15 @@
 /** Water in the real browser: maps by keyboard, a blocked outlet, its rising surface, numbers of the sheet against the report. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { framesAtRest, untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
   await untilReady(opened.page);
   await opened.page.getByRole('tab', { name: 'Water' }).click();
@@ -25,14 +26,6 @@ const labels = () =>
   opened.page.locator('.field-label-post').evaluateAll((all) => {
     return all.filter((one) => getComputedStyle(one).visibility === 'visible').map((one) => one.textContent ?? '');
   });
-
-/** Frames that are drawn while nobody does anything. */
-async function idleFrames(): Promise<number> {
-  await untilIdle(opened.page);
-  const before = await opened.page.evaluate(() => window.__loamdeck.probe.frames);
-  await opened.page.waitForTimeout(600);
-  return (await opened.page.evaluate(() => window.__loamdeck.probe.frames)) - before;
-}
 
 describe('maps of water', () => {
   it('are chosen by keys; every outlet is named with its exact area', async () => {
@@ -93,7 +86,7 @@ describe('a blocked outlet', () => {
     await expect.poll(() => page.evaluate(() => window.__loamdeck.scene().rise !== null)).toBe(true);
     await untilIdle(page);
     expect((await labels()).sort()).toEqual(['O3 blocked', 'leaves here to O5']);
-    expect(await idleFrames()).toBe(0);
+    expect(await framesAtRest(opened.page)).toBe(0);
     const { triangles } = await page.evaluate(() => window.__loamdeck.probe.source!.drawing());
     // Held at nothing, there is less to draw.
     await page.getByRole('slider', { name: 'Depth shown' }).focus();
@@ -104,7 +97,7 @@ describe('a blocked outlet', () => {
     await page.keyboard.press('End');
     await untilIdle(page);
     expect((await page.evaluate(() => window.__loamdeck.probe.source!.drawing())).triangles).toBe(triangles);
-    expect(await idleFrames()).toBe(0);
+    expect(await framesAtRest(opened.page)).toBe(0);
   });
 
   it('lies open on the slab alone', async () => {
@@ -137,14 +130,27 @@ describe('with motion', () => {
     const moving = await openPage(browser, `${inject('base')}?scene=terrace`);
     const { page } = moving;
     await untilReady(page);
-    const before = await page.evaluate(() => window.__loamdeck.probe.frames);
-    await page.evaluate(() => window.__loamdeck.view().blockOutlet('O1'));
-    await page.waitForTimeout(1900);
-    await untilIdle(page);
-    const after = await page.evaluate(() => window.__loamdeck.probe.frames);
-    expect(after - before).toBeGreaterThan(5);
-    await page.waitForTimeout(600);
-    expect(await page.evaluate(() => window.__loamdeck.probe.frames)).toBe(after);
+    const { drawn, highestM, mostM } = await page.evaluate(async () => {
+      const { view, scene, probe } = window.__loamdeck;
+      view().blockOutlet('O1');
+      const drawn: number[] = [];
+      const deadline = performance.now() + 10_000;
+      let highestM = Infinity;
+      while ((drawn.at(-1) ?? 0) < highestM - 1e-9 && performance.now() < deadline) {
+        await new Promise(requestAnimationFrame);
+        const { rise, snapshot } = scene();
+        if (rise?.levelM != null) highestM = rise.levelM - snapshot!.datumM;
+        const nowM = probe.source!.waterM();
+        if (nowM !== null && nowM !== drawn.at(-1)) drawn.push(nowM);
+      }
+      return { drawn, highestM, mostM: scene().rise!.water!.mostM };
+    });
+    // Up to the level that was calculated, never down, and through heights between none and all of it.
+    expect(drawn.at(-1)).toBeCloseTo(highestM, 9);
+    expect(drawn).toEqual([...drawn].sort((a, b) => a - b));
+    const between = drawn.filter((heightM) => heightM > highestM - 0.95 * mostM && heightM < highestM - 0.05 * mostM);
+    expect(between.length).toBeGreaterThan(2);
+    expect(await framesAtRest(page)).toBe(0);
     expect(moving.problems).toEqual([]);
     await moving.close();
   });

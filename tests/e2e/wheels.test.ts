@@ -1,14 +1,15 @@
 /** Vehicles in a real browser: chosen in the sheet, driven by keys, drawn with their patches; machines stand in their stage. */
 
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { framesAtRest, untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
   await untilReady(opened.page);
 });
@@ -72,9 +73,7 @@ describe('driving by keys', () => {
     // The lane runs along x
     expect((moved?.atM[0] ?? 0) - (before.at[0]?.atM[0] ?? 0)).toBeCloseTo(1, 6);
     expect(await page.evaluate(() => window.__loamdeck.probe.source!.memory())).toEqual(before.memory);
-    const frames = await page.evaluate(() => window.__loamdeck.probe.frames);
-    await page.waitForTimeout(600);
-    expect(await page.evaluate(() => window.__loamdeck.probe.frames)).toBe(frames);
+    expect(await framesAtRest(page)).toBe(0);
   });
 
   it('takes a typed place, refuses one beyond the line, and finds back to the worst', async () => {
