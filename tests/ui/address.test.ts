@@ -38,7 +38,7 @@ describe('an address', () => {
 
   it.each(['en', 'de'] as const)('is told with what there is instead, in %s', (language) => {
     for (const wish of unknownWishes('?scene=x1&show=y1&lang=z1', SCENES)) {
-      const says = textsOf(language).file.unknownWish(wish.what, wish.wanted, wish.known);
+      const says = textsOf(language).file.unknownWish(wish);
       expect(says).toContain(wish.wanted);
       for (const one of wish.known) expect(says).toContain(one);
     }

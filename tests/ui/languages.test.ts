@@ -49,7 +49,6 @@ type Sentence = (...given: unknown[]) => unknown;
 const ANYTHING = [0, 1, 2.5, 1234.5, 'X1', ['X1', 'X2'], [], null, true, false, anything()];
 /** A name out of each list of names that sentences choose by. */
 const CHOICES = [
-  'scene',
   'within',
   'take-off',
   'damaged',
@@ -68,6 +67,7 @@ const CHOICES = [
   'add',
   'upstand',
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
+  { what: 'scene', wanted: 'X1', known: ['X1'] },
   { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
 ];
 

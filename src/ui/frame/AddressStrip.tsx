@@ -18,8 +18,8 @@ export function AddressStrip({ demos }: { readonly demos: readonly Demo[] }) {
   return (
     <section className="recovered address-strip sheet" aria-label={t.file.address}>
       <div role="status">
-        {wishes.map(({ what, wanted, known }) => (
-          <p key={what}>{t.file.unknownWish(what, wanted, known)}</p>
+        {wishes.map((wish) => (
+          <p key={wish.what}>{t.file.unknownWish(wish)}</p>
         ))}
       </div>
       <button type="button" className="button" onClick={() => setWishes([])}>

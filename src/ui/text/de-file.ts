@@ -50,7 +50,7 @@ export const file: Texts['file'] = {
   keptState: (name, when) => `${name}, ${when}`,
   keepsNone: 'Dieser Browser hebt hier keine Kopien auf. Bitte als Datei speichern, bevor die Seite verlassen wird.',
   address: 'Zur Adresse',
-  unknownWish: (what, wanted, known) =>
+  unknownWish: ({ what, wanted, known }) =>
     ({
       scene: `Die Adresse verlangt eine Szene „${wanted}“, die es hier nicht gibt. Geöffnet ist stattdessen die erste Beispielszene. Es gibt: ${known.join(', ')}.`,
       show: `Die Adresse verlangt die Ansicht „${wanted}“, die es nicht gibt. Gezeigt wird das Modell. Es gibt: ${known.join(', ')}.`,

@@ -53,7 +53,7 @@ export const file = {
   keptState: (name: string, when: string) => `${name}, ${when}`,
   keepsNone: 'This browser keeps no copies here. Save to a file before you leave the page.',
   address: 'About the address',
-  unknownWish: (what: UnknownWish['what'], wanted: string, known: readonly string[]) =>
+  unknownWish: ({ what, wanted, known }: UnknownWish) =>
     ({
       scene: `The address asks for a scene “${wanted}”, which is not here. The first demo scene was opened instead. There are: ${known.join(', ')}.`,
       show: `The address asks to show “${wanted}”, which there is not. The model is shown. There are: ${known.join(', ')}.`,
