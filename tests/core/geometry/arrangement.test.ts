@@ -35,3 +35,9 @@ it('makes one piece of what two segments along each other have in common', () =>
   const made = arrange([0, 0, 3, 0, 1, 0, 4, 0], [], [0, 1, 2, 3], 0.001);
   expect(pairs(made.segments)).toEqual(['0–2', '1–2', '1–3']);
 });
+
+it('tells which points each given segment runs through, in its own direction', () => {
+  // Along x from 0 to 3, crossed at 1 and the same again backwards; the last has both ends in one place.
+  const made = arrange([0, 0, 3, 0, 1, -1, 1, 1, 3, 0.0002], [], [0, 1, 2, 3, 1, 0, 1, 4], 0.001);
+  expect(made.chains).toEqual([[0, 4, 1], [2, 4, 3], [1, 4, 0], [1]]);
+});
