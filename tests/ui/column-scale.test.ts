@@ -1,7 +1,7 @@
 /** The column of the core log: to scale, except for marked sheets. */
 
 import { describe, expect, it } from 'vitest';
-import { depthTicks, scaleColumn, tickStepMm } from '../../src/ui/facts/column-scale.ts';
+import { columnAt, depthTicks, scaleColumn, tickStepMm } from '../../src/ui/facts/column-scale.ts';
 
 describe('scaleColumn', () => {
   it('draws thick layers to scale', () => {
@@ -48,5 +48,19 @@ describe('depthTicks', () => {
     // by hand: at 0.5 px/mm two steps of 25 mm are 25 px, of 50 mm are 50 px; 28 px are asked for
     expect(tickStepMm(0.5, 28)).toBe(50);
     expect(tickStepMm(0.5, 25)).toBe(25);
+  });
+});
+
+describe('a column at a scale that is given', () => {
+  it('stands on its foot, whatever room is left above', () => {
+    // 100 mm and 50 mm at half a pixel per millimetre: 50 and 25 px from the foot at 200.
+    expect(columnAt([100, 50], 200, 4, 0.5).bands).toEqual([
+      { top: 150, bottom: 200, enlarged: false },
+      { top: 125, bottom: 150, enlarged: false },
+    ]);
+  });
+
+  it('draws thin layers as thick as asked for and says so', () => {
+    expect(columnAt([2], 100, 4, 0.5).bands).toEqual([{ top: 96, bottom: 100, enlarged: true }]);
   });
 });

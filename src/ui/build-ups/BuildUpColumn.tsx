@@ -1,5 +1,6 @@
 /** The column one edits: layers to scale on the membrane, a handle at the top of each that can be set, rows to choose and to move. */
 
+import './build-up-column.css';
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { piecesOf } from '../../edit/build-ups-layers.ts';
 import type { BuildUpView } from '../../model/engine.ts';

@@ -41,6 +41,18 @@ export function BuildUpLive({ snapshot, buildUp }: Props) {
   );
 }
 
+/** The same in one line, for narrow pages, where the rest stands below the column; readers get it there. */
+export function BuildUpBrief({ snapshot, buildUp }: Props) {
+  const verdict = useMemo(() => worstBay(snapshot, buildUp), [snapshot, buildUp]);
+  const utilisation = verdict?.governing.utilisation ?? null;
+  return (
+    <p className="bu-brief" aria-hidden="true" data-judgement={utilisation === null ? 'none' : judge(utilisation)}>
+      {t.buildUps.live.brief(buildUp.sum)}
+      {verdict !== null && utilisation !== null && <strong> · {t.buildUps.live.briefBay(verdict.id, utilisation)}</strong>}
+    </p>
+  );
+}
+
 function WorstBay({ snapshot, buildUp }: Props) {
   const verdict = useMemo(() => worstBay(snapshot, buildUp), [snapshot, buildUp]);
   const go = useGo();

@@ -9,7 +9,7 @@ import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 import { BuildUpActions } from './BuildUpActions.tsx';
 import { BuildUpColumn } from './BuildUpColumn.tsx';
-import { BuildUpLive } from './BuildUpLive.tsx';
+import { BuildUpBrief, BuildUpLive } from './BuildUpLive.tsx';
 import { BuildUpNames } from './BuildUpNames.tsx';
 import { BuildUpStrip } from './BuildUpStrip.tsx';
 import { LayerForm } from './LayerForm.tsx';
@@ -63,6 +63,7 @@ function ChosenBuildUp({ snapshot, catalogue, buildUp, onMaterial, onChoose }: C
   const edits = useBuildUp(snapshot.scene, buildUp, setLayer);
   return (
     <div className="bu-chosen">
+      <BuildUpBrief snapshot={snapshot} buildUp={buildUp} />
       <div className="bu-both">
         <BuildUpColumn buildUp={buildUp} layer={index} onLayer={setLayer} edits={edits} />
         <BuildUpLive snapshot={snapshot} buildUp={buildUp} />

@@ -124,6 +124,8 @@ export const buildUps: Texts['buildUps'] = {
     dry: 'Trocken',
     saturated: 'Gesättigt',
     held: 'Wasser gehalten',
+    brief: ({ depthMm, dryKNm2, saturatedKNm2 }) => `${mmText(depthMm)} · ${loadNumber(dryKNm2)} / ${loadText(saturatedKNm2)}`,
+    briefBay: (id, utilisation) => `Feld ${id} ${percentText(utilisation)}`,
     heldText: (heldLm2) => quantityText(heldLm2, 'l/m²'),
     inZones: 'In den Zonen',
     zoneLoads: (least, most) => (loadNumber(least) === loadNumber(most) ? loadText(most) : `${loadNumber(least)} bis ${loadText(most)}`),

@@ -129,6 +129,8 @@ export const buildUps = {
     dry: 'Dry',
     saturated: 'Saturated',
     held: 'Water held',
+    brief: ({ depthMm, dryKNm2, saturatedKNm2 }: BuildUpLoad) => `${mmText(depthMm)} · ${loadNumber(dryKNm2)} / ${loadText(saturatedKNm2)}`,
+    briefBay: (id: string, utilisation: number) => `Bay ${id} ${percentText(utilisation)}`,
     heldText: (heldLm2: number) => quantityText(heldLm2, 'l/m²'),
     inZones: 'In its zones',
     zoneLoads: (least: number, most: number) =>
