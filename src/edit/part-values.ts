@@ -2,7 +2,7 @@
 
 import type { EditPart, ScenePatch } from '../model/history.ts';
 import type { Point3M, SceneDeck, SceneFile, SceneStage } from '../model/scene-file.ts';
-import { patchOf, plantId, spotId } from './point-lists.ts';
+import { mapped, patchOf, plantId, spotId } from './point-lists.ts';
 
 export interface PartRef {
   readonly part: EditPart;
@@ -78,11 +78,6 @@ function changedStage(stage: SceneStage, each: Each, one: One): SceneStage {
   if (stage.stockpiles) next.stockpiles = each('stockpile', stage.stockpiles);
   if (stage.plant) next.plant = mapped(stage.plant, (entry, i) => one('plant', plantId(stage.id, i), entry));
   return (Object.keys(next) as (keyof SceneStage)[]).every((key) => next[key] === stage[key]) ? stage : next;
-}
-
-function mapped<T>(list: readonly T[], change: (entry: T, index: number) => T): readonly T[] {
-  const next = list.map(change);
-  return next.every((entry, i) => entry === list[i]) ? list : next;
 }
 
 /**
