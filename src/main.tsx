@@ -81,7 +81,7 @@ const first = demos.find((demo) => demo.id === wanted) ?? demos[0];
 // The scene of a link is opened by the page itself, with a word where the link is damaged.
 if (first && !isLink(location.hash)) void open(first);
 
-/** Its worker comes with the first file and goes with it. */
+/** Its worker comes with the first file. */
 function startImporter(): ImportWorker {
   const worker = new Worker(new URL('./worker/import-main.ts', import.meta.url), { type: 'module' });
   const remote = wrap<Importer>(worker);
@@ -94,6 +94,7 @@ function startImporter(): ImportWorker {
     told: (language) => remote.told(language),
     draft: (ask) => remote.draft(ask),
     take: (ask, on) => remote.take(ask, on),
+    forget: () => remote.forget(),
   };
   return { importer, crash, stop: () => worker.terminate() };
 }

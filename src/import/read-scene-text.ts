@@ -21,7 +21,7 @@ export function readSceneText(bytes: Uint8Array): SceneText {
   const text = decodeText(bytes, gather);
   const kind = kindOfText(text);
   // What looks like JSON is left to the reader of scenes, which knows more to say about it.
-  if (/^\s*[{[]/.test(text) || (typeof kind !== 'string' && kind.code !== 'FILE_KIND')) return { text, mends: gather.mends };
+  if (/^\s*[{[]/.test(text)) return { text, mends: gather.mends };
   if (typeof kind !== 'string') return { issue: kind };
   return kind === 'scene' ? { text, mends: gather.mends } : { issue: issueOf('error', 'FILE_KIND:drawing', { kind }) };
 }

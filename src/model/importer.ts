@@ -83,4 +83,6 @@ export interface Importer {
   draft(ask: DraftAsk): Promise<DraftView>;
   /** `on`: date of the history, as ISO 8601 writes it. */
   take(ask: DraftAsk, on: string): Promise<Taken>;
+  /** Lets go of the file. */
+  forget(): Promise<void>;
 }

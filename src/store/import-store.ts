@@ -9,7 +9,7 @@ import type { PolygonM } from '../model/scene-file.ts';
 import type { SceneStore } from './scene-store.ts';
 import type { ViewStore } from './view-store.ts';
 
-/** A worker that reads; it is ended to stop it, and started anew for the next file. */
+/** A worker that reads; while it does, only ending it stops it. */
 export interface ImportWorker {
   readonly importer: Importer;
   stop(): void;
@@ -38,6 +38,8 @@ export interface ImportState {
   readonly target: ImportTarget;
   readonly takings: Takings;
   readonly draft: DraftView | null;
+  /** The draft is not yet that of the roles and entries. */
+  readonly drafting: boolean;
   /** The worker died while the page was open. */
   readonly crashed: boolean;
 }
@@ -51,8 +53,8 @@ export interface ImportActions {
   setEntries(entries: PartEntries): void;
   setTarget(target: ImportTarget): void;
   setTaking(part: DrawnPart, taking: Taking): void;
-  /** The parts to be taken over, as they now stand; `on` is the date of their history. */
-  take(on: string): Promise<Taken>;
+  /** The parts to be taken over, as they now stand; `on` is the date of their history. Null where there are none. */
+  take(on: string): Promise<Taken | null>;
   /** Stops whatever is going on and leaves the page. */
   close(): void;
 }
@@ -69,6 +71,7 @@ const CLOSED: ImportState = {
   target: 'new',
   takings: {},
   draft: null,
+  drafting: false,
   crashed: false,
 };
 
@@ -128,6 +131,7 @@ class ImportSession {
   readonly #start: () => ImportWorker;
   readonly #stores: Stores;
   #worker: ImportWorker | null = null;
+  #reading = false;
   #file: File | null = null;
   /** Rises with all that makes earlier answers worthless. */
   #ticket = 0;
@@ -142,8 +146,14 @@ class ImportSession {
 
   stop(): void {
     this.#ticket += 1;
+    this.#draftTicket += 1;
+    if (!this.#reading) {
+      void this.#worker?.importer.forget();
+      return;
+    }
     this.#worker?.stop();
     this.#worker = null;
+    this.#reading = false;
   }
 
   async open(file: File): Promise<Opened> {
@@ -173,9 +183,9 @@ class ImportSession {
   /** Reads again with the answers as they now stand; what is being read is stopped. */
   async readAgain(): Promise<void> {
     const { store } = this.#stores;
-    const busy = store.getState().share !== null;
+    const busy = this.#reading;
     const file = this.#file;
-    if (busy || this.#worker === null) this.stop();
+    if (busy) this.stop();
     store.setState({ share: 0 });
     const read = await this.#read((importer, ask, onProgress) =>
       busy && file !== null ? importer.open(file, file.name, ask, onProgress) : importer.again(ask, onProgress),
@@ -202,16 +212,18 @@ class ImportSession {
     const { store } = this.#stores;
     const own = ++this.#draftTicket;
     const worker = this.#worker;
-    if (worker === null) return;
+    // A reading that goes on ends with a draft.
+    if (worker === null || this.#reading) return;
+    store.setState({ drafting: true });
     const draft = await Promise.race([worker.importer.draft(this.#draftAsk()), worker.crash]).catch(() => null);
     if (own !== this.#draftTicket || worker !== this.#worker) return;
-    store.setState(draft === null ? { crashed: true } : { draft });
+    store.setState(draft === null ? { drafting: false, crashed: true } : { drafting: false, draft });
   }
 
   async tellAgain(): Promise<void> {
     const { store, view } = this.#stores;
     const worker = this.#worker;
-    if (worker === null || store.getState().read === null) return;
+    if (worker === null || this.#reading || store.getState().read === null) return;
     const own = this.#ticket;
     const read = await worker.importer.told(view.getState().language);
     if (own !== this.#ticket) return;
@@ -219,9 +231,14 @@ class ImportSession {
     await this.refreshDraft();
   }
 
-  take(on: string): Promise<Taken> {
-    if (this.#worker === null) throw new RangeError('createImportStore: nothing is open to be taken over');
-    return Promise.race([this.#worker.importer.take(this.#draftAsk(), on), this.#worker.crash]);
+  async take(on: string): Promise<Taken | null> {
+    if (this.#worker === null) return null;
+    try {
+      return await Promise.race([this.#worker.importer.take(this.#draftAsk(), on), this.#worker.crash]);
+    } catch {
+      this.#stores.store.setState({ crashed: true });
+      return null;
+    }
   }
 
   /** What was read, or why nothing was. */
@@ -232,6 +249,7 @@ class ImportSession {
     const own = ++this.#ticket;
     const worker = this.#worker ?? this.#start();
     this.#worker = worker;
+    this.#reading = true;
     const { answers, target } = store.getState();
     const deck = target === 'new' ? null : this.#deck();
     this.#knewDeck = deck !== null;
@@ -245,9 +263,15 @@ class ImportSession {
     });
     try {
       const read = await Promise.race([work(worker.importer, ask, onProgress), worker.crash]);
-      return own === this.#ticket ? read : 'stopped';
+      if (own !== this.#ticket) return 'stopped';
+      this.#reading = false;
+      // Another language was chosen meanwhile.
+      const { language } = view.getState();
+      return language === ask.language ? read : await worker.importer.told(language);
     } catch {
       if (own !== this.#ticket) return 'stopped';
+      this.#reading = false;
+      if (crashed) this.#worker = null;
       return crashed ? 'crashed' : 'unreadable';
     }
   }

@@ -27,9 +27,11 @@ interface Reading {
 /** Parts that stand in a scene as lists of a kind wait under its name. */
 const WAITING: Readonly<Record<string, DrawnPart>> = { bay: 'bays', zone: 'zones', column: 'columns', tree: 'trees', edge: 'edges' };
 
+const NO_FILE: OpenFile = { name: '', bytes: new Uint8Array(0) };
+
 /** A new importer without a file. */
 export function createImporter(): Importer {
-  let file: OpenFile = { name: '', bytes: new Uint8Array(0) };
+  let file = NO_FILE;
   let reading: Reading | null = null;
 
   const read = async ({ answers, around, language }: ReadAsk, onProgress: (share: number) => void): Promise<ReadView> => {
@@ -62,6 +64,10 @@ export function createImporter(): Importer {
       const history = said.map((says) => ({ on, says }));
       const sceneText = ask.deck === null && scene !== null ? `${JSON.stringify({ ...scene, history }, null, 2)}\n` : null;
       return { parts, history, sceneText };
+    },
+    async forget() {
+      file = NO_FILE;
+      reading = null;
     },
   };
 }

@@ -22,7 +22,7 @@ const BUTTON = { new: 'toNew', into: 'toInto', underlay: 'toUnderlay' } as const
 export function ImportTake({ read, issues }: Props) {
   const target = useImports((state) => state.target);
   const draft = useImports((state) => state.draft);
-  const reading = useImports((state) => state.share !== null);
+  const reading = useImports((state) => state.share !== null || state.drafting);
   const { take, refused, busy } = useTake(read);
   const isDrawn = target === 'underlay';
   const empty = !isDrawn && draft !== null && Object.keys(draft.counts).length === 0;

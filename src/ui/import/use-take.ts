@@ -28,7 +28,9 @@ export function useTake(read: ReadView): Take {
   const toScene = async () => {
     const { draft, target, takings } = imports.getState();
     if (draft === null) return;
-    const { parts, history, sceneText } = await imports.getState().take(minuteOf(new Date()));
+    const taken = await imports.getState().take(minuteOf(new Date()));
+    if (taken === null) return;
+    const { parts, history, sceneText } = taken;
     if (target === 'new') {
       if (sceneText === null) return;
       imports.getState().close();
