@@ -9,3 +9,9 @@ export interface ViewPicture {
 
 /** Null while nothing can be drawn. */
 export type TakePicture = (widthPx: number, heightPx: number) => ViewPicture | null;
+
+/** Where one stands and what one looks at, once a flight under way has ended; local [m]. */
+export interface ViewStand {
+  readonly eye: readonly [number, number, number];
+  readonly target: readonly [number, number, number];
+}

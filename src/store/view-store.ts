@@ -6,7 +6,7 @@ import type { MapKind } from '../model/maps.ts';
 import type { PartKind } from '../model/picture.ts';
 import type { PointM } from '../model/scene-file.ts';
 import { type ShownUnits, USUAL_UNITS } from '../model/shown-units.ts';
-import type { TakePicture } from '../model/view-picture.ts';
+import type { TakePicture, ViewStand } from '../model/view-picture.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import type { EditorName, Selected } from './edit-view.ts';
 import { SECTION_START, type SectionView } from './section-view.ts';
@@ -107,6 +107,8 @@ export interface ViewState {
   readonly canvas: 'starting' | 'ready' | 'lost' | 'unavailable';
   /** Draws what is seen into a picture of any size; null without a 3D view. */
   readonly takePicture: TakePicture | null;
+  /** Tells where one stands; null without a 3D view. */
+  readonly stand: (() => ViewStand) | null;
 }
 
 export interface ViewActions {
@@ -141,6 +143,7 @@ export interface ViewActions {
   /** The points of a line being drawn; null ends drawing without a section. */
   drawSection(points: readonly PointM[] | null): void;
   setTakePicture(takePicture: TakePicture | null): void;
+  setStand(stand: (() => ViewStand) | null): void;
   moveCamera(to: CameraWish['to']): void;
   setStillMotion(still: boolean): void;
   setTheme(theme: Theme): void;
@@ -199,6 +202,9 @@ const START = {
   compared: null,
 } as const satisfies Partial<ViewState>;
 
+/** Before the 3D view stands. */
+const NO_VIEW = { canvas: 'starting', takePicture: null, stand: null } as const satisfies Partial<ViewState>;
+
 function toggled<T>(set: ReadonlySet<T>, item: T): ReadonlySet<T> {
   const next = new Set(set);
   if (!next.delete(item)) next.add(item);
@@ -221,8 +227,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
     theme: 'paper',
     language,
     units,
-    canvas: 'starting',
-    takePicture: null,
+    ...NO_VIEW,
     showStage: (stage) => set({ stage }),
     // One step before the first stage is the bare deck's first stage, one after the last is the finished garden.
     stepStage: (step, stageCount) => {
@@ -280,7 +285,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
   }));
 }
 
-type SectionActions = Pick<ViewActions, 'showSection' | 'closeSection' | 'drawSection' | 'setTakePicture'>;
+type SectionActions = Pick<ViewActions, 'showSection' | 'closeSection' | 'drawSection' | 'setTakePicture' | 'setStand'>;
 
 function sectionActions(set: (change: Partial<ViewState>) => void, get: () => ViewState): SectionActions {
   return {
@@ -288,6 +293,7 @@ function sectionActions(set: (change: Partial<ViewState>) => void, get: () => Vi
     closeSection: () => set({ section: null, sectionPoints: null }),
     drawSection: (sectionPoints) => set({ sectionPoints }),
     setTakePicture: (takePicture) => set({ takePicture }),
+    setStand: (stand) => set({ stand }),
   };
 }
 

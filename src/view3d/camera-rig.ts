@@ -3,6 +3,7 @@
 import type { CameraControls } from '@react-three/drei';
 import { Box3, type PerspectiveCamera, Sphere, Spherical, Vector3 } from 'three';
 import type { Picture } from '../model/picture.ts';
+import type { ViewStand } from '../model/view-picture.ts';
 import type { CameraWish } from '../store/view-store.ts';
 import { type Body, bodyBox, bodyOf, cylinderDistanceM, depthRangeM, FIELD_OF_VIEW_DEG, paddings, sphereRadiusM } from './camera-fit.ts';
 
@@ -280,6 +281,11 @@ export class CameraRig {
   /** Where the eye will be when the flight under way has ended. */
   headedTo(): readonly [number, number, number] {
     return this.controls.getPosition(new Vector3()).toArray();
+  }
+
+  /** The same with what is looked at. */
+  seen(): ViewStand {
+    return { eye: this.headedTo(), target: this.controls.getTarget(new Vector3()).toArray() };
   }
 
   /** Field of view [°]; slow flights suit wide pictures. */

@@ -84,9 +84,11 @@ export class DeckDirector {
       onEitherChange(this.scene, this.view, () => this.changed()),
     ];
     this.view.getState().setTakePicture((widthPx, heightPx) => takePicture(this, easel, widthPx, heightPx));
+    this.view.getState().setStand(() => rig.seen());
     this.changed();
     return () => {
       this.view.getState().setTakePicture(null);
+      this.view.getState().setStand(null);
       for (const stop of stops) stop();
       this.easel = null;
       this.rig = null;

@@ -12,6 +12,7 @@ const BuildUpEditor = lazy(() => import('../build-ups/BuildUpEditor.tsx').then((
 const StageEditor = lazy(() => import('../stages/StageEditor.tsx').then((module) => ({ default: module.StageEditor })));
 const VariantSheet = lazy(() => import('../variants/VariantSheet.tsx').then((module) => ({ default: module.VariantSheet })));
 const LightenSheet = lazy(() => import('../lighten/LightenSheet.tsx').then((module) => ({ default: module.LightenSheet })));
+const ViewsEditor = lazy(() => import('../views/ViewsEditor.tsx').then((module) => ({ default: module.ViewsEditor })));
 
 const PAGES: Readonly<Record<EditorName, () => ReactNode>> = {
   plan: () => <PlanEditor />,
@@ -19,6 +20,7 @@ const PAGES: Readonly<Record<EditorName, () => ReactNode>> = {
   stages: () => <StageEditor />,
   variants: () => <VariantSheet />,
   lighten: () => <LightenSheet />,
+  views: () => <ViewsEditor />,
 };
 
 export function EditPanel({ editor }: { readonly editor: EditorName }) {

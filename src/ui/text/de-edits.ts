@@ -17,7 +17,7 @@ const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = 
   object: ['Objekt', 'Objekte'],
   route: ['Fahrweg', 'Fahrwege'],
   'set-up area': ['Aufstellfläche', 'Aufstellflächen'],
-  stockpile: ['Miete', 'Mieten'],
+  stockpile: ['Haufwerk', 'Haufwerke'],
   plant: ['Maschine', 'Maschinen'],
   'access point': ['Zugang', 'Zugänge'],
   'build-up': ['Aufbau', 'Aufbauten'],
@@ -71,7 +71,7 @@ export const edit: Texts['edit'] = {
   open: 'Bearbeiten',
   title: 'Bearbeiten',
   leave: 'Bearbeiten beenden',
-  pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten', lighten: 'Leichter' },
+  pages: { plan: 'Plan', 'build-ups': 'Aufbauten', stages: 'Bauzustände', variants: 'Varianten', lighten: 'Leichter', views: 'Ansichten' },
 };
 
 export const newScene: Texts['newScene'] = {

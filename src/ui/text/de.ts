@@ -28,6 +28,7 @@ import { columns, edges, heaps, probes, sources, takeoff } from './de-sheets.ts'
 import { siteTexts } from './de-site.ts';
 import { stageEditor } from './de-stages.ts';
 import { lighten, variants } from './de-variants.ts';
+import { savedViews } from './de-views.ts';
 import { walk } from './de-walk.ts';
 import { water } from './de-water.ts';
 import { wheels } from './de-wheels.ts';
@@ -356,6 +357,7 @@ export const de: Texts = {
   edit,
   edits,
   stageEditor,
+  savedViews,
   newScene,
   imports,
   variants,

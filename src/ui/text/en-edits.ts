@@ -70,7 +70,7 @@ export const edit = {
   open: 'Edit',
   title: 'Editor',
   leave: 'Leave the editor',
-  pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants', lighten: 'Lighten' },
+  pages: { plan: 'Plan', 'build-ups': 'Build-ups', stages: 'Stages', variants: 'Variants', lighten: 'Lighten', views: 'Views' },
 } as const;
 
 export const newScene = {

@@ -38,6 +38,7 @@ import { columns, edges, heaps, probes, sources, takeoff } from './en-sheets.ts'
 import { siteTexts } from './en-site.ts';
 import { stageEditor } from './en-stages.ts';
 import { lighten, variants } from './en-variants.ts';
+import { savedViews } from './en-views.ts';
 import { water } from './en-water.ts';
 import { wheels } from './en-wheels.ts';
 import {
@@ -363,6 +364,7 @@ export const en = {
   edit,
   edits,
   stageEditor,
+  savedViews,
   newScene,
   imports,
   variants,

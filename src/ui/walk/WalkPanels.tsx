@@ -1,4 +1,4 @@
-/** All that stands round the picture in the walkthrough: safety above, caption and buttons below. Nothing here edits. */
+/** All that stands round the picture in the walkthrough: safety above, caption and buttons below. Nothing here edits but that views can be kept. */
 
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
@@ -6,6 +6,7 @@ import { bayVerdicts } from '../facts/bay-verdict.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { walk as t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
+import { KeepView } from '../views/KeepView.tsx';
 import { UnderPanel } from './UnderPanel.tsx';
 import { useWalkKeys } from './use-walk-keys.ts';
 import { useBeforeAfter, useWalkViews, type WalkViews } from './use-walk-views.ts';
@@ -28,8 +29,9 @@ function Panels({ snapshot }: { readonly snapshot: Snapshot }) {
   }, [leaveWalk]);
   const verdicts = useMemo(() => bayVerdicts(snapshot.report, snapshot.scene), [snapshot]);
   useWalkKeys(views, leave);
-  // The first view is where the walkthrough begins, for each scene anew.
-  useEffect(() => views.go(0), [views]);
+  // The first view is where the walkthrough begins; one that is kept on the way is no reason to begin again.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when it begins
+  useEffect(() => views.go(0), []);
   return (
     <>
       <header className="walk-top">
@@ -177,6 +179,9 @@ function WalkTools({ snapshot, views }: { readonly snapshot: Snapshot; readonly 
         />
         <output>{t.hour(walk.hour)}</output>
       </label>
+      {!walk.onFoot && !walk.bare && !walk.changing && (
+        <KeepView snapshot={snapshot} views={views.views} at={walk.at + 1} className="walk-button" onKept={(at) => setWalk({ at })} />
+      )}
       <p className="walk-note">{walk.lifted || walk.onFoot ? t.scale : `${t.under.hint} ${t.scale}`}</p>
     </div>
   );

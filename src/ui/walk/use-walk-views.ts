@@ -3,35 +3,14 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import type { SceneView } from '../../model/scene-file.ts';
-import { viewShow } from '../../model/view-show.ts';
-import type { ViewStore } from '../../store/view-store.ts';
-import { STANDING } from '../../store/walk.ts';
-import { cellAt } from '../facts/place.ts';
 import { walkViews } from '../facts/walk-views.ts';
 import { useTexts } from '../language.ts';
 import { useStores, useView } from '../use-stores.ts';
+import { goToView } from './go-to-view.ts';
 
 /** All stages together take no longer than this [ms]. */
 const CHANGE_MS = 2600;
 const LONGEST_STEP_MS = 420;
-
-function goTo(store: ViewStore, snapshot: Snapshot, view: SceneView, at: number): void {
-  const state = store.getState();
-  const { originM, datumM, grid, stages } = snapshot;
-  const show = viewShow(view.show);
-  const local = ([x, y, z]: SceneView['eye']) => [x - originM[0], y - originM[1], z - datumM] as const;
-  const [eye, target] = [local(view.eye), local(view.target)];
-  const stage = stages.findIndex(({ id }) => id === show.stage);
-  state.showStage(stage < 0 ? null : stage);
-  state.setExplode(show.explode);
-  state.showMap(show.map);
-  const bearing = (Math.atan2(target[0] - eye[0], target[1] - eye[1]) * 180) / Math.PI;
-  const lookDeg = ((Math.round(bearing / 90) * 90 + 360) % 360) as number;
-  state.setCut(show.cut === null ? { on: false } : { on: true, lookDeg, position: show.cut });
-  state.pickCell(show.lift ? cellAt(grid, [target[0], target[1]]) : null);
-  state.setWalk({ at, onFoot: false, drive: STANDING, bare: false, changing: false, lifted: show.lift, plain: show.plain });
-  state.moveCamera({ eye, target });
-}
 
 export interface WalkViews {
   readonly views: readonly SceneView[];
@@ -47,7 +26,7 @@ export function useWalkViews(snapshot: Snapshot): WalkViews {
     const go = (at: number) => {
       const index = Math.min(views.length - 1, Math.max(0, at));
       const view = views[index];
-      if (view !== undefined) goTo(store, snapshot, view, index);
+      if (view !== undefined) goToView(store, snapshot, view, index);
     };
     return { views, go, step: (by) => go((store.getState().walk?.at ?? 0) + by) };
   }, [views, store, snapshot]);
