@@ -57,6 +57,13 @@ export async function framesAtRest(page: Page): Promise<number> {
   return (await frames()) - before;
 }
 
+/** Waits until a print sheet is on its pages, with the letters that it is printed with. */
+export async function untilLaid(page: Page): Promise<void> {
+  await page.locator('.sheet-overlay .paper').first().waitFor();
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  await untilIdle(page);
+}
+
 /** Waits for the cell map that the view asks for. */
 export async function untilMapped(page: Page): Promise<void> {
   await page.waitForFunction(

@@ -3,7 +3,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { SHEETS } from '../../src/store/sheet-view.ts';
-import { untilIdle, untilMapped, untilReady } from './app-state.ts';
+import { untilIdle, untilLaid, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 import { clippedTexts, textsWith } from './read-page.ts';
 import { workerBrowser } from './worker-browser.ts';
@@ -84,15 +84,14 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
     await page.waitForFunction(() => window.__loamdeck.scene().section?.of === window.__loamdeck.view().section);
     for (const sheet of SHEETS) {
       await page.evaluate((name) => window.__loamdeck.view().showSheet(name), sheet);
-      await page.locator('.sheet-overlay .paper').first().waitFor();
-      await page.evaluate(() => document.fonts.ready.then(() => undefined));
+      await untilLaid(page);
       const over = await page.locator('.sheet-overlay .paper-body').evaluateAll((bodies) =>
         bodies.flatMap((body, i) => {
           const [down, aside] = [body.scrollHeight - body.clientHeight, body.scrollWidth - body.clientWidth];
           return down > 1 || aside > 1 ? [`page ${i + 1} runs over by ${down} px down, ${aside} px aside`] : [];
         }),
       );
-      for (const text of [...over, ...(await clippedTexts(page, ELSEWHERE)), ...(await textsWith(page, ENGLISH))])
+      for (const text of [...over, ...(await clippedTexts(page, `${ELSEWHERE}, .page`)), ...(await textsWith(page, ENGLISH))])
         found.push(`${sheet}: ${text}`);
     }
     await page.evaluate(() => {

@@ -3,7 +3,7 @@
 import jsQR from 'jsqr';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { untilReady } from './app-state.ts';
+import { untilLaid, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
 import { drawnBoxes, pageSizes } from './pdf-boxes.ts';
 import { workerBrowser } from './worker-browser.ts';
@@ -13,6 +13,7 @@ beforeAll(async () => {
   browser = await workerBrowser();
 });
 afterAll(async () => {
+  for (const { close } of scenes.values()) await close();
   await browser?.close();
 });
 
@@ -22,21 +23,36 @@ async function open(scene: string, show: string, options: PageOptions = {}): Pro
     ...options,
   });
   await untilReady(opened.page);
-  if (show.startsWith('sheet')) await opened.page.locator('.sheet-overlay .paper').first().waitFor();
+  return opened;
+}
+
+/** Pages that several tests look at, by scene. */
+const scenes = new Map<string, OpenedPage>();
+
+/** A sheet of a scene, opened at its own address by the first that asks for the scene. */
+async function sheetOf(scene: string, sheet: 'heaps' | 'engineer' | 'talk'): Promise<OpenedPage> {
+  const before = scenes.get(scene);
+  const opened = before ?? (await open(scene, `sheet-${sheet}`));
+  scenes.set(scene, opened);
+  if (before) {
+    await before.page.evaluate(() => window.__loamdeck.view().showSheet(null));
+    await before.page.locator('.sheet-overlay').waitFor({ state: 'detached' });
+    await before.page.evaluate((name) => window.__loamdeck.view().showSheet(name), sheet);
+  }
+  await untilLaid(opened.page);
   return opened;
 }
 
 const pdfOf = (page: Page) => page.pdf({ preferCSSPageSize: true, printBackground: true });
 
-/** The page count that the app promises, after fonts have come. */
+/** The page count that the app promises. */
 async function pages(page: Page): Promise<number> {
-  await page.evaluate(() => document.fonts.ready.then(() => undefined));
   return Number(await page.locator('.sheet-overlay').getAttribute('data-pages'));
 }
 
 describe('heap board', () => {
   it('prints 10 m at 1:100 as 100 mm, on one A3 page', async () => {
-    const { page, problems, close } = await open('problem-deck', 'sheet-heaps');
+    const { page, problems } = await sheetOf('problem-deck', 'heaps');
     await page.locator('.sheet-choice', { hasText: 'Scale' }).locator('select').selectOption('100');
     const pdf = await pdfOf(page);
     expect(pageSizes(pdf)).toHaveLength(await pages(page));
@@ -52,12 +68,11 @@ describe('heap board', () => {
     // The deck of the scene is 20 m × 18 m.
     expect(boxes.some(({ widthMm, heightMm }) => Math.abs(widthMm - 200) < 0.5 && Math.abs(heightMm - 180) < 0.5)).toBe(true);
     expect(problems).toEqual([]);
-    await close();
   });
 
   it('stays one page for the other scenes, never calls an unconfirmed bay good, and says what it is', async () => {
     for (const scene of ['terrace', 'courtyard', 'district']) {
-      const { page, close, screenshot } = await open(scene, 'sheet-heaps');
+      const { page, screenshot } = await sheetOf(scene, 'heaps');
       expect(await pages(page), scene).toBe(1);
       expect(pageSizes(await pdfOf(page)), scene).toHaveLength(1);
       const text = (await page.locator('.paper').textContent())!;
@@ -78,7 +93,6 @@ describe('heap board', () => {
         expect(said).toContain('2,953 at most');
         expect(await page.locator('.paper .share-code').count()).toBe(0);
       }
-      await close();
     }
   });
 });
@@ -178,7 +192,7 @@ describe('section sheet', () => {
 
 describe('engineer’s sheet', () => {
   it('repeats the head of a parted table, numbers its pages, and prints nothing else of the app', async () => {
-    const { page, close } = await open('district', 'sheet-engineer');
+    const { page } = await sheetOf('district', 'engineer');
     const count = await pages(page);
     expect(count).toBeGreaterThan(3);
     const pdf = await pdfOf(page);
@@ -200,11 +214,11 @@ describe('engineer’s sheet', () => {
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.top-strip').isVisible()).toBe(false);
     expect(await page.locator('.sheet-bar').isVisible()).toBe(false);
-    await close();
+    await page.emulateMedia({ media: null });
   });
 
   it('tells of each kind of number how it comes about, and that recomputes to it', async () => {
-    const { page, problems, close, screenshot } = await open('courtyard', 'sheet-engineer');
+    const { page, problems, screenshot } = await sheetOf('courtyard', 'engineer');
     for (const kind of ['mean', 'utilisation', 'column', 'mass', 'held', 'wheel']) {
       const number = page.locator(`.paper .derived[data-ask="${kind}"]`).nth(1);
       const shown = Number((await number.textContent())!.replace(/[^\d.]/g, ''));
@@ -221,7 +235,6 @@ describe('engineer’s sheet', () => {
       await page.keyboard.press('Escape');
     }
     expect(problems).toEqual([]);
-    await close();
   });
 });
 
@@ -267,14 +280,13 @@ describe('toolbox talk', () => {
 
   it('prints on one page with lines to sign, whatever the scene', async () => {
     for (const scene of ['terrace', 'courtyard', 'problem-deck', 'district']) {
-      const { page, close, screenshot } = await open(scene, 'sheet-talk');
+      const { page, screenshot } = await sheetOf(scene, 'talk');
       expect(await pages(page), scene).toBe(1);
       expect(pageSizes(await pdfOf(page)), scene).toHaveLength(1);
       const body = page.locator('.paper .fitted-page');
       expect(await body.evaluate((element) => element.scrollHeight - element.clientHeight), scene).toBeLessThanOrEqual(1);
       expect(await page.locator('.paper .talk-sign-columns tbody tr').count()).toBe(12);
       await screenshot(`sheet-talk-${scene}`);
-      await close();
     }
   });
 });
