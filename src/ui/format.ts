@@ -61,6 +61,7 @@ function decimalsOf(unit: string): number {
 }
 
 const LOAD_DECIMALS: Readonly<Record<LoadUnit, number>> = { 'kN/m²': 2, 't/m²': 3, 'kg/m²': 0, psf: 1 };
+/** As fine as whole millimetres. */
 const LENGTH_DECIMALS = { mm: 0, cm: 1, m: 3 } as const;
 const INCH_DECIMALS = 2;
 
@@ -83,7 +84,7 @@ export const signedLoadText = (valueKNm2: number): string => withUnit(signedLoad
 function lengthNumber(valueMm: number, decimals: number): string {
   const { length } = units;
   if (length === 'ft-in') return feetText(valueMm);
-  return numberText(valueMm * PER_MM[length], length === 'mm' ? decimals : LENGTH_DECIMALS[length]);
+  return numberText(valueMm * PER_MM[length], LENGTH_DECIMALS[length] + decimals);
 }
 
 function feetText(valueMm: number): string {
@@ -141,9 +142,9 @@ export const signedMmText = (valueMm: number): string => (valueMm > 0 ? `+${leng
 export const thicknessOf = (valueMm: number): string => lengthText(valueMm, thicknessDecimals(valueMm));
 /** Kilograms as tonnes without the unit. */
 export const tonnesText = (massKg: number): string => numberText(massKg / 1000, 2);
-/** A thickness in mm without its unit; sheets are thinner than a millimetre, so one decimal below 10 mm. */
+/** A thickness without its unit; sheets are thinner than a millimetre, so down to tenths of one below 10 mm. */
 export function thicknessText(valueMm: number): string {
-  return numberText(valueMm, thicknessDecimals(valueMm));
+  return lengthNumber(valueMm, thicknessDecimals(valueMm));
 }
 
 const thicknessDecimals = (valueMm: number): number => (valueMm < 10 && !Number.isInteger(valueMm) ? 1 : 0);

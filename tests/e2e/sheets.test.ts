@@ -295,6 +295,31 @@ describe('numbers in tables', () => {
     expect(await page.evaluate(() => window.__loamdeck.view().bay), 'a tap on a number picks no row').toBe(picked);
   }
 
+  it('are in the units chosen, heads and values, in every table', async () => {
+    const { page } = opened;
+    await page.evaluate(() => {
+      window.__loamdeck.view().showStage(null);
+      window.__loamdeck.view().showMap('depth');
+      window.__loamdeck.view().setUnits({ load: 'psf', length: 'ft-in' });
+    });
+    const found: string[] = [];
+    for (const tab of await page.getByRole('tab').all()) {
+      const id = await tab.evaluate((one) => one.id);
+      // Findings, rules and sources are sentences of the report, which states its own units.
+      if (/findings|sources/.test(id)) continue;
+      await tab.click();
+      await page.locator(`[aria-labelledby=${id}]`).waitFor();
+      // Names of materials begin their rows, and keep the sizes they are traded by.
+      const cells = await page.locator('#tab-panel table :is(thead th, td, caption)').allTextContents();
+      for (const text of cells) if (/(?<![\w/])mm(?!\w)|kN\/m²(?!\w)/.test(text)) found.push(`${id}: ${text}`);
+    }
+    await page.evaluate(() => {
+      window.__loamdeck.view().setUnits({ load: 'kN/m²', length: 'mm' });
+      window.__loamdeck.view().showMap(null);
+    });
+    expect(found).toEqual([]);
+  });
+
   it('tell how they come about, by keyboard, and what is derived is what is shown', async () => {
     const { page } = opened;
     await page.evaluate(() => window.__loamdeck.view().showStage(null));

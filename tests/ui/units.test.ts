@@ -3,7 +3,17 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { LENGTH_UNITS, LOAD_UNITS, PER_KNM2, USUAL_UNITS } from '../../src/model/shown-units.ts';
 import { inField, readField } from '../../src/ui/field-units.ts';
-import { cellText, loadText, measureIn, mmText, quantityOf, signedMmText, unitText } from '../../src/ui/format.ts';
+import {
+  cellText,
+  loadText,
+  measureIn,
+  mmText,
+  quantityOf,
+  signedMmText,
+  thicknessOf,
+  thicknessText,
+  unitText,
+} from '../../src/ui/format.ts';
 import { speak, t } from '../../src/ui/text/text.ts';
 
 const plain = (text: string) => text.replaceAll('\u202F', ' ');
@@ -70,6 +80,38 @@ describe('reading', () => {
     expect(t.bays.load).toContain('t/m²');
     speak('en');
     expect(t.bays.load).toBe('Load and permitted, kN/m²');
+  });
+});
+
+describe('tables', () => {
+  it('head columns of thicknesses with the unit of their numbers', () => {
+    speak('en', { load: 'kN/m²', length: 'cm' });
+    expect([t.zones.depth, t.core.mm, t.edges.caption]).toEqual([
+      'Depth, cm',
+      'cm',
+      'Edges: least height, required height and what is missing, in cm',
+    ]);
+    // by hand: 612 mm = 61.2 cm
+    expect(cellText(612, 'mm')).toBe('61.2');
+    speak('de', { load: 'psf', length: 'm' });
+    expect([t.zones.depth, t.zones.load]).toEqual(['Dicke, m', 'Gesättigt, psf']);
+    expect(cellText(612, 'mm')).toBe('0,612');
+    speak('de');
+    expect(t.zones.depth).toBe('Dicke, mm');
+  });
+
+  // by hand: 1.2 mm = 0.12 cm = 0.0012 m; 0.2 mm = 0.0079 in; 120 mm = 12 cm = 4.724 in
+  it.each([
+    ['mm', 1.2, '1.2', '1.2 mm'],
+    ['cm', 1.2, '0.12', '0.12 cm'],
+    ['m', 1.2, '0.0012', '0.0012 m'],
+    ['ft-in', 0.2, '0.01 in', '0.01 in'],
+    ['cm', 120, '12.0', '12.0 cm'],
+    ['ft-in', 120, '4.72 in', '4.72 in'],
+  ] as const)('show thin sheets as finely in %s: %d mm', (length, mm, number, says) => {
+    measureIn({ load: 'kN/m²', length });
+    expect(plain(thicknessText(mm))).toBe(number);
+    expect(plain(thicknessOf(mm))).toBe(says);
   });
 });
 

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { BuildUpView, Snapshot } from '../../model/engine.ts';
-import { thicknessText } from '../format.ts';
+import { thicknessOf } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
@@ -56,7 +56,7 @@ function BuildUpRows({ buildUp }: { readonly buildUp: BuildUpView }) {
             <li key={index}>
               <Swatch fill={partFill(layer.role)} />
               <span>
-                {layer.name}, {thicknessText(layer.thicknessMm)} mm
+                {layer.name}, {thicknessOf(layer.thicknessMm)}
                 {layer.source !== '' && <span className="small block">{t.thickness.source(layer.source)}</span>}
               </span>
             </li>

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { BuildUpView } from '../../model/engine.ts';
+import { mmText } from '../format.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
@@ -40,7 +41,7 @@ export function ThicknessRow(props: Props) {
           <input
             type="range"
             aria-label={label}
-            aria-valuetext={`${shownMm} mm`}
+            aria-valuetext={mmText(shownMm)}
             min={minMm}
             max={sliderMm}
             step="1"

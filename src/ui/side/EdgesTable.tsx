@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import { type ListedEdge, listEdges } from '../facts/edge-list.ts';
 import { listWalls } from '../facts/site-list.ts';
-import { numberText } from '../format.ts';
+import { cellText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
@@ -82,10 +82,10 @@ function EdgeRow({ edge }: { readonly edge: ListedEdge }) {
         <span className="small block">{at ? t.findings.at(...at) : t.edges.nothing}</span>
         {kind === 'threshold' && <span className="small block">{drainedChannel ? t.edges.channel : t.edges.noChannel}</span>}
       </th>
-      <td>{leastUpstandMm === null ? '–' : numberText(shownMm(leastUpstandMm, missingMm), 0)}</td>
-      <td>{numberText(requiredMm, 0)}</td>
+      <td>{leastUpstandMm === null ? '–' : cellText(shownMm(leastUpstandMm, missingMm), 'mm')}</td>
+      <td>{cellText(requiredMm, 'mm')}</td>
       <td className="edge-missing">
-        {missingMm > 0 ? numberText(requiredMm - shownMm(requiredMm - missingMm, missingMm), 0) : t.edges.enough}
+        {missingMm > 0 ? cellText(requiredMm - shownMm(requiredMm - missingMm, missingMm), 'mm') : t.edges.enough}
       </td>
     </tr>
   );

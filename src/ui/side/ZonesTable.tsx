@@ -3,7 +3,7 @@
 import { useMemo } from 'react';
 import type { DerivationAsk } from '../../model/derivation.ts';
 import type { ReportZone, Spread } from '../../model/report.ts';
-import { loadNumber, numberText } from '../format.ts';
+import { cellText, loadNumber, numberText } from '../format.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
@@ -56,7 +56,7 @@ function ZoneRow({ zone, name }: { readonly zone: ReportZone; readonly name: str
         {zone.overM2 > LEAST_M2 && <span className="zone-fault">{t.zones.over(zone.overM2)}</span>}
       </th>
       <td>{numberText(zone.areaM2, 1)}</td>
-      <SpreadCell ask={{ kind: 'depth', zone: zone.id }} spread={zone.depthMm} text={(valueMm) => numberText(valueMm, 0)} />
+      <SpreadCell ask={{ kind: 'depth', zone: zone.id }} spread={zone.depthMm} text={(valueMm) => cellText(valueMm, 'mm')} />
       <SpreadCell ask={{ kind: 'zone load', zone: zone.id }} spread={zone.saturatedKNm2} text={loadNumber} />
     </tr>
   );

@@ -63,7 +63,7 @@ export const wheels: Texts['wheels'] = {
   footTitle: (name) => `Gezeichnet auf: ${name}`,
   patch: 'Lastfläche',
   patchSize: (alongMm, acrossMm, growthMm) =>
-    `${numberText(alongMm, 0)} × ${mmText(acrossMm)}, nach allen Seiten um ${mmText(growthMm)} vergrößert`,
+    `${mmText(alongMm)} × ${mmText(acrossMm)}, nach allen Seiten um ${mmText(growthMm)} vergrößert`,
   wheelsAlone: 'Räder',
   governs: (valueKPa, governs) => `${kPaText(valueKPa)}, ${GOVERNS[governs]}`,
   above: 'Gewicht darüber',

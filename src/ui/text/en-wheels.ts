@@ -67,7 +67,7 @@ export const wheels = {
   footTitle: (name: string) => `Drawn on: ${name}`,
   patch: 'Patch',
   patchSize: (alongMm: number, acrossMm: number, growthMm: number) =>
-    `${numberText(alongMm, 0)} × ${mmText(acrossMm)}, grown by ${mmText(growthMm)} on every side`,
+    `${mmText(alongMm)} × ${mmText(acrossMm)}, grown by ${mmText(growthMm)} on every side`,
   wheelsAlone: 'Wheels',
   governs: (valueKPa: number, governs: Governs) => `${kPaText(valueKPa)}, ${GOVERNS[governs]}`,
   above: 'Weight above',

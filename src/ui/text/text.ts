@@ -34,12 +34,20 @@ export function speak(language: Language, units: ShownUnits = USUAL_UNITS): void
   measureIn(units);
 }
 
-/** The table with the unit of loads in the headings of its columns; what has numbers in it is a function and asks for the unit itself. */
-function headed(texts: Texts, { load }: ShownUnits): Texts {
-  if (load === USUAL_UNITS.load) return texts;
-  const inLoad = <T>(entry: T): T => renamed(entry, (text) => text.replaceAll(USUAL_UNITS.load, load));
-  const { core, bays, zones, heaps, water } = texts;
-  return { ...texts, core: inLoad(core), bays: inLoad(bays), zones: inLoad(zones), heaps: inLoad(heaps), water: inLoad(water) };
+/** The table with the units chosen in the headings of its columns; what has numbers in it is a function and asks for the unit itself. */
+function headed(texts: Texts, { load, length }: ShownUnits): Texts {
+  if (load === USUAL_UNITS.load && length === USUAL_UNITS.length) return texts;
+  const chosen = <T>(entry: T): T => renamed(entry, (text) => text.replaceAll(USUAL_UNITS.load, load).replace(/\bmm\b/g, length));
+  const { core, bays, zones, heaps, edges, water } = texts;
+  return {
+    ...texts,
+    core: chosen(core),
+    bays: chosen(bays),
+    zones: chosen(zones),
+    heaps: chosen(heaps),
+    edges: chosen(edges),
+    water: chosen(water),
+  };
 }
 
 function renamed<T>(entry: T, rename: (text: string) => string): T {
