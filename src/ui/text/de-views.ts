@@ -29,5 +29,5 @@ export const savedViews: Texts['savedViews'] = {
   moved: (name, number, count) => `${name} ist jetzt Ansicht ${number} von ${count}.`,
   kept: (name) => `${name} ist festgehalten.`,
   cutLost: 'Ein Anschnitt wird nur festgehalten, wenn man auf seine Fläche blickt; von hier gesehen entfällt er.',
-  noView: 'Ohne 3D-Ansicht gibt es nichts festzuhalten.',
+  noView: 'Das Modell ist hier nicht zu sehen. Wo es zu sehen ist, auch im Rundgang, lassen sich Ansichten festhalten.',
 };

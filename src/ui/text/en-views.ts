@@ -27,5 +27,5 @@ export const savedViews = {
   moved: (name: string, number: number, count: number) => `${name} is view ${number} of ${count} now.`,
   kept: (name: string) => `${name} is kept.`,
   cutLost: 'The cut is kept only where one looks at its face; seen from here it is left out.',
-  noView: 'Without the 3D view there is nothing to keep.',
+  noView: 'The model is not shown here. Where it is, in the walkthrough too, views can be kept.',
 } as const;

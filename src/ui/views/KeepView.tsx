@@ -37,11 +37,11 @@ export function KeepView({ snapshot, views, at, className, onKept }: Props) {
   };
   return (
     <>
-      <button type="button" className={className} disabled={!able} title={able ? undefined : words.noView} onClick={onClick}>
+      <button type="button" className={className} disabled={!able} onClick={onClick}>
         {words.keep}
       </button>
       <span role="status" className="small">
-        {said}
+        {able ? said : words.noView}
       </span>
       <Refused issues={issues} />
     </>
