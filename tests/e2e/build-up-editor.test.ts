@@ -1,16 +1,17 @@
 /** The build-up editor in a real browser: a boundary dragged, layers moved by keys, a material of one's own, a build-up from a template. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=courtyard&show=edit-build-ups`);
   page = opened.page;
   await untilReady(page);

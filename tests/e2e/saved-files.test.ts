@@ -3,13 +3,14 @@
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { Box3, type Mesh, type Object3D } from 'three';
 import { type GLTF, GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { Report } from '../../src/model/report.ts';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
@@ -17,7 +18,7 @@ let report: Report;
 let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'loamdeck-'));
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace&lang=en`, { reducedMotion: true });
   await untilReady(opened.page);
   report = await opened.page.evaluate(() => window.__loamdeck.scene().snapshot!.report);

@@ -1,15 +1,16 @@
 /** Saved views in the real browser: kept from what is seen, put in order, and stepped through in the walkthrough. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace&show=edit-views`, { reducedMotion: true });
   page = opened.page;
   await untilReady(page);

@@ -1,11 +1,12 @@
 /** Stages changed in the real browser: derived, put in another order, heaped, driven, held; every number by hand, and the report that of the command line. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { bay, buildUp, GRAVITY, rect, SOUND, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 /** Bay A carries 12, bay W 6 kN/m². On both the sound build-up: 176 kg/m² saturated, 1.72656 kN/m². No stages. */
 const SCENE = sceneOf({
@@ -25,7 +26,7 @@ let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
   page = opened.page;
   await untilReady(page);
