@@ -108,6 +108,8 @@ export interface Underlay {
 export interface PlanState {
   /** Null until the plan knows its size. */
   readonly surface: Surface | null;
+  /** File and place of the deck it was made for. */
+  readonly of: string;
   readonly tool: PlanTool;
   readonly kind: DrawnKind;
   readonly rectangle: boolean;
@@ -134,6 +136,8 @@ export interface PlanState {
 
 export interface PlanActions {
   setSurface(surface: Surface): void;
+  /** Another deck is shown: what was under way in the one before is put down. */
+  showDeck(of: string, surface: Surface): void;
   /** Back to choosing; what was being drawn is gone. */
   choose(): void;
   draw(kind: DrawnKind, rectangle?: boolean): void;
@@ -159,6 +163,7 @@ export function createPlanStore(): PlanStore {
   return createStore<PlanState & PlanActions>()((set, get) => ({
     ...PUT_DOWN,
     surface: null,
+    of: '',
     tool: 'choose',
     kind: 'zone',
     rectangle: false,
@@ -173,6 +178,7 @@ export function createPlanStore(): PlanStore {
     wide: false,
     look: { count: 0, at: 'all' },
     setSurface: (surface) => set({ surface }),
+    showDeck: (of, surface) => set({ ...PUT_DOWN, tool: 'choose', underlay: null, of, surface }),
     choose: () => set({ ...PUT_DOWN, tool: 'choose' }),
     draw: (kind, rectangle = get().rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle }),
     use: (tool) => set({ ...PUT_DOWN, tool }),

@@ -59,11 +59,18 @@ export function BaysSheet() {
         </button>
       </div>
       {axes && <AxesDialog onClose={() => setAxes(false)} />}
-      {bays.length > 0 && <SeveralBays bays={bays} />}
+      {bays.length > 0 && (
+        <details className="pe-part-group" open={bays.some(saysNothing) || undefined}>
+          <summary>{t.draw.bays.forAll}</summary>
+          <SeveralBays bays={bays} />
+        </details>
+      )}
       {bays.length > 0 && <BayTable bays={bays} />}
     </>
   );
 }
+
+const saysNothing = ({ permanentKNm2, totalKNm2 }: SceneBay): boolean => permanentKNm2 === undefined && totalKNm2 === undefined;
 
 const HEADS = { permanentKNm2: 'permanent', imposedKNm2: 'imposed', totalKNm2: 'total', stageKNm2: 'stage' } as const;
 
@@ -198,7 +205,6 @@ function SeveralBays({ bays }: { readonly bays: readonly SceneBay[] }) {
   );
   return (
     <form className="pe-several" onSubmit={(event) => void go(event)} aria-label={words.forAll}>
-      <h4 className="block-title">{words.forAll}</h4>
       <p className="small">{words.forAllHow}</p>
       <div className="pe-small-form">
         {field('which', words.which, '7em')}

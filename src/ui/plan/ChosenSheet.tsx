@@ -115,6 +115,7 @@ function Values({ scene, selected }: Props) {
   const kinds = new Set(selected.map((ref) => `${ref.part} ${ref.part === 'object' ? (shapeOf(scene, ref)?.kind ?? '') : ''}`));
   if (kinds.size > 1) return null;
   const fields = fieldsOf(one.part, shapeOf(scene, one)?.kind).filter(({ path }) => selected.length === 1 || path !== 'name');
+  if (fields.length === 0) return null;
   const entries = selected.flatMap((ref) => partIn(scene, ref) ?? []);
   const change = (make: (entry: object) => object) =>
     void edits.run((now) => ({ patch: changedValues(now, selected, make) }), stepOf('change', one.part, edits.names(selected)));

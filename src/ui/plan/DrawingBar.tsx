@@ -5,7 +5,8 @@ import type { EditPart } from '../../model/history.ts';
 import { DRAWN_AS } from '../facts/drawn-kinds.ts';
 import { fieldsOf } from '../facts/plan-fields.ts';
 import { t } from '../text/text.ts';
-import { useView } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
+import { FIRST_TEMPLATE } from './begin-build-up.ts';
 import { PartFields } from './PartFields.tsx';
 import { usePlan } from './plan-context.ts';
 import { ScaleBar } from './ScaleBar.tsx';
@@ -63,6 +64,7 @@ function Needed() {
   const kind = usePlan((state) => state.kind);
   const given = usePlan((state) => state.given[kind]);
   const give = usePlan((state) => state.give);
+  const first = useScene((state) => state.snapshot?.scene.buildups[0]?.id ?? FIRST_TEMPLATE);
   const { part, kind: within } = DRAWN_AS[kind];
   const needs = needsOf(part, within);
   const fields = fieldsOf(part, within).filter(({ path }) => path !== 'kind' || part === 'access point');
@@ -72,7 +74,12 @@ function Needed() {
   if (asked.length === 0 || kind === 'hole') return null;
   return (
     <div className="pe-needed">
-      <PartFields part={part as EditPart} fields={asked} entries={[given ?? {}]} onChange={(change) => give(kind, change(given ?? {}))} />
+      <PartFields
+        part={part as EditPart}
+        fields={asked}
+        entries={[{ ...(kind === 'zone' && { buildup: first }), ...given }]}
+        onChange={(change) => give(kind, change(given ?? {}))}
+      />
     </div>
   );
 }

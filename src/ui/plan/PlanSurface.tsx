@@ -7,7 +7,7 @@ import type { Surface } from '../../store/plan-draw.ts';
 import { boxOf, toLocal } from '../facts/place.ts';
 import { fitted, panned, type SizePx, toPixel, zoomed } from '../facts/plan-surface.ts';
 import { t } from '../text/text.ts';
-import { useView } from '../use-stores.ts';
+import { useScene, useView } from '../use-stores.ts';
 import { PlanChosen } from './PlanChosen.tsx';
 import { PlanDrawn } from './PlanDrawn.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
@@ -72,12 +72,15 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
   );
 }
 
+const NO_SIZE: SizePx = { width: 0, height: 0 };
+
 /** The surface knows its size, shows all at first, and goes where it is told to look. */
 function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapshot): SizePx {
   const plan = usePlanStore();
-  const [size, setSize] = useState<SizePx>({ width: 0, height: 0 });
+  const [size, setSize] = useState<SizePx>(NO_SIZE);
   const look = usePlan((state) => state.look);
-  const seen = useRef({ look: look.count, origin: '' });
+  const fileName = useScene((state) => state.fileName);
+  const seen = useRef({ look: look.count, size: NO_SIZE });
   useLayoutEffect(() => {
     const { current } = svg;
     if (current === null) return;
@@ -88,18 +91,28 @@ function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapsh
     return () => observer.disconnect();
   }, [svg]);
   const isKnown = size.width > 0;
-  const { originM, scene } = snapshot;
+  const { originM } = snapshot;
   useEffect(() => {
     if (!isKnown) return;
-    const { surface, setSurface } = plan.getState();
+    const { surface, setSurface, of, showDeck } = plan.getState();
     // Another deck is shown whole; an edit leaves the view alone.
-    const origin = `${scene.name} ${originM.join(' ')}`;
-    const isNew = seen.current.origin !== '' && seen.current.origin !== origin;
+    const deck = `${fileName} ${originM.join(' ')}`;
+    if (of !== deck) {
+      seen.current = { look: look.count, size };
+      showDeck(deck, whole(snapshot, size));
+      return;
+    }
     const asked = look.count !== seen.current.look;
-    seen.current = { look: look.count, origin };
-    if (surface !== null && !isNew && !asked) return;
+    const before = seen.current.size;
+    seen.current = { look: look.count, size };
+    if (surface !== null && !asked) {
+      // What was in the middle stays there when the room becomes larger or smaller.
+      if (before.width > 0 && before !== size)
+        setSurface(panned(surface, (size.width - before.width) / 2, (size.height - before.height) / 2));
+      return;
+    }
     setSurface(asked && look.at !== 'all' ? lookingAt(look.at, originM, surface, size) : whole(snapshot, size));
-  }, [isKnown, plan, look, originM, scene, size, snapshot]);
+  }, [isKnown, plan, look, originM, fileName, size, snapshot]);
   return size;
 }
 

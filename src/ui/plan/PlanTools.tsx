@@ -5,6 +5,7 @@ import { DRAWN_KINDS, type DrawnKind } from '../../store/plan-draw.ts';
 import { DRAWN_AS, KIND_GROUPS, type KindGroup, needsStage } from '../facts/drawn-kinds.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
+import { useLayout } from '../use-media.ts';
 import { usePlan } from './plan-context.ts';
 import { useStageId } from './use-drawn-lists.ts';
 
@@ -31,6 +32,13 @@ export function PlanTools() {
   const { tool, kind, rectangle, snapping, shared, wide, choose, draw, toggle } = usePlan((state) => state);
   const id = useId();
   const hasStage = useStageId() !== null;
+  const lookAt = usePlan((state) => state.lookAt);
+  const layout = useLayout();
+  // Shown whole in its new room, once that has its size.
+  const widen = () => {
+    toggle('wide');
+    requestAnimationFrame(() => requestAnimationFrame(() => lookAt('all')));
+  };
   const isArea = DRAWN_AS[kind].form === 'area';
   const pick = (text: string) => {
     const next = DRAWN_KINDS.find((one) => one === text);
@@ -45,7 +53,7 @@ export function PlanTools() {
       <ToolGroup>
         <button type="button" className="button pe-draw-button" aria-pressed={tool === 'draw'} onClick={() => draw(kind)}>
           <Icon name="pencil" />
-          {t.draw.tools.draw}
+          <span>{t.draw.tools.draw}</span>
         </button>
         <label className="unseen" htmlFor={id}>
           {t.draw.tools.kind}
@@ -61,17 +69,17 @@ export function PlanTools() {
             </optgroup>
           ))}
         </select>
-        {isArea && (
-          <>
-            <Tool icon="outline" label={t.draw.tools.byPoints} pressed={tool === 'draw' && !rectangle} onClick={() => draw(kind, false)} />
-            <Tool icon="rectangle" label={t.draw.tools.rectangle} pressed={tool === 'draw' && rectangle} onClick={() => draw(kind, true)} />
-          </>
-        )}
       </ToolGroup>
+      {isArea && (
+        <ToolGroup>
+          <Tool icon="outline" label={t.draw.tools.byPoints} pressed={tool === 'draw' && !rectangle} onClick={() => draw(kind, false)} />
+          <Tool icon="rectangle" label={t.draw.tools.rectangle} pressed={tool === 'draw' && rectangle} onClick={() => draw(kind, true)} />
+        </ToolGroup>
+      )}
       <ToolGroup>
         <Tool icon="magnet" label={t.draw.tools.snapping} pressed={snapping} onClick={() => toggle('snapping')} />
         <Tool icon="shared" label={t.draw.tools.shared} pressed={shared} onClick={() => toggle('shared')} />
-        <Tool icon="wide" label={wide ? t.draw.tools.narrow : t.draw.tools.wide} pressed={wide} onClick={() => toggle('wide')} />
+        {layout !== 'phone' && <Tool icon="wide" label={wide ? t.draw.tools.narrow : t.draw.tools.wide} pressed={wide} onClick={widen} />}
       </ToolGroup>
     </div>
   );

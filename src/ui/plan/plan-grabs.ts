@@ -52,7 +52,7 @@ function sideAt(at: PointM, list: PointList, reachM: number, handleSideM: number
   const middle: PointM = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   const isLong = Math.hypot(b[0] - a[0], b[1] - a[1]) >= handleSideM;
   const isMiddle = isLong && Math.hypot(at[0] - middle[0], at[1] - middle[1]) <= reachM;
-  return isMiddle ? { kind: 'insert', of: refOf(list), edge: { a, b } } : { kind: 'edge', of: refOf(list), edge: { a, b }, grab: at };
+  return isMiddle ? { kind: 'insert', of: refOf(list), edge: { a, b } } : { kind: 'edge', of: refOf(list), edge: { a, b } };
 }
 
 /** The chosen parts, held by the corner nearest to the pointer. The deck itself is not carried about. */
