@@ -15,6 +15,7 @@ import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { VehicleInput } from '../../src/model/wheel-input.ts';
 import { type BenchCase, copyOf, prove } from './bench-case.ts';
 import { benchDeck } from './bench-deck.ts';
+import { lightenCases } from './lighten-cases.ts';
 import { waterCases } from './water-cases.ts';
 
 /** Cases for one cell size; throws where a result is wrong, before anything is timed. */
@@ -145,6 +146,7 @@ export function benchCases(cellM: number): BenchCase[] {
       target: null,
     },
     ...waterCases(cellM),
+    ...lightenCases(cellM),
   ];
 }
 

@@ -1,0 +1,61 @@
+/** The benchmark's cases of lightening: four beds over their bays, each with fills to choose from. */
+
+import { evaluate } from '../../src/core/evaluate.ts';
+import { lighten } from '../../src/lighten/lighten.ts';
+import type { LightenOptions } from '../../src/model/lighten.ts';
+import type { SceneMaterial } from '../../src/model/scene-file.ts';
+import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+import { type BenchCase, prove } from './bench-case.ts';
+
+const FILLS: readonly SceneMaterial[] = [
+  { id: 'heavy', name: 'Heavy fill', role: 'light fill', density: { dry: 900, saturated: 1000 } },
+  { id: 'foam', name: 'Foam fill', role: 'light fill', density: { dry: 20, saturated: 50 } },
+];
+const BEDS_X = [0, 4, 8, 12];
+const LIMIT_KNM2 = 5;
+
+/** Beds of 4 m × 3 m: sheet, 390 mm of heavy fill, cloth and 200 mm of soil on 0.605 m of room; each has a bay of its own. */
+function beds(cellM: number) {
+  const layers = [
+    { material: 'sheet' },
+    { material: 'heavy', thicknessMm: { min: 50, max: 1000, nominal: 390 } },
+    { material: 'cloth' },
+    { material: 'soil', thicknessMm: 200 },
+  ];
+  const outlines = BEDS_X.map((x) => rect(x, 0, x + 4, 3));
+  const scene = sceneOf({
+    materials: [...MATERIALS, ...FILLS],
+    deck: {
+      outline: rect(0, 0, 16, 3),
+      bays: outlines.map((outline, i) => bay(`A${i}`, outline, { permanentKNm2: LIMIT_KNM2 })),
+      rootResistant: true,
+    },
+    buildups: [buildUp('bed', layers)],
+    zones: outlines.map((outline, i) => zone(`Z${i}`, outline, 'bed', { finish: { kind: 'level', levelM: 0.605 } })),
+  });
+  return read(scene, cellM);
+}
+
+/** Cases for one cell size; throws where a result is wrong, before anything is timed. */
+export function lightenCases(cellM: number): BenchCase[] {
+  const project = beds(cellM);
+  const { input } = project.resolved;
+  const least: LightenOptions = { aims: ['change'], fills: ['foam'], means: ['fill', 'split'] };
+  const { variants } = lighten(project, least);
+  // 3 + 300 + 390 kg/m² less 0.95 for each millimetre of foam, at most 5 / 0.00981 = 509.7: 193 mm, in steps of 10 mm 200, on 48 m².
+  prove(variants.length === 1 && variants[0].proven && Math.abs(variants[0].exchangedM3 - 0.2 * 48) < 1e-6, 'lighten: foam brought');
+  return [
+    {
+      id: 'lighten-4',
+      what: 'least exchange for 4 beds over their bays, from scene to judged scene',
+      limit: 'one full evaluation of the same scene',
+      run: () => {
+        lighten(project, least);
+      },
+      copy: () => {
+        evaluate(input);
+      },
+      target: null,
+    },
+  ];
+}
