@@ -212,10 +212,16 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
 
 function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid | null {
   if (layers.length === 0) return null;
-  const grid = axisGridOf(layers.flatMap(({ shapes }) => shapes.flatMap((shape) => ('points' in shape ? [shape.points] : []))));
+  const grid = axisGridOf(layers.flatMap(({ shapes }) => shapes.flatMap(linesOf)));
   const fits = grid !== null && (grid.alongM.length + 1) * (grid.acrossM.length + 1) <= MOST_FIELDS;
   if (!fits) issues.add('warning', 'AXES_UNFIT', layers[0].name, {});
   return fits ? grid : null;
+}
+
+/** Axes that meet at their ends were joined; a ring's last side is an axis too. */
+function linesOf(shape: DrawingShape): readonly (readonly PointM[])[] {
+  if (shape.kind === 'ring') return [[...shape.points, shape.points[0]]];
+  return shape.kind === 'line' ? [shape.points] : [];
 }
 
 /** The last level given counts for the points after it. */

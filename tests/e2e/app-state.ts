@@ -1,6 +1,7 @@
 /** Reads the running app's state from the page, as numbers. */
 
 import type { Page } from 'playwright-core';
+import type { ImportActions, ImportState } from '../../src/store/import-store.ts';
 import type { SceneActions, SceneState } from '../../src/store/scene-store.ts';
 import type { ViewActions, ViewState } from '../../src/store/view-store.ts';
 import type { ViewProbe } from '../../src/view3d/probe.ts';
@@ -9,6 +10,7 @@ export interface Loamdeck {
   readonly ready: boolean;
   scene(): SceneState & SceneActions;
   view(): ViewState & ViewActions;
+  imports(): ImportState & ImportActions;
   readonly probe: ViewProbe;
 }
 

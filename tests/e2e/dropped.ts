@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import type { Answers, DrawingBox, LayerRoles } from '../../src/model/drawing.ts';
 import type { Issue } from '../../src/model/issue.ts';
-import type { ImportActions, ImportState } from '../../src/store/import-store.ts';
+import './app-state.ts';
 
 export interface DroppedFile {
   readonly name: string;
@@ -25,14 +25,10 @@ export interface Outcome {
   readonly findings: readonly string[];
 }
 
-interface App {
-  imports(): ImportState & ImportActions;
-}
-
 /** Each file as a person drops it; answers and roles are put in, and the page is closed again. */
 export function dropAll(page: Page, files: readonly DroppedFile[]): Promise<Outcome[]> {
   return page.evaluate(async (all) => {
-    const { scene, imports } = window.__loamdeck as typeof window.__loamdeck & App;
+    const { scene, imports } = window.__loamdeck;
     const until = async (done: () => boolean) => {
       while (!done()) await new Promise((resume) => setTimeout(resume, 5));
     };

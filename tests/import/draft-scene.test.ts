@@ -245,6 +245,12 @@ describe('refusals', () => {
     expect(draft.waiting.map(({ id }) => id)).toEqual(['Lawn', 'Lawn-2']);
   });
 
+  it('axes that meet at their ends, and were joined to a ring', () => {
+    const lines = [0, 40].map((x) => line('X', [x, 0, x, 30])).concat([0, 30].map((y) => line('X', [0, y, 40, y])));
+    const { grid } = draftOf({ Deck: 'outline', X: 'axes' }, rectangle('Deck', 40, 30), ...lines);
+    expect(grid).toMatchObject({ alongM: [40], acrossM: [30] });
+  });
+
   it('axes that make no grid', () => {
     expect(told(draftOf({ Deck: 'outline', X: 'axes' }, rectangle('Deck', 40, 30), line('X', [0, 0, 40, 0])))).toEqual([
       'warning AXES_UNFIT',
