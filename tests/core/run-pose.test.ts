@@ -6,31 +6,12 @@ import { runPose } from '../../src/core/run-pose.ts';
 import { wheelEnvelope } from '../../src/core/wheel-envelope.ts';
 import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { PoseTop } from '../../src/model/run.ts';
-import type { VehicleInput, WheelLayer, WheelRun, WheelStand } from '../../src/model/wheel-input.ts';
+import type { VehicleInput, WheelLayer, WheelStand } from '../../src/model/wheel-input.ts';
 import { bay, box, buildUp, deck, layer, place, stage, zone } from '../helpers/deck-builder.ts';
+import { CART, cartRun, PROTECTED } from '../helpers/wheel-builder.ts';
 
-/** Front axle 20 kN, rear axle 60 kN 2 m behind; patches 0.2 m × 0.4 m, 1.2 m apart. */
-const CART: VehicleInput = {
-  id: 'cart',
-  name: 'Cart',
-  axles: [
-    { atM: 0, loadKN: 20, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-    { atM: 2, loadKN: 60, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-  ],
-  pad: null,
-  radiusM: 4,
-};
-const LANE = buildUp('lane', [
-  layer('protection', 0.01, { saturatedFixedKNm2: 0.05 }),
-  layer('base course', 0.3, { saturatedPerMKNm3: 20 }),
-  layer('surfacing', 0.1, { saturatedPerMKNm3: 25 }),
-]);
 const THIN = buildUp('thin', [layer('base course', 0.1, { saturatedPerMKNm3: 20 })]);
-const SPREADS: readonly WheelLayer[] = [
-  { dispersal: 0, bearingKPa: null },
-  { dispersal: 0.5, bearingKPa: 100 },
-  { dispersal: 1, bearingKPa: 1000 },
-];
+const { lane: LANE, spreads: SPREADS } = PROTECTED;
 const THIN_SPREADS: readonly WheelLayer[] = [{ dispersal: 0.5, bearingKPa: 400 }];
 
 function laid(over: Partial<DeckInput> = {}) {
@@ -45,15 +26,11 @@ function laid(over: Partial<DeckInput> = {}) {
   );
 }
 
-function run(route: readonly number[], over: Partial<WheelRun> = {}): WheelRun {
-  return { id: 'F', vehicle: CART, route: Float64Array.from(route), stage: null, dynamicFactor: 1, ...over };
-}
-
 const on = (frontM: number): WheelStand => ({ frontM, on: 'wheels' });
 
 describe('a cart on slabs of 0.1 m at 1:1 over 0.3 m of base course at 1:2', () => {
   // Line from x = 1: the front axle at x = 1 + 6.5, the rear one 2 m behind
-  const pose = runPose(laid(), run([1, 2, 15, 2]), [SPREADS], on(6.5));
+  const pose = runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], on(6.5));
   const rearLeft = pose.wheels[2];
 
   it('stands with its axles where the line says, wheels 0.6 m left and right', () => {
@@ -96,7 +73,7 @@ describe('a cart on slabs of 0.1 m at 1:1 over 0.3 m of base course at 1:2', () 
 });
 
 it('before the start of its line a wheel presses but is not looked at beside it', () => {
-  const pose = runPose(laid(), run([1, 2, 15, 2]), [SPREADS], on(0.5));
+  const pose = runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], on(0.5));
   expect(pose.wheels.map((wheel) => wheel.onLine)).toEqual([true, true, false, false]);
   // Rear axle at x = -0.5: off the deck
   expect(pose.wheels[2].surfaceM).toBeNull();
@@ -105,7 +82,7 @@ it('before the start of its line a wheel presses but is not looked at beside it'
 
 it('in a stage it stands on what lies there then', () => {
   const stages = [stage('S1', [place(['protection'])]), stage('S2', [place(['base course'])]), stage('S3', [place(['surfacing'])])];
-  const pose = runPose(laid({ stages }), run([1, 2, 15, 2], { stage: 1 }), [SPREADS], on(6));
+  const pose = runPose(laid({ stages }), cartRun([1, 2, 15, 2], { stage: 1 }), [SPREADS], on(6));
   expect(pose.wheels[0].surfaceM).toBeCloseTo(0.31, 9);
   expect(pose.wheels[0].grounds[0].tops.map((top) => top.layer)).toEqual([1, 0, -1]);
 });
@@ -114,14 +91,14 @@ describe('a support', () => {
   const ladder: VehicleInput = { ...CART, pad: { loadKN: 144, sizeM: [0.4, 0.45] } };
 
   it('presses 144 kN on 0.18 m²', () => {
-    const pose = runPose(laid(), run([1, 2, 15, 2], { vehicle: ladder }), [SPREADS], { frontM: 3, on: 'support' });
+    const pose = runPose(laid(), cartRun([1, 2, 15, 2], { vehicle: ladder }), [SPREADS], { frontM: 3, on: 'support' });
     expect(pose.axles).toEqual([]);
     expect(pose.wheels.map(({ x, y }) => [x, y])).toEqual([[4, 2]]);
     expect(pose.wheels[0].grounds[0].tops[0].wheelsKPa).toBeCloseTo(800, 9);
   });
 
   it('is refused where the vehicle has none', () => {
-    expect(() => runPose(laid(), run([1, 2, 15, 2]), [SPREADS], { frontM: 3, on: 'support' })).toThrow(RangeError);
+    expect(() => runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], { frontM: 3, on: 'support' })).toThrow(RangeError);
   });
 });
 
@@ -139,7 +116,7 @@ describe('over all places the greatest is that of the envelope', () => {
 
   it.each(cases)('%s', (_, over, route, layers) => {
     const evaluation = laid(over);
-    const one = run(route);
+    const one = cartRun(route);
     const envelope = wheelEnvelope(evaluation, one, layers);
     const greatest = new Map<string, number>();
     let membrane = 0;

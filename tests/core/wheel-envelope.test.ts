@@ -2,31 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/core/evaluate.ts';
 import { wheelEnvelope } from '../../src/core/wheel-envelope.ts';
 import type { DeckInput } from '../../src/model/deck-input.ts';
-import type { VehicleInput, WheelLayer, WheelRun } from '../../src/model/wheel-input.ts';
 import { bay, box, buildUp, deck, layer, place, stage, zone } from '../helpers/deck-builder.ts';
+import { CART, cartRun, PROTECTED } from '../helpers/wheel-builder.ts';
 
-/** Front axle 20 kN, rear axle 60 kN 2 m behind; patches 0.2 m × 0.4 m, 1.2 m apart. */
-const CART: VehicleInput = {
-  id: 'cart',
-  name: 'Cart',
-  axles: [
-    { atM: 0, loadKN: 20, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-    { atM: 2, loadKN: 60, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-  ],
-  pad: null,
-  radiusM: 4,
-};
-
-const LANE = buildUp('lane', [
-  layer('protection', 0.01, { saturatedFixedKNm2: 0.05 }),
-  layer('base course', 0.3, { saturatedPerMKNm3: 20 }),
-  layer('surfacing', 0.1, { saturatedPerMKNm3: 25 }),
-]);
-const SPREADS: readonly WheelLayer[] = [
-  { dispersal: 0, bearingKPa: null },
-  { dispersal: 0.5, bearingKPa: 100 },
-  { dispersal: 1, bearingKPa: 1000 },
-];
+const { lane: LANE, spreads: SPREADS } = PROTECTED;
 
 /** 16 m × 4 m in cells of 0.25 m, two bays of 8 m. */
 function laid(over: Partial<DeckInput> = {}) {
@@ -41,12 +20,8 @@ function laid(over: Partial<DeckInput> = {}) {
   );
 }
 
-function run(route: readonly number[], over: Partial<WheelRun> = {}): WheelRun {
-  return { id: 'F', vehicle: CART, route: Float64Array.from(route), stage: null, dynamicFactor: 1, ...over };
-}
-
 describe('along a straight line on slabs of 0.1 m at 1:1 and 0.3 m of base course at 1:2', () => {
-  const found = wheelEnvelope(laid(), run([1, 2, 15, 2]), [SPREADS]);
+  const found = wheelEnvelope(laid(), cartRun([1, 2, 15, 2]), [SPREADS]);
 
   it('presses 30 kN on 0.08 m² of the slabs, on 0.4 · 0.6 of the base, on 0.7 · 0.9 of the membrane', () => {
     const [slab, base, sheet] = found.layers;
@@ -72,7 +47,7 @@ describe('along a straight line on slabs of 0.1 m at 1:1 and 0.3 m of base cours
   });
 
   it('a dynamic factor multiplies the pressure of wheels, not what stands in a bay, nor the weight above', () => {
-    const faster = wheelEnvelope(laid(), run([1, 2, 15, 2], { dynamicFactor: 1.4 }), [SPREADS]);
+    const faster = wheelEnvelope(laid(), cartRun([1, 2, 15, 2], { dynamicFactor: 1.4 }), [SPREADS]);
     expect(faster.layers[1].kPa).toBeCloseTo(1.4 * 125 + 2.5, 9);
     expect(faster.bays[0].standingKN).toBeCloseTo(80, 9);
   });
@@ -88,7 +63,7 @@ describe('along a straight line on slabs of 0.1 m at 1:1 and 0.3 m of base cours
 
 it('wheels deep down press together: 1.2 m apart, grown to 1.4 m across', () => {
   const deep = buildUp('deep', [layer('light fill', 1)]);
-  const found = wheelEnvelope(laid({ zones: [zone('Z', box(0, 0, 16, 4), deep)] }), run([1, 2, 15, 2]), [
+  const found = wheelEnvelope(laid({ zones: [zone('Z', box(0, 0, 16, 4), deep)] }), cartRun([1, 2, 15, 2]), [
     [{ dispersal: 0.5, bearingKPa: null }],
   ]);
   // Patches 1.2 m × 1.4 m: the two rear wheels 2 · 30/1.68; the front ones, 2 m ahead, stay away
@@ -101,7 +76,7 @@ it('where the make-up layer is thinnest the membrane is pressed most', () => {
   // Finish 0.2 + 0.025 x: at x = 1 it is 0.225 m, at x = 15 it is 0.575 m
   const finish = { kind: 'plane', x: 0, y: 0, z: 0.2, slopeX: 0.025, slopeY: 0 } as const;
   const on = laid({ zones: [zone('Z', box(0, 0, 16, 4), fill, { finish })] });
-  const found = wheelEnvelope(on, run([1, 2, 15, 2]), [[{ dispersal: 0.5, bearingKPa: null }]]);
+  const found = wheelEnvelope(on, cartRun([1, 2, 15, 2]), [[{ dispersal: 0.5, bearingKPa: null }]]);
   // Rear axle at x = 1, in the cell with its centre at 1.125: 0.228125 m
   const grown = 0.228125;
   expect(found.membrane?.x).toBeCloseTo(1, 9);
@@ -113,10 +88,10 @@ describe('in a stage', () => {
   const on = laid({ stages });
 
   it('presses on what lies there then', () => {
-    const first = wheelEnvelope(on, run([1, 2, 15, 2], { stage: 0 }), [SPREADS]);
+    const first = wheelEnvelope(on, cartRun([1, 2, 15, 2], { stage: 0 }), [SPREADS]);
     expect(first.layers.map((peak) => peak.layer)).toEqual([0]);
     expect(first.membrane?.wheelsKPa).toBeCloseTo(375, 9);
-    const second = wheelEnvelope(on, run([1, 2, 15, 2], { stage: 1 }), [SPREADS]);
+    const second = wheelEnvelope(on, cartRun([1, 2, 15, 2], { stage: 1 }), [SPREADS]);
     expect(second.layers.map((peak) => peak.layer)).toEqual([1, 0]);
     expect(second.layers[0].kPa).toBeCloseTo(375, 9);
     // 0.3 · 0.5 on every side
@@ -126,7 +101,7 @@ describe('in a stage', () => {
 
 describe('lines at the rim', () => {
   it('a line shorter than the wheelbase: every axle travels it, and the bay carries the whole vehicle', () => {
-    const found = wheelEnvelope(laid(), run([4, 2, 5, 2]), [SPREADS]);
+    const found = wheelEnvelope(laid(), cartRun([4, 2, 5, 2]), [SPREADS]);
     expect(found.layers[0].wheelsKPa).toBeCloseTo(375, 9);
     expect(found.bays).toHaveLength(1);
     expect(found.bays[0].standingKN).toBeCloseTo(80, 9);
@@ -135,18 +110,18 @@ describe('lines at the rim', () => {
   it('beyond the end of the line nothing is looked at', () => {
     const zones = [zone('Z', box(0, 0, 8, 4), LANE), zone('soft', box(8, 0, 16, 4), LANE)];
     // The front patch ends at 7.6 and has grown to 7.85 on the membrane
-    const found = wheelEnvelope(laid({ zones }), run([1, 2, 7.5, 2]), [SPREADS, SPREADS]);
+    const found = wheelEnvelope(laid({ zones }), cartRun([1, 2, 7.5, 2]), [SPREADS, SPREADS]);
     expect(found.layers.every((peak) => peak.zone === 0)).toBe(true);
     expect(found.bays.map((entry) => entry.bay)).toEqual([0]);
   });
 
   it('off the deck nothing is pressed', () => {
-    const found = wheelEnvelope(laid(), run([1, 30, 15, 30]), [SPREADS]);
+    const found = wheelEnvelope(laid(), cartRun([1, 30, 15, 30]), [SPREADS]);
     expect(found).toEqual({ membrane: null, bays: [], layers: [] });
   });
 
   it('on bare deck the membrane takes the wheel itself', () => {
-    const found = wheelEnvelope(laid({ zones: [] }), run([1, 2, 15, 2]), []);
+    const found = wheelEnvelope(laid({ zones: [] }), cartRun([1, 2, 15, 2]), []);
     expect(found.membrane?.wheelsKPa).toBeCloseTo(375, 9);
     expect(found.layers).toEqual([]);
   });
@@ -155,7 +130,7 @@ describe('lines at the rim', () => {
 it('a support of 144 kN presses alone: 800 kPa on 0.18 m², as a square', () => {
   const side = Math.sqrt(0.18);
   const vehicle = { ...CART, pad: { loadKN: 144, sizeM: [side, side] as const } };
-  const found = wheelEnvelope(laid(), run([1, 2, 15, 2], { vehicle, dynamicFactor: 1.4 }), [SPREADS]);
+  const found = wheelEnvelope(laid(), cartRun([1, 2, 15, 2], { vehicle, dynamicFactor: 1.4 }), [SPREADS]);
   // Static, whatever the factor; 0.1 m of slab on every side
   expect(found.layers[0].wheelsKPa).toBeCloseTo(800, 9);
   expect(found.layers[1].wheelsKPa).toBeCloseTo(144 / (side + 0.2) ** 2, 9);
@@ -163,7 +138,7 @@ it('a support of 144 kN presses alone: 800 kPa on 0.18 m², as a square', () => 
 });
 
 it('finer cells find the same, step by step', () => {
-  const on = (cellM: number) => wheelEnvelope(laid({ cellM }), run([1, 1, 9, 1, 9, 3]), [SPREADS]).membrane?.wheelsKPa ?? 0;
+  const on = (cellM: number) => wheelEnvelope(laid({ cellM }), cartRun([1, 1, 9, 1, 9, 3]), [SPREADS]).membrane?.wheelsKPa ?? 0;
   const [coarse, fine] = [on(0.25), on(0.05)];
   expect(coarse).toBeGreaterThan(0);
   expect(Math.abs(fine / coarse - 1)).toBeLessThan(1e-9);

@@ -6,40 +6,23 @@ import { patchKPa, patchRing } from '../../src/core/loads/wheel-stress.ts';
 import { wheelEnvelope } from '../../src/core/wheel-envelope.ts';
 import { wheelMap } from '../../src/core/wheel-map.ts';
 import { CELL_NO_DATA, CELL_ON_DECK, CELL_OVER } from '../../src/model/maps.ts';
-import type { VehicleInput, WheelLayer, WheelRun } from '../../src/model/wheel-input.ts';
+import type { WheelLayer, WheelRun } from '../../src/model/wheel-input.ts';
 import { bay, box, buildUp, deck, layer, zone } from '../helpers/deck-builder.ts';
+import { CART, COURSES_ONLY, cartRun } from '../helpers/wheel-builder.ts';
 
-/** Front axle 20 kN, rear axle 60 kN 2 m behind; patches 0.2 m × 0.4 m, 1.2 m apart. */
-const CART: VehicleInput = {
-  id: 'cart',
-  name: 'Cart',
-  axles: [
-    { atM: 0, loadKN: 20, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-    { atM: 2, loadKN: 60, wheels: 2, trackM: 1.2, alongM: 0.2, acrossM: 0.4 },
-  ],
-  pad: null,
-  radiusM: 4,
-};
-const LANE = buildUp('lane', [layer('base course', 0.3, { saturatedPerMKNm3: 20 }), layer('surfacing', 0.1, { saturatedPerMKNm3: 25 })]);
-const SPREADS: readonly WheelLayer[] = [
-  { dispersal: 0.5, bearingKPa: 100 },
-  { dispersal: 1, bearingKPa: 1000 },
-];
+const { lane: LANE, spreads: SPREADS } = COURSES_ONLY;
 
 /** 16 m × 4 m. */
 function laid(cellM: number, zones = [zone('Z', box(0, 0, 16, 4), LANE)]) {
   return evaluate(deck({ cellM, deck: box(0, 0, 16, 4), bays: [bay('B', box(0, 0, 16, 4))], zones }));
 }
-const run = (route: readonly number[], over: Partial<WheelRun> = {}): WheelRun => {
-  return { id: 'F', vehicle: CART, route: Float64Array.from(route), stage: null, dynamicFactor: 1, ...over };
-};
 const wheels = (layers: readonly (readonly WheelLayer[])[], ...runs: readonly WheelRun[]) => ({ runs, layers });
 /** Value of the cell that holds a point. */
 const at = (values: Float32Array, cellM: number, x: number, y: number) =>
   values[Math.floor(y / cellM) * Math.round(16 / cellM) + Math.floor(x / cellM)];
 
 describe('on the membrane, patches of 0.7 m × 0.9 m', () => {
-  const map = wheelMap(laid(0.25), 'wheel-membrane', wheels([SPREADS], run([1, 2, 15, 2])), null);
+  const map = wheelMap(laid(0.25), 'wheel-membrane', wheels([SPREADS], cartRun([1, 2, 15, 2])), null);
 
   it('is the pressure itself in cells that a patch covers whole, and its share in others', () => {
     // 30 kN / (0.7 · 0.9); the left wheel's patch reaches across from y = 2.15 to 3.05
@@ -69,7 +52,7 @@ describe('on the membrane, patches of 0.7 m × 0.9 m', () => {
 it('where patches overlap their pressures add: 1.4 m wide, 1.2 m apart', () => {
   const deep = buildUp('deep', [layer('light fill', 1)]);
   const on = laid(0.25, [zone('Z', box(0, 0, 16, 4), deep)]);
-  const map = wheelMap(on, 'wheel-membrane', wheels([[{ dispersal: 0.5, bearingKPa: null }]], run([1, 2, 15, 2])), null);
+  const map = wheelMap(on, 'wheel-membrane', wheels([[{ dispersal: 0.5, bearingKPa: null }]], cartRun([1, 2, 15, 2])), null);
   // 30 kN / (1.2 · 1.4) each; of the cells from 2 to 2.25 the first 0.1 lies under both
   const one = 30 / 1.68;
   expect(at(map.values, 0.25, 8, 2.1)).toBeCloseTo((one * (2 * 0.1 + 0.15)) / 0.25, 4);
@@ -77,7 +60,7 @@ it('where patches overlap their pressures add: 1.4 m wide, 1.2 m apart', () => {
 });
 
 describe('bearing used', () => {
-  const used = (cellM: number) => wheelMap(laid(cellM), 'wheel-bearing', wheels([SPREADS], run([1, 2, 15, 2])), null);
+  const used = (cellM: number) => wheelMap(laid(cellM), 'wheel-bearing', wheels([SPREADS], cartRun([1, 2, 15, 2])), null);
 
   it('tells the layer that is used most: base course of 100 kPa under 0.1 m of slabs', () => {
     const map = used(0.25);
@@ -88,7 +71,7 @@ describe('bearing used', () => {
   });
 
   it('comes to the envelope’s peak as cells get smaller, and never above it', () => {
-    const { layers } = wheelEnvelope(laid(0.25), run([1, 2, 15, 2]), [SPREADS]);
+    const { layers } = wheelEnvelope(laid(0.25), cartRun([1, 2, 15, 2]), [SPREADS]);
     const exact = Math.max(...layers.map(({ kPa, permittedKPa }) => kPa / (permittedKPa ?? Number.POSITIVE_INFINITY)));
     // 125 + 2.5 of 100 kPa
     expect(exact).toBeCloseTo(1.275, 9);
@@ -104,7 +87,7 @@ describe('bearing used', () => {
     const thin = buildUp('thin', [layer('base course', 0.1, { saturatedPerMKNm3: 20 })]);
     const zones = [zone('Z', box(0, 0, 16, 2.75), LANE), zone('N', box(0, 2.75, 16, 4), thin)];
     const layers = [SPREADS, [{ dispersal: 0.5, bearingKPa: 500 }]];
-    const map = wheelMap(laid(0.05, zones), 'wheel-bearing', wheels(layers, run([1, 2, 15, 2])), null);
+    const map = wheelMap(laid(0.05, zones), 'wheel-bearing', wheels(layers, cartRun([1, 2, 15, 2])), null);
     // The left tyre reaches to y = 2.8: 30 kN on 0.2 m × 0.4 m of the thin zone's top, nothing above
     expect(at(map.values, 0.05, 8.02, 2.77)).toBeCloseTo(375 / 500, 4);
     expect(at(map.values, 0.05, 8.02, 2.83)).toBeNaN();
@@ -112,7 +95,7 @@ describe('bearing used', () => {
 });
 
 it('only plant of the stage asked for counts', () => {
-  const map = wheelMap(laid(0.25), 'wheel-membrane', wheels([SPREADS], run([1, 2, 15, 2], { stage: 0 })), null);
+  const map = wheelMap(laid(0.25), 'wheel-membrane', wheels([SPREADS], cartRun([1, 2, 15, 2], { stage: 0 })), null);
   expect(map.dataCells).toBe(0);
   expect(() => wheelMap(laid(0.25), 'wheel-membrane', wheels([SPREADS]), 99)).toThrow(RangeError);
 });

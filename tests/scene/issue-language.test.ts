@@ -4,28 +4,11 @@ import { describe, expect, it } from 'vitest';
 import type { Issue } from '../../src/model/issue.ts';
 import { issueIn } from '../../src/scene/issue-language.ts';
 import { parseScene } from '../../src/scene/parse-scene.ts';
-import { BUILD_UP_CASES, SITE_CASES } from './build-up-cases.ts';
-import { SHAPE_OF_FILE_CASES } from './key-cases.ts';
-import { LEVEL_CASES } from './level-cases.ts';
-import { NAME_CASES } from './name-cases.ts';
+import { SCENE_CASES } from './scene-cases.ts';
 import { fullScene, KNOWN } from './scenes.ts';
-import { SET_UP_CASES } from './set-up-cases.ts';
-import { SHAPE_CASES } from './shape-cases.ts';
 import { TEXT_CASES } from './text-cases.ts';
-import { WALL_CASES } from './wall-cases.ts';
-import { WATER_CASES } from './water-cases.ts';
 
-const SCENES = [
-  ...SHAPE_OF_FILE_CASES,
-  ...NAME_CASES,
-  ...SHAPE_CASES,
-  ...LEVEL_CASES,
-  ...BUILD_UP_CASES,
-  ...SITE_CASES,
-  ...WALL_CASES,
-  ...WATER_CASES,
-  ...SET_UP_CASES,
-].map(({ put }) => {
+const SCENES = SCENE_CASES.map(({ put }) => {
   const scene = fullScene();
   put(scene);
   return JSON.stringify(scene);

@@ -4,28 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { issueLine } from '../../src/model/issue.ts';
 import { SCENE_ISSUE_CODES } from '../../src/scene/issue-codes.ts';
 import { parseScene } from '../../src/scene/parse-scene.ts';
-import { BUILD_UP_CASES, SITE_CASES } from './build-up-cases.ts';
-import { SHAPE_OF_FILE_CASES } from './key-cases.ts';
-import { LEVEL_CASES } from './level-cases.ts';
-import { NAME_CASES } from './name-cases.ts';
+import { SCENE_CASES } from './scene-cases.ts';
 import { fullScene, KNOWN } from './scenes.ts';
-import { SET_UP_CASES } from './set-up-cases.ts';
-import { SHAPE_CASES } from './shape-cases.ts';
 import { TEXT_CASES } from './text-cases.ts';
-import { WALL_CASES } from './wall-cases.ts';
-import { WATER_CASES } from './water-cases.ts';
-
-const SCENE_CASES = [
-  ...SHAPE_OF_FILE_CASES,
-  ...NAME_CASES,
-  ...SHAPE_CASES,
-  ...LEVEL_CASES,
-  ...BUILD_UP_CASES,
-  ...SITE_CASES,
-  ...WALL_CASES,
-  ...WATER_CASES,
-  ...SET_UP_CASES,
-];
 
 describe('texts that are no scene', () => {
   it.each(TEXT_CASES.map((one) => [one.code, one.text.slice(0, 40), one] as const))('%s: %j', (code, _, { text, path, line, says }) => {
