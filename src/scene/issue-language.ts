@@ -34,6 +34,8 @@ function told(text: string, phrases: readonly Compiled[]): string | null {
     if (!found) continue;
     return german.replace(SLOT, (_, key: string) => {
       const value = found[keys.indexOf(key) + 1] ?? '';
+      // A long list of names ends in how many are left out.
+      if (key === 'list') return value.replace(/ and (\d+) more$/, ' (und $1 weitere)');
       return key.endsWith('*') ? (told(value, THINGS) ?? value) : value;
     });
   }
