@@ -74,6 +74,7 @@ describe('a boundary dragged', () => {
     expect(after.sum.saturatedKNm2 - before.sum.saturatedKNm2).toBeCloseTo((1600 * (mm / 1000) * 9.81) / 1000, 9);
     expect(after.sum.dryKNm2 - before.sum.dryKNm2).toBeCloseTo((1150 * (mm / 1000) * 9.81) / 1000, 9);
     await page
+      .locator('.bu-live')
       .getByText(`${after.sum.saturatedKNm2.toFixed(2)}\u202FkN/m²`)
       .first()
       .waitFor();
