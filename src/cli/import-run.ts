@@ -1,6 +1,7 @@
 /** `import` on the command line: what was read, asked, changed; on wish the draft of a scene. */
 
 import { type Draft, draftIssues, draftScene } from '../import/draft-scene.ts';
+import { guessRoles } from '../import/guess-roles.ts';
 import { importIn, kindIn } from '../import/import-language.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
@@ -92,6 +93,7 @@ function importText(result: ImportResult, draft: Draft | null, language: Languag
     Object.entries(entries)
       .map(([kind, count]) => `${count} ${kindIn(kind, language)}`)
       .join(', ') || '-';
+  const guesses = guessRoles(result);
   const open = openOf(result);
   const settled = result.questions.filter((question) => !open.includes(question));
   const lines = [
@@ -105,8 +107,9 @@ function importText(result: ImportResult, draft: Draft | null, language: Languag
         String(shapes.length),
         counts(used),
         counts(ignored),
+        guesses.get(name) ?? '-',
       ]),
-      'lrll',
+      'lrlll',
     ),
     '',
     ...section(calls.open(open.length), open.flatMap(questionLines)),

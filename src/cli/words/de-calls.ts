@@ -17,7 +17,7 @@ export const CALLS_DE: CallWords = {
   drawing: (name, kind, points) => `${name}: ${kind}, ${points} Punkte`,
   size: (width, height, place) => `${width} × ${height} m ab ${place}`,
   layers: 'Layer',
-  layersHead: ['Layer', 'Formen', 'gelesen', 'weggelassen'],
+  layersHead: ['Layer', 'Formen', 'gelesen', 'weggelassen', 'wohl als'],
   layerOff: (name) => `${name} (ausgeschaltet)`,
   open: (count) => `Offene Fragen: ${count} (angenommen ist das Wahrscheinlichste; Antwort mit --answer ID=WERT)`,
   settled: 'Geklärt',

@@ -34,7 +34,7 @@ export const CALLS_EN = {
   drawing: (name: string, kind: string, points: number) => `${name}: ${kind}, ${points} points`,
   size: (width: string, height: string, place: string) => `${width} × ${height} m from ${place}`,
   layers: 'Layers',
-  layersHead: ['layer', 'shapes', 'used', 'left out'],
+  layersHead: ['layer', 'shapes', 'used', 'left out', 'likely role'],
   layerOff: (name: string) => `${name} (off)`,
   open: (count: number) => `Open questions: ${count} (the best guess was taken; answer with --answer ID=VALUE)`,
   settled: 'Settled',

@@ -1,7 +1,7 @@
 /** What becomes of the drawing: a new scene, parts of the open one, or lines under its plan; then it is taken over. */
 
 import { useId } from 'react';
-import { DRAWN_PARTS, type Taking } from '../../model/drawn-parts.ts';
+import { DRAWN_PARTS, type DrawnPart, type Taking } from '../../model/drawn-parts.ts';
 import type { ReadView } from '../../model/importer.ts';
 import type { Issue } from '../../model/issue.ts';
 import { IMPORT_TARGETS, type ImportTarget } from '../../store/import-store.ts';
@@ -79,6 +79,9 @@ function Targets() {
   );
 }
 
+/** Parts with a name, under which something was entered. */
+const KEEPS: ReadonlySet<DrawnPart> = new Set(['bays', 'zones', 'edges', 'columns', 'outlets', 'trees']);
+
 /** What is there to be taken, with a choice where the scene has such parts already. */
 function Parts() {
   const draft = useImports((state) => state.draft);
@@ -91,7 +94,7 @@ function Parts() {
   if (parts.length === 0) return null;
   const takings = takingsOf(draft, chosen);
   const into = target === 'into' ? scene : undefined;
-  const replaces = into !== undefined && parts.some((part) => takings[part] === 'replace' && hasPart(into, part));
+  const replaces = into !== undefined && parts.some((part) => KEEPS.has(part) && takings[part] === 'replace' && hasPart(into, part));
   return (
     <div>
       <h4 className="import-parts-title">{t.imports.parts}</h4>
