@@ -74,8 +74,9 @@ function Input({ field, entries, onSet }: FieldProps) {
           onCommit={onSet}
         />
       );
-    case 'text':
     case 'date':
+      return <DateInput label={label} value={typeof value === 'string' ? value : ''} onSet={onSet} />;
+    case 'text':
       return (
         <TextField
           label={label}
@@ -107,6 +108,15 @@ function NumberInput({
 }) {
   const { path, unit, decimals, min, max, optional = false } = field;
   return <QuantityField {...{ label: t.draw.field(path), value, unit, decimals, min, max, optional }} onCommit={onSet} />;
+}
+
+const ISO_DATE = /^\d{4}-\d\d-\d\d$/;
+
+/** Chosen from a calendar; what the file has that is no date stays a text. */
+function DateInput({ label, value, onSet }: { readonly label: string; readonly value: string; readonly onSet: FieldProps['onSet'] }) {
+  const set = (text: string) => onSet(text === '' ? undefined : text);
+  if (value !== '' && !ISO_DATE.test(value)) return <TextField label={label} value={value} onCommit={set} />;
+  return <input type="date" className="text-field" aria-label={label} value={value} onChange={({ target }) => set(target.value)} />;
 }
 
 /** Said, denied or not said: these are three things. */

@@ -16,6 +16,7 @@ import { PartsSheet } from './PartsSheet.tsx';
 import { PlanSurface } from './PlanSurface.tsx';
 import { PlanTools } from './PlanTools.tsx';
 import { PlanContext, planStoreOf, usePlan } from './plan-context.ts';
+import { usePointing } from './use-pointing.ts';
 
 export function PlanEditor() {
   const { view } = useStores();
@@ -30,6 +31,7 @@ function Plan() {
   const snapshot = useScene((state) => state.snapshot);
   const wide = usePlan((state) => state.wide);
   const drawing = usePlan((state) => state.tool !== 'choose');
+  usePointing(snapshot);
   if (snapshot === null) return null;
   return (
     <div className="plan-editor" data-wide={wide}>

@@ -6,7 +6,7 @@ import { withPoints } from '../../edit/plan-shapes.ts';
 import { isSameList, type ListRef, type PlanPoint, type PointList, pointLists } from '../../edit/point-lists.ts';
 import { isRefused } from '../../edit/refusal.ts';
 import { insertedVertex } from '../../edit/shared-vertices.ts';
-import { withEdgeLength } from '../../edit/typed-shape.ts';
+import { angleDeg, withAngle, withEdgeLength } from '../../edit/typed-shape.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import { dropped, flatPoint } from '../facts/plan-drag.ts';
@@ -62,7 +62,9 @@ function ListTable({ list, one }: { readonly list: PointList; readonly one: Sele
             <th scope="col">{t.draw.chosen.point}</th>
             <th scope="col">x [m]</th>
             <th scope="col">y [m]</th>
+            {hasLevels(list) && <th scope="col">{t.draw.field('levelM')} [m]</th>}
             {form !== 'point' && <th scope="col">{t.draw.chosen.toNext}</th>}
+            {form !== 'point' && <th scope="col">{t.draw.chosen.angle} [°]</th>}
             {form !== 'point' && <td />}
           </tr>
         </thead>
@@ -75,6 +77,9 @@ function ListTable({ list, one }: { readonly list: PointList; readonly one: Sele
     </>
   );
 }
+
+/** Points of breaklines have levels of their own; that of a spot stands with its properties. */
+const hasLevels = ({ part, form }: PointList) => part === 'levels' && form === 'line';
 
 interface RowProps {
   readonly list: PointList;
@@ -109,6 +114,22 @@ function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'in
         },
         stepOf('move', one.part, [one.id]),
       );
+    },
+    raise(levelM: number) {
+      void edits.run((scene) => {
+        const now = pointLists(scene).find((other) => isSameList(other, of));
+        if (now === undefined) return { refused: 'no such part' };
+        const next = now.points.map((each, i): PlanPoint => (i === index ? [each[0], each[1], levelM] : each));
+        return { patch: withPoints(scene, one, next, piece) };
+      }, step);
+    },
+    turnTo(angle: number) {
+      void edits.run((scene) => {
+        const now = pointLists(scene).find((other) => isSameList(other, of));
+        if (now === undefined) return { refused: 'no such part' };
+        const next = withAngle({ points: now.points, closed: form === 'area' }, index, angle, 'after');
+        return isRefused(next) ? next : { patch: withPoints(scene, one, next, piece) };
+      }, step);
     },
     lengthTo(lengthM: number) {
       void edits.run((scene) => {
@@ -149,6 +170,7 @@ function PointRow({ list, one, index, point, chosen }: RowProps) {
   const next = points[(index + 1) % points.length] ?? point;
   const lengthM = Math.hypot(next[0] - point[0], next[1] - point[1]);
   const number = index + 1;
+  const angle = form === 'point' ? null : angleDeg({ points, closed: form === 'area' }, index);
   return (
     <tr data-picked={chosen} lang={language}>
       <th scope="row">
@@ -162,6 +184,11 @@ function PointRow({ list, one, index, point, chosen }: RowProps) {
       <td>
         <QuantityField label={t.draw.chosen.y(number)} value={point[1]} {...PLACE} onCommit={(to = 0) => point_.put(1, to)} />
       </td>
+      {hasLevels(list) && (
+        <td>
+          <QuantityField label={t.draw.chosen.level(number)} value={point[2]} {...PLACE} onCommit={(to = 0) => point_.raise(to)} />
+        </td>
+      )}
       {form !== 'point' && (
         <td>
           {!isLast && (
@@ -173,6 +200,21 @@ function PointRow({ list, one, index, point, chosen }: RowProps) {
               min={0.001}
               max={5000}
               onCommit={(to) => to !== undefined && point_.lengthTo(to)}
+            />
+          )}
+        </td>
+      )}
+      {form !== 'point' && (
+        <td>
+          {angle !== null && (
+            <QuantityField
+              label={t.draw.chosen.angleAt(number)}
+              value={angle}
+              unit="°"
+              decimals={1}
+              min={0.1}
+              max={359.9}
+              onCommit={(to) => to !== undefined && point_.turnTo(to)}
             />
           )}
         </td>

@@ -174,6 +174,8 @@ export const draw: Texts['draw'] = {
     hole: (number) => `Aussparung ${number}`,
     building: 'Fuß des Gebäudes',
     point: 'Punkt',
+    angle: 'Winkel',
+    angleAt: (point) => `Winkel an Punkt ${point}`,
     toNext: 'Zum nächsten',
     x: (point) => `x von Punkt ${point}`,
     y: (point) => `y von Punkt ${point}`,

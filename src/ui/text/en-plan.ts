@@ -175,6 +175,8 @@ export const draw = {
     hole: (number: number) => `Hole ${number}`,
     building: 'Foot of the building',
     point: 'Point',
+    angle: 'Angle',
+    angleAt: (point: number) => `Angle at point ${point}`,
     toNext: 'To next',
     x: (point: number) => `x of point ${point}`,
     y: (point: number) => `y of point ${point}`,
