@@ -61,7 +61,7 @@ describe('a file that is not a scene', () => {
         .locator('input[type=file]')
         .first()
         .setInputFiles({ name: 'bad.scene.json', mimeType: 'application/json', buffer: Buffer.from(bad) });
-      const dialog = page.getByRole('dialog');
+      const dialog = page.getByRole('dialog', { name: 'bad.scene.json was not opened' });
       await dialog.waitFor();
       const shown = (await dialog.textContent()) ?? '';
       const mend = /Did you mean "[^"]+"\?/.exec(said)?.[0];
