@@ -166,6 +166,7 @@ function coverFacts(on: Evaluation): FindingFact[] {
     area('zone.overlap', { zone: on.input.zones[a].id, ...at(on, cell) }, areaM2, { other: on.input.zones[b].id });
   }
   on.input.zones.forEach((zone, z) => {
+    if (zone.buildUp.layers.length === 0) area('zone.gap', { zone: zone.id }, zones[z].areaM2, {});
     area('zone.outside', { zone: zone.id }, zones[z].outsideM2, {});
   });
   on.input.objects.forEach((object, o) => {

@@ -68,10 +68,10 @@ interface LayerCase {
 
 function checkBuildUp(buildup: SceneBuildUp, path: Path, known: KnownIds, issues: IssueList): void {
   if (buildup.layers.length === 0) {
-    issues.error('BUILDUP_EMPTY', [...path, 'layers'], () => ({
+    issues.warning('BUILDUP_EMPTY', [...path, 'layers'], () => ({
       got: `no layers in build-up "${buildup.id}"`,
       expected: 'at least one layer, from bottom to top',
-      mend: 'Add its layers, or delete the build-up.',
+      mend: 'Add its layers; until then its zones count as bare deck.',
     }));
   }
   let firstRange: number | null = null;

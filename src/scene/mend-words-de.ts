@@ -24,7 +24,7 @@ export const MEND_DE: readonly Phrase[] = [
   ['Check the sign and the unit.', 'Vorzeichen und Einheit prüfen.'],
   ['Check the value.', 'Den Wert prüfen.'],
   ['Check the two; metres are asked for.', 'Beide prüfen; verlangt sind Meter.'],
-  ['Add its layers, or delete the build-up.', 'Seine Lagen ergänzen oder den Aufbau löschen.'],
+  ['Add its layers; until then its zones count as bare deck.', 'Seine Lagen ergänzen; bis dahin zählen seine Zonen als leere Decke.'],
   ['Give this layer or the other one a single thickness.', 'Dieser oder der anderen Lage eine einzelne Dicke geben.'],
   ['Give the layer its thickness, or take it out of the build-up.', 'Der Lage ihre Dicke geben oder sie aus dem Aufbau nehmen.'],
   ['Add "thicknessMm" to the layer.', 'Der Lage "thicknessMm" geben.'],

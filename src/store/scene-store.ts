@@ -166,7 +166,8 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     if (edited === null) return;
     const { answer, travelled, told } = edited;
     if (!answer.ok && told) {
-      told(answer.issues);
+      // What the scene was warned of before is no reason.
+      told(answer.issues.filter(({ level }) => level === 'error'));
       return;
     }
     if (!answer.ok) {

@@ -9,6 +9,7 @@ export const BUILD_UP_CASES: readonly SceneCase[] = [
   {
     fault: 'no layers',
     code: 'BUILDUP_EMPTY',
+    level: 'warning',
     path: 'buildups[0].layers',
     says: ['build-up "lawn"'],
     put: (s) => {

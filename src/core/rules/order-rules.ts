@@ -22,6 +22,8 @@ export const ORDER_RULES: readonly BuildUpRule[] = [
 
 /** A root barrier may lie beneath the protection. */
 function unprotected(layers: readonly LayerFacts[]): Breach[] {
+  // Nothing lies there yet; that is told by itself.
+  if (layers.length === 0) return [];
   const lowest = layers.findIndex((layer) => layer.role !== 'root barrier');
   if (lowest >= 0 && layers[lowest].role === 'protection') return [];
   return [breachAt(lowest, { layer: layers[Math.max(0, lowest)]?.name ?? '' })];

@@ -51,7 +51,9 @@ export const FINDINGS_DE: RuleWords = {
       ? `Zone ${f.where.zone}: ${areaM2(f.value)} von ${areaM2(Number(f.facts.zoneM2))} liegen außerhalb ihrer Fertighöhen; dort gilt die Höhe des nächsten Höhenpunkts oder der nächsten Kante zwischen Punkten. Für den fehlenden Teil Höhen angeben.`
       : `${areaM2(f.value)} von ${areaM2(Number(f.facts.deckM2))} Decke liegen außerhalb der aufgemessenen Höhen; dort gilt die Höhe der nächsten aufgemessenen Kante. Den fehlenden Teil aufmessen.`,
   'zone.gap': (f) =>
-    `${f.facts.count === 1 ? 'Eine Lücke' : `${f.facts.count} Lücken`} zwischen Zonen, insgesamt ${areaM2(f.value)}${f.facts.count === 1 ? '' : `, die größte ${areaM2(Number(f.facts.largestM2))}`}: Dort liegt kein Aufbau, und seine Last zählt nicht. Die Lücke schließen oder angeben, was dort liegt.`,
+    f.where.zone
+      ? `Zone ${f.where.zone}: Ihr Aufbau hat noch keine Lagen, deshalb zählen ${areaM2(f.value)} als leere Decke. Lagen angeben.`
+      : `${f.facts.count === 1 ? 'Eine Lücke' : `${f.facts.count} Lücken`} zwischen Zonen, insgesamt ${areaM2(f.value)}${f.facts.count === 1 ? '' : `, die größte ${areaM2(Number(f.facts.largestM2))}`}: Dort liegt kein Aufbau, und seine Last zählt nicht. Die Lücke schließen oder angeben, was dort liegt.`,
   'zone.overlap': (f) =>
     `Zonen ${f.where.zone} und ${f.facts.other} überlappen sich um ${areaM2(f.value)}; dort zählen beide Aufbauten. Eine gemeinsame Kante zeichnen.`,
   'zone.outside': (f) => {

@@ -47,7 +47,9 @@ export const FINDINGS_EN: RuleWords = {
       ? `Zone ${f.where.zone}: ${areaM2(f.value)} of ${areaM2(Number(f.facts.zoneM2))} lie outside its finish levels; the level of the nearest finish spot or edge between spots is used there. Give levels for the missing part.`
       : `${areaM2(f.value)} of ${areaM2(Number(f.facts.deckM2))} deck lie outside the surveyed levels; the level of the nearest surveyed edge is used there. Survey the missing part.`,
   'zone.gap': (f) =>
-    `${f.facts.count === 1 ? 'One gap' : `${f.facts.count} gaps`} between zones, ${areaM2(f.value)} in all${f.facts.count === 1 ? '' : `, the largest ${areaM2(Number(f.facts.largestM2))}`}: no build-up lies there and its load counts as nothing. Close the gap or say what lies there.`,
+    f.where.zone
+      ? `Zone ${f.where.zone}: its build-up has no layers yet, so ${areaM2(f.value)} count as bare deck. Give it layers.`
+      : `${f.facts.count === 1 ? 'One gap' : `${f.facts.count} gaps`} between zones, ${areaM2(f.value)} in all${f.facts.count === 1 ? '' : `, the largest ${areaM2(Number(f.facts.largestM2))}`}: no build-up lies there and its load counts as nothing. Close the gap or say what lies there.`,
   'zone.overlap': (f) =>
     `Zones ${f.where.zone} and ${f.facts.other} overlap by ${areaM2(f.value)}; both build-ups are counted there. Draw one common edge.`,
   'zone.outside': (f) => {
