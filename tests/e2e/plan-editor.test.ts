@@ -19,7 +19,7 @@ beforeAll(async () => {
   opened = await openPage(browser, `${inject('base')}?scene=terrace&show=edit-plan`, { reducedMotion: true });
   page = opened.page;
   await untilReady(page);
-  await page.waitForSelector('.pe-drawing .pe-outline');
+  await page.waitForSelector('.pe-surface .pe-outline');
 });
 afterAll(async () => {
   await opened?.close();
@@ -30,7 +30,7 @@ type Point = readonly [number, number];
 
 /** Where a place of the deck is on the page [CSS px]: its outline is 9 m wide and 6 m high. */
 async function at(on: Page, [x, y]: Point): Promise<Point> {
-  const box = (await on.locator('.pe-drawing .pe-outline').boundingBox())!;
+  const box = (await on.locator('.pe-surface .pe-outline').boundingBox())!;
   // The box is that of the middle line of the outline.
   return [box.x + (x / 9) * box.width, box.y + box.height - (y / 6) * box.height];
 }
@@ -221,7 +221,7 @@ describe('by finger on a tablet', () => {
       reducedMotion: true,
     });
     await untilReady(tablet.page);
-    await tablet.page.waitForSelector('.pe-drawing .pe-outline');
+    await tablet.page.waitForSelector('.pe-surface .pe-outline');
     cdp = await tablet.context.newCDPSession(tablet.page);
   });
   afterAll(() => tablet?.close());
@@ -253,7 +253,7 @@ describe('by finger on a tablet', () => {
       [4.5, 6],
       [0, 6],
     ]);
-    const width = async () => (await on.locator('.pe-drawing .pe-outline').boundingBox())!.width;
+    const width = async () => (await on.locator('.pe-surface .pe-outline').boundingBox())!.width;
     const before = await width();
     const [x, y] = await at(on, [4.5, 3]);
     const fingers = (apart: number) => [

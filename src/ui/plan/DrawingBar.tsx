@@ -1,5 +1,6 @@
 /** While something is drawn: what to do next, finish and back, what the new part needs, and points typed instead of pointed at. */
 
+import { useShallow } from 'zustand/react/shallow';
 import { needsOf } from '../../edit/new-part.ts';
 import type { EditPart } from '../../model/history.ts';
 import { DRAWN_AS } from '../facts/drawn-kinds.ts';
@@ -14,7 +15,9 @@ import { TypedPoint } from './TypedPoint.tsx';
 import { formOf, LEAST_POINTS, usePlanDrawing } from './use-plan-drawing.ts';
 
 export function DrawingBar() {
-  const { tool, kind, rectangle, points, choose } = usePlan((state) => state);
+  const { tool, kind, rectangle, points, choose } = usePlan(
+    useShallow(({ tool, kind, rectangle, points, choose }) => ({ tool, kind, rectangle, points, choose })),
+  );
   const [one] = useView((state) => state.selected);
   const drawing = usePlanDrawing();
   if (tool === 'scale') return <ScaleBar />;

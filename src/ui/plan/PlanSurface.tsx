@@ -41,6 +41,19 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
   const [panX, panY] = surface?.panPx ?? [0, 0];
   return (
     <div className="pe-surface">
+      {/* A drawing of its own, so that what follows the pointer does not paint the scene anew. */}
+      <svg className="pe-static" aria-hidden="true">
+        {surface && (
+          <>
+            <PlanUnderlay surface={surface} originM={snapshot.originM} />
+            {!hidden.has('grid') && <PlanGrid surface={surface} size={size} originM={snapshot.originM} />}
+            <g transform={`translate(${panX} ${panY})`}>
+              <PlanScene snapshot={snapshot} stage={stage} hidden={hidden} scalePx={surface.scalePx} />
+              {!hidden.has('map') && <PlanTint snapshot={snapshot} scalePx={surface.scalePx} />}
+            </g>
+          </>
+        )}
+      </svg>
       <svg
         ref={svg}
         className="pe-drawing"
@@ -55,12 +68,6 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
       >
         {surface && (
           <>
-            <PlanUnderlay surface={surface} originM={snapshot.originM} />
-            {!hidden.has('grid') && <PlanGrid surface={surface} size={size} originM={snapshot.originM} />}
-            <g transform={`translate(${panX} ${panY})`}>
-              <PlanScene snapshot={snapshot} stage={stage} hidden={hidden} scalePx={surface.scalePx} />
-              {!hidden.has('map') && <PlanTint snapshot={snapshot} scalePx={surface.scalePx} />}
-            </g>
             <PlanChosen snapshot={snapshot} surface={surface} acts={acts} />
             <PlanDrawn originM={snapshot.originM} surface={surface} size={size} />
           </>

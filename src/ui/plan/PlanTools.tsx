@@ -1,6 +1,7 @@
 /** Tools of the plan: choose, draw what, how, and what catches. */
 
 import { type ReactNode, useId } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import { DRAWN_KINDS, type DrawnKind } from '../../store/plan-draw.ts';
 import { DRAWN_AS, KIND_GROUPS, type KindGroup, needsStage } from '../facts/drawn-kinds.ts';
 import { Icon, type IconName } from '../parts/Icon.tsx';
@@ -29,7 +30,19 @@ function ToolGroup({ children }: { readonly children: ReactNode }) {
 }
 
 export function PlanTools() {
-  const { tool, kind, rectangle, snapping, shared, wide, choose, draw, toggle } = usePlan((state) => state);
+  const { tool, kind, rectangle, snapping, shared, wide, choose, draw, toggle } = usePlan(
+    useShallow(({ tool, kind, rectangle, snapping, shared, wide, choose, draw, toggle }) => ({
+      tool,
+      kind,
+      rectangle,
+      snapping,
+      shared,
+      wide,
+      choose,
+      draw,
+      toggle,
+    })),
+  );
   const id = useId();
   const hasStage = useStageId() !== null;
   const lookAt = usePlan((state) => state.lookAt);

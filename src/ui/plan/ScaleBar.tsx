@@ -1,6 +1,7 @@
 /** Scaling the picture below the plan: two of its points, and how far they are apart in truth. */
 
 import { type FormEvent, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import { isRefused } from '../../edit/refusal.ts';
 import { pixelOfPlan, placedByDistance } from '../../edit/underlay.ts';
 import { readField } from '../field-units.ts';
@@ -8,7 +9,9 @@ import { t } from '../text/text.ts';
 import { usePlan } from './plan-context.ts';
 
 export function ScaleBar() {
-  const { points, underlay, setUnderlay, choose } = usePlan((state) => state);
+  const { points, underlay, setUnderlay, choose } = usePlan(
+    useShallow(({ points, underlay, setUnderlay, choose }) => ({ points, underlay, setUnderlay, choose })),
+  );
   const [typed, setTyped] = useState('');
   const [problem, setProblem] = useState('');
   const words = t.draw.underlay;
