@@ -1,8 +1,5 @@
 /** Reading drawings in the real browser: bad inputs with the words of the command line, a plan taken over, large files. */
 
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
@@ -14,6 +11,7 @@ import { KIND_ROWS } from '../import/corpus/kind-rows.ts';
 import { SCENE_ROWS } from '../import/corpus/scene-rows.ts';
 import { TABLE_ROWS } from '../import/corpus/table-rows.ts';
 import { dxf, line, type Pair, rectangle } from '../import/dxf-builder.ts';
+import { seriousFaults, smallTargets } from './access-faults.ts';
 import { untilReady } from './app-state.ts';
 import { type DroppedFile, dropAll, type Outcome } from './dropped.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
@@ -21,9 +19,7 @@ import { type OpenedPage, openPage } from './open-page.ts';
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
-let folder: string;
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'import-'));
   browser = await chromium.connect(inject('ws'));
   opened = await openPage(browser, `${inject('base')}favicon.svg`, { reducedMotion: true });
   page = opened.page;
@@ -43,15 +39,13 @@ afterAll(async () => {
   expect(opened.problems).toEqual([]);
   await opened.close();
   await browser.close();
-  rmSync(folder, { recursive: true });
 });
 
 const bytesOf = ({ file }: BadInput): Uint8Array => {
   const content = file();
   return typeof content === 'string' ? new TextEncoder().encode(content) : content;
 };
-const pick = (file: string | { name: string; mimeType: string; buffer: Buffer }) =>
-  page.locator('input[type=file]').first().setInputFiles(file);
+const pick = (file: { name: string; mimeType: string; buffer: Buffer }) => page.locator('input[type=file]').first().setInputFiles(file);
 const textFile = (name: string, text: string) => ({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
 
 describe('bad inputs', () => {
@@ -162,6 +156,8 @@ describe('a plan in millimetres without a unit', () => {
     await page.keyboard.press('ArrowUp');
     await page.waitForFunction(() => document.querySelector('.import-size')?.textContent === '40.00 × 30.00 m');
     await sheet.getByRole('combobox', { name: 'Use of layer Zones' }).selectOption('zones');
+    expect(await seriousFaults(page, '.import-page')).toEqual([]);
+    expect(await smallTargets(page, 24)).toEqual([]);
     await opened.screenshot('import-check');
     const go = sheet.getByRole('button', { name: 'Begin the scene' });
     await go.focus();
@@ -237,34 +233,55 @@ describe('large files', () => {
     });
   }
 
+  /** Made in the page: sent there, it would take longer than to be read. */
+  const make = (name: string, parts: readonly (readonly [text: string, times: number])[]) =>
+    page.evaluate(
+      ([called, pieces]) => {
+        const content = pieces.flatMap(([text, times]) => Array.from({ length: times }, () => text));
+        Object.assign(window, { made: new File(content, called) });
+      },
+      [name, parts] as const,
+    );
+  const drop = () =>
+    page.evaluate(() => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add((window as unknown as { made: File }).made);
+      window.dispatchEvent(new DragEvent('drop', { dataTransfer, cancelable: true }));
+    });
+
   it('a drawing of a million points is read beside the page, which stays responsive', async () => {
-    const path = join(folder, 'wave.dxf');
-    const points = Array.from({ length: 1_000_000 }, (_, i) => {
-      const angle = (2 * Math.PI * i) / 1_000_000;
+    // A thousand rounds of a thousand points on a circle.
+    const points = Array.from({ length: 1000 }, (_, i) => {
+      const angle = (2 * Math.PI * i) / 1000;
       return `10\n${(50 * Math.cos(angle)).toFixed(4)}\n20\n${(50 * Math.sin(angle)).toFixed(4)}\n`;
     });
-    writeFileSync(
-      path,
-      `0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n6\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\nDeck\n90\n1000000\n70\n1\n${points.join('')}0\nENDSEC\n0\nEOF\n`,
-    );
+    const head =
+      '0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n6\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n0\nLWPOLYLINE\n8\nDeck\n90\n1000000\n70\n1\n';
+    await make('wave.dxf', [
+      [head, 1],
+      [points.join(''), 1000],
+      ['0\nENDSEC\n0\nEOF\n', 1],
+    ]);
     const longest = await longestTaskMs(async () => {
-      await pick(path);
+      await drop();
       const sheet = page.getByRole('dialog', { name: 'Read from wave.dxf' });
       await sheet.getByText('up to 1000000 points').waitFor({ timeout: 40_000 });
-      await page.waitForFunction(() => !document.querySelector('.import-go')?.hasAttribute('disabled'));
+      await page.waitForFunction(() => !window.__loamdeck.imports().drafting);
       await sheet.getByRole('button', { name: /^Leave/ }).click();
     });
     expect(longest).toBeLessThan(200);
   });
 
   it('a map of 100 MB shows how far it is and stops at once when told to', async () => {
-    const path = join(folder, 'large.geojson');
     const ring = Array.from({ length: 500 }, (_, i) => `[${(i * 0.1).toFixed(3)},${(i * i * 0.0001).toFixed(3)}]`).join();
     const feature = `{"type":"Feature","properties":{"layer":"Deck"},"geometry":{"type":"Polygon","coordinates":[[${ring},[0.000,0.000]]]}}`;
-    const count = Math.ceil(100_000_000 / (feature.length + 1));
-    writeFileSync(path, `{"type":"FeatureCollection","features":[${Array.from({ length: count }, () => feature).join()}]}`);
+    await make('large.geojson', [
+      ['{"type":"FeatureCollection","features":[', 1],
+      [`${feature},`, Math.ceil(100_000_000 / feature.length)],
+      [`${feature}]}`, 1],
+    ]);
     const longest = await longestTaskMs(async () => {
-      await pick(path);
+      await drop();
       const sheet = page.getByRole('dialog', { name: 'Reading large.geojson, 100 MB' });
       await sheet.getByRole('progressbar').waitFor();
       await page.waitForFunction(() => Number(document.querySelector('.import-waits progress')?.getAttribute('value')) > 0);

@@ -41,9 +41,9 @@ it('goes back to the scenes when a file chosen there was refused', async () => {
   const coming = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open a file' }).press('Enter');
   await (await coming).setFiles({ name: 'list.json', mimeType: 'application/json', buffer: Buffer.from('[]') });
-  await page.getByRole('dialog').waitFor();
+  await page.getByRole('dialog', { name: 'list.json was not opened' }).waitFor();
   await page.keyboard.press('Escape');
-  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await page.getByRole('dialog', { name: 'list.json was not opened' }).waitFor({ state: 'detached' });
   await expect.poll(focused).toBe('Scenes');
   expect(opened.problems).toEqual([]);
 });
