@@ -1,7 +1,7 @@
 /** The plan's drawing surface: places and pixels, by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { atPixel, fitted, gridStepM, pinched, roundStep, toPixel, zoomed } from '../../src/ui/facts/plan-surface.ts';
+import { atPixel, fitted, gridStepM, pinched, roundAlong, roundStep, toPixel, zoomed } from '../../src/ui/facts/plan-surface.ts';
 
 // 20 px per metre, the origin at 100 / 300
 const SURFACE = { scalePx: 20, panPx: [100, 300] } as const;
@@ -70,5 +70,42 @@ describe('round distances', () => {
   it('lines of the grid keep apart', () => {
     // 24 px at 20 px per metre are 1.2 m, so 2 m.
     expect(gridStepM(SURFACE, 24)).toBe(2);
+  });
+});
+
+describe('a place on a line', () => {
+  const upright = [
+    [6, 0],
+    [6, 18],
+  ] as const;
+
+  it('moves along it to the grid', () => {
+    // 13.66 / 0.2 = 68.3, so 68 · 0.2 = 13.6.
+    expect(roundAlong([6, 13.66], upright, 0.2)).toEqual([6, 13.6]);
+    expect(
+      roundAlong(
+        [3.32, 2],
+        [
+          [0, 2],
+          [9, 2],
+        ],
+        0.5,
+      ),
+    ).toEqual([3.5, 2]);
+  });
+
+  it('never beyond its end, and not at all on a slope', () => {
+    // The next line of the grid would be at 18.5.
+    expect(roundAlong([6, 17.9], [upright[0], [6, 18]], 18.5)).toEqual([6, 17.9]);
+    expect(
+      roundAlong(
+        [1.23, 1.23],
+        [
+          [0, 0],
+          [2, 2],
+        ],
+        0.5,
+      ),
+    ).toEqual([1.23, 1.23]);
   });
 });

@@ -67,3 +67,18 @@ export function roundStep(least: number): number {
 
 /** Distance between the lines of the grid, so that they stay this far apart [m]. */
 export const gridStepM = (surface: Surface, apartPx: number): number => roundStep(apartPx / surface.scalePx);
+
+/**
+ * A place caught on an upright or level line, moved along it to the next line of the grid, so that it gets round coordinates.
+ * @param at - on the line
+ * @param line - two points of it; of an edge its ends, which it does not leave
+ * @param stepM - distance between the lines of the grid
+ */
+export function roundAlong(at: PointM, [from, to]: readonly [PointM, PointM], stepM: number): PointM {
+  const next = (value: number, one: number, other: number): number => {
+    const round = Number((Math.round(value / stepM) * stepM).toFixed(6));
+    return round < Math.min(one, other) || round > Math.max(one, other) ? value : round;
+  };
+  if (from[0] === to[0]) return [at[0], next(at[1], from[1], to[1])];
+  return from[1] === to[1] ? [next(at[0], from[0], to[0]), at[1]] : at;
+}

@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'react';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
-const GROUPS = ['model', 'rail', 'tables', 'walk'] as const;
+const GROUPS = ['model', 'rail', 'tables', 'plan', 'walk'] as const;
 
 export function KeysHelp({ onClose }: { readonly onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);

@@ -1,15 +1,28 @@
 /** From pixels to places: where a pointer is, and what it catches while something is drawn or dragged. */
 
 import { shapeOf } from '../../edit/plan-shapes.ts';
-import { type SnapAsk, type SnapIndex, snapped } from '../../edit/snap.ts';
+import { isAt } from '../../edit/shared-vertices.ts';
+import { type SnapAsk, type SnapIndex, type SnapKind, type Snapped, snapped } from '../../edit/snap.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import type { PlanAim, PlanStore } from '../../store/plan-draw.ts';
 import { type Drag, flatPoint } from '../facts/plan-drag.ts';
-import { atPixel, gridStepM } from '../facts/plan-surface.ts';
+import { atPixel, gridStepM, roundAlong } from '../facts/plan-surface.ts';
 import { type PointerAct, REACH_PX } from './use-pointers.ts';
 
 /** Lines of the grid that catches are at least this far apart [px]. */
 export const CATCH_GRID_PX = 7;
+
+/** Directions from the point before, along which a place may slide. */
+const DIRECTIONS: ReadonlySet<SnapKind> = new Set(['right angle', 'parallel', 'straight']);
+
+/** Where what is caught leaves a place free to slide: along a direction as far as one likes, along an edge between its ends. */
+function slideLine({ kind, guide, edges }: Snapped): readonly [PointM, PointM] | null {
+  if (kind === null || guide === null) return null;
+  const [from, to] = guide;
+  if (DIRECTIONS.has(kind)) return [from, [2 * to[0] - from[0], 2 * to[1] - from[1]]];
+  // Where a direction meets an edge, the place is fixed.
+  return kind === 'edge' && edges.some(({ a, b }) => isAt(from, a) && isAt(to, b)) ? guide : null;
+}
 
 export interface PlanAims {
   metresOf(px: number): number;
@@ -36,8 +49,11 @@ export function planAims(plan: PlanStore, originM: PointM, index: () => SnapInde
     const { snapping, surface } = plan.getState();
     if (!snapping || act.free || surface === null) return { at: rounded(at), caught: null, guide: null };
     const grid = { stepM: gridStepM(surface, CATCH_GRID_PX), at: [0, 0] as PointM, turnDeg: 0 };
-    const { at: found, kind, guide } = snapped(index(), { at, toleranceM: reachOf(act), grid, ...more });
-    return { at: kind === null || kind === 'grid' ? rounded(found) : found, caught: kind, guide };
+    const caught = snapped(index(), { at, toleranceM: reachOf(act), grid, ...more });
+    const { kind, guide } = caught;
+    if (kind === null || kind === 'grid') return { at: rounded(caught.at), caught: kind, guide };
+    const line = slideLine(caught);
+    return { at: line === null ? caught.at : roundAlong(caught.at, line, grid.stepM), caught: kind, guide };
   };
   return {
     metresOf,

@@ -6,6 +6,7 @@ export const help = {
   model: 'On the model',
   rail: 'On the stages',
   tables: 'In the tables',
+  plan: 'In the plan editor',
   walk: 'In the walkthrough',
   still: 'No moving pictures',
   stillAdd: 'The camera jumps instead of flying, layers change at once. Follows the setting of your device until you choose here.',
@@ -30,6 +31,16 @@ export const help = {
       ['Arrow keys', 'on the register: next sheet'],
       ['Enter', 'go to the bay, finding, zone or cell'],
     ],
+    plan: [
+      ['Drag, arrow keys, space + drag', 'move the plan'],
+      ['Wheel, pinch, + and −, 0', 'nearer, farther, whole plan'],
+      ['Click again', 'what lies below'],
+      ['Shift + click', 'choose another one too'],
+      ['Drag a corner, a side, the cross on it', 'move it, put in a corner'],
+      ['Shift + arrow keys, Delete', 'move what is chosen by a step, take it out'],
+      ['Alt while pointing', 'catch nothing'],
+      ['Enter, Backspace, Escape', 'finish, take back last point, cancel'],
+    ],
     walk: [
       ['Left, right arrow, page keys, clicker', 'previous, next view'],
       ['1 to 9', 'that view'],
@@ -37,5 +48,5 @@ export const help = {
       ['W, A, S, D, arrow keys', 'while walking: where to go and look'],
       ['Escape', 'one step back, then out of the walkthrough'],
     ],
-  } as Readonly<Record<'model' | 'rail' | 'tables' | 'walk', readonly (readonly [string, string])[]>>,
+  } as Readonly<Record<'model' | 'rail' | 'tables' | 'plan' | 'walk', readonly (readonly [string, string])[]>>,
 } as const;
