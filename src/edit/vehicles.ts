@@ -13,13 +13,20 @@ export const nextVehicleId = ({ vehicles = [] }: SceneFile): string =>
   );
 
 /**
- * Adds a vehicle, or exchanges the one of its id.
+ * Adds a vehicle.
  * @param scene - scene
  * @param vehicle - all of it
  */
-export function setVehicle({ vehicles = [] }: SceneFile, vehicle: SceneVehicle): ScenePatch {
-  const at = vehicles.findIndex(({ id }) => id === vehicle.id);
-  return { vehicles: at < 0 ? [...vehicles, vehicle] : vehicles.with(at, vehicle) };
+export const addVehicle = ({ vehicles = [] }: SceneFile, vehicle: SceneVehicle): ScenePatch => ({ vehicles: [...vehicles, vehicle] });
+
+/**
+ * Changes a vehicle.
+ * @param scene - scene
+ * @param id - vehicle
+ * @param change - gives it anew, from what it is
+ */
+export function changeVehicle({ vehicles = [] }: SceneFile, id: string, change: (vehicle: SceneVehicle) => SceneVehicle): ScenePatch {
+  return { vehicles: vehicles.map((vehicle) => (vehicle.id === id ? change(vehicle) : vehicle)) };
 }
 
 /**

@@ -113,6 +113,8 @@ export interface PlanState {
   readonly tool: PlanTool;
   readonly kind: DrawnKind;
   readonly rectangle: boolean;
+  /** Taken up on another page, before the plan showed its deck. */
+  readonly takenUp: boolean;
   /** Points set so far, coordinates of the file. */
   readonly points: readonly PointM[];
   readonly aim: PlanAim | null;
@@ -141,6 +143,8 @@ export interface PlanActions {
   /** Back to choosing; what was being drawn is gone. */
   choose(): void;
   draw(kind: DrawnKind, rectangle?: boolean): void;
+  /** The same from another page: the tool stays in the hand when the plan then shows its deck. */
+  takeUp(kind: DrawnKind, rectangle: boolean): void;
   use(tool: PlanTool): void;
   setPoints(points: readonly PointM[]): void;
   setAim(aim: PlanAim | null): void;
@@ -157,7 +161,7 @@ export interface PlanActions {
 export type PlanStore = StoreApi<PlanState & PlanActions>;
 
 /** Nothing of what was being drawn stays. */
-const PUT_DOWN = { points: [], vertex: null, problem: null } as const;
+const PUT_DOWN = { points: [], vertex: null, problem: null, takenUp: false } as const;
 
 export function createPlanStore(): PlanStore {
   return createStore<PlanState & PlanActions>()((set, get) => ({
@@ -178,9 +182,10 @@ export function createPlanStore(): PlanStore {
     wide: false,
     look: { count: 0, at: 'all' },
     setSurface: (surface) => set({ surface }),
-    showDeck: (of, surface) => set({ ...PUT_DOWN, tool: 'choose', underlay: null, of, surface }),
+    showDeck: (of, surface) => set({ ...PUT_DOWN, tool: get().takenUp ? 'draw' : 'choose', underlay: null, of, surface }),
     choose: () => set({ ...PUT_DOWN, tool: 'choose' }),
     draw: (kind, rectangle = get().rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle }),
+    takeUp: (kind, rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle, takenUp: true }),
     use: (tool) => set({ ...PUT_DOWN, tool }),
     setPoints: (points) => set({ points, problem: null }),
     setAim: (aim) => set({ aim }),

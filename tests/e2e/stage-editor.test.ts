@@ -173,6 +173,11 @@ describe('the stage editor', () => {
     await fill('Flood test, depth of water', '50');
     // 0.05 m · 9.81
     await page.getByText(/The water alone is 0\.49/).waitFor();
+    // None of the three, made one right after the other, takes another back.
+    expect(await page.evaluate(() => window.__loamdeck.scene().snapshot!.scene.stages!.at(-1))).toMatchObject({
+      holdPoints: [{ id: 'H1', says: 'The filter is turned up at every edge.', releasedBy: 'site manager' }],
+      floodTestMm: 50,
+    });
     await page.getByRole('button', { name: 'Talk', exact: true }).click();
     await page.getByRole('dialog').waitFor();
     await page.evaluate(() => window.__loamdeck.view().showCard(3));
@@ -190,6 +195,13 @@ describe('the stage editor', () => {
     );
     await page.getByRole('button', { name: 'Keep mine' }).click();
     expect(await page.locator('.stage-ask').count()).toBe(0);
+  });
+
+  it('leads to the plan with the tool in hand, the stage still shown', async () => {
+    await page.getByRole('tab', { name: 'Stockpiles' }).click();
+    await page.getByRole('button', { name: 'Draw on the plan' }).click();
+    await page.getByRole('button', { name: 'Draw', exact: true, pressed: true }).waitFor();
+    expect(await page.evaluate(() => window.__loamdeck.view().stage)).toBe(3);
   });
 
   it('gives the report of the command line on the saved file', async () => {

@@ -53,17 +53,23 @@ export function Metres({ label, value, range: [min, max], onCommit }: MetresProp
   );
 }
 
-export function RectangleFields({ rectangle, onCommit }: { readonly rectangle: Rectangle; readonly onCommit: (to: Rectangle) => void }) {
+export function RectangleFields({
+  rectangle,
+  onCommit,
+}: {
+  readonly rectangle: Rectangle;
+  readonly onCommit: (to: Partial<Rectangle>) => void;
+}) {
   const words = t.stageEditor.heaps;
   const { xM, yM, lengthM, widthM } = rectangle;
   const place = [-FARTHEST_M, FARTHEST_M] as const;
   const extent = [LEAST_M, FARTHEST_M] as const;
   return (
     <>
-      <Metres label={words.x} value={xM} range={place} onCommit={(x) => onCommit({ ...rectangle, xM: x })} />
-      <Metres label={words.y} value={yM} range={place} onCommit={(y) => onCommit({ ...rectangle, yM: y })} />
-      <Metres label={words.length} value={lengthM} range={extent} onCommit={(length) => onCommit({ ...rectangle, lengthM: length })} />
-      <Metres label={words.width} value={widthM} range={extent} onCommit={(width) => onCommit({ ...rectangle, widthM: width })} />
+      <Metres label={words.x} value={xM} range={place} onCommit={(x) => onCommit({ xM: x })} />
+      <Metres label={words.y} value={yM} range={place} onCommit={(y) => onCommit({ yM: y })} />
+      <Metres label={words.length} value={lengthM} range={extent} onCommit={(length) => onCommit({ lengthM: length })} />
+      <Metres label={words.width} value={widthM} range={extent} onCommit={(width) => onCommit({ widthM: width })} />
     </>
   );
 }

@@ -2,7 +2,7 @@
 
 import { nextId } from '../../edit/next-id.ts';
 import { stockpileIds } from '../../edit/stages.ts';
-import { baysUnder, rectangleOf, rectangleOutline } from '../../edit/stockpiles.ts';
+import { baysUnder, type Rectangle, rectangleOf, rectangleOutline } from '../../edit/stockpiles.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import type { SceneStage, SceneStockpile } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
@@ -15,17 +15,15 @@ import { NewHeap } from './NewHeap.tsx';
 import { OnPlan } from './OnPlan.tsx';
 import type { PageProps } from './StagePage.tsx';
 import { useCatalogue } from './use-catalogue.ts';
-import { exchanged, useStageEdit, without } from './use-stage-edit.ts';
+import { changedAt, useStageEdit, without } from './use-stage-edit.ts';
 
 export function HeapsPage({ snapshot, stage }: PageProps) {
   const { issues, change } = useStageEdit(stage.id);
   const choices = looseChoices(snapshot, useCatalogue());
   const words = t.stageEditor.heaps;
   const piles = stage.stockpiles ?? [];
-  const set = (act: 'change' | 'move', i: number, part: Partial<SceneStockpile>) => {
-    const pile = piles[i];
-    if (pile) void change(act, 'stockpile', pile.id, (now) => ({ stockpiles: exchanged(now.stockpiles, i, { ...pile, ...part }) }));
-  };
+  const set = (act: 'change' | 'move', i: number, id: string, to: PileChange) =>
+    void change(act, 'stockpile', id, (now) => ({ stockpiles: changedAt(now.stockpiles, i, (pile) => ({ ...pile, ...to(pile) })) }));
   const onAdd = (pile: Omit<SceneStockpile, 'id'>) => {
     const id = nextId('K', stockpileIds(snapshot.scene));
     return change('add', 'stockpile', id, (now) => ({ stockpiles: [...(now.stockpiles ?? []), { id, ...pile }] }));
@@ -42,7 +40,7 @@ export function HeapsPage({ snapshot, stage }: PageProps) {
           stage={stage}
           pile={pile}
           choices={choices}
-          onChange={(act, part) => set(act, i, part)}
+          onChange={(act, to) => set(act, i, pile.id, to)}
           onRemove={() => void change('remove', 'stockpile', pile.id, (now) => ({ stockpiles: without(now.stockpiles, i) }))}
         />
       ))}
@@ -52,12 +50,14 @@ export function HeapsPage({ snapshot, stage }: PageProps) {
   );
 }
 
+type PileChange = (pile: SceneStockpile) => Partial<SceneStockpile>;
+
 interface HeapProps {
   readonly snapshot: Snapshot;
   readonly stage: SceneStage;
   readonly pile: SceneStockpile;
   readonly choices: LooseChoices;
-  readonly onChange: (act: 'change' | 'move', part: Partial<SceneStockpile>) => void;
+  readonly onChange: (act: 'change' | 'move', to: PileChange) => void;
   readonly onRemove: () => void;
 }
 
@@ -69,17 +69,20 @@ function Heap({ snapshot, stage, pile, choices, onChange, onRemove }: HeapProps)
     <fieldset className="stage-card">
       <legend>{words.title(pile.id)}</legend>
       <div className="stage-fields">
-        <MaterialChoice choices={choices} value={pile.material} onChoose={(material) => onChange('change', { material })} />
+        <MaterialChoice choices={choices} value={pile.material} onChoose={(material) => onChange('change', () => ({ material }))} />
         <Metres
           label={words.height}
           value={pile.heightM}
           range={[LEAST_M, HIGHEST_M]}
-          onCommit={(heightM) => onChange('change', { heightM })}
+          onCommit={(heightM) => onChange('change', () => ({ heightM }))}
         />
         {rectangle ? (
-          <RectangleFields rectangle={rectangle} onCommit={(to) => onChange('move', { outline: rectangleOutline(to) })} />
+          <RectangleFields
+            rectangle={rectangle}
+            onCommit={(part) => onChange('move', (now) => ({ outline: moved(now, rectangle, part) }))}
+          />
         ) : (
-          <PointsField label={words.outline} value={pile.outline} least={3} onCommit={(outline) => onChange('move', { outline })} />
+          <PointsField label={words.outline} value={pile.outline} least={3} onCommit={(outline) => onChange('move', () => ({ outline }))} />
         )}
       </div>
       {view && <p className="small">{words.weight(view.areaM2, view.weightKN)}</p>}
@@ -89,6 +92,11 @@ function Heap({ snapshot, stage, pile, choices, onChange, onRemove }: HeapProps)
       </button>
     </fieldset>
   );
+}
+
+/** One side of the rectangle that the heap is by then. */
+function moved(pile: SceneStockpile, shown: Rectangle, part: Partial<Rectangle>): SceneStockpile['outline'] {
+  return rectangleOutline({ ...(rectangleOf(pile.outline) ?? shown), ...part });
 }
 
 /** What the heap board says of the bays under a heap, itself counted. */

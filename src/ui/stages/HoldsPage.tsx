@@ -11,7 +11,7 @@ import { t } from '../text/text.ts';
 import { DateRow } from './DateRow.tsx';
 import type { PageProps } from './StagePage.tsx';
 import { TextRow } from './TextRow.tsx';
-import { exchanged, type StageEditing, useStageEdit, without } from './use-stage-edit.ts';
+import { changedAt, type StageEditing, useStageEdit, without } from './use-stage-edit.ts';
 
 const DEEPEST_MM = 2000;
 
@@ -50,7 +50,9 @@ export function HoldsPage({ snapshot, stage }: PageProps) {
           key={hold.id}
           hold={hold}
           onChange={(to) =>
-            void change('change', 'hold point', hold.id, (now) => ({ holdPoints: exchanged(now.holdPoints, i, withoutBlank(to)) }))
+            void change('change', 'hold point', hold.id, (now) => ({
+              holdPoints: changedAt(now.holdPoints, i, (one) => withoutBlank({ ...one, ...to })),
+            }))
           }
           onRemove={() => void change('remove', 'hold point', hold.id, (now) => ({ holdPoints: without(now.holdPoints, i) }))}
         />
@@ -70,7 +72,7 @@ function withoutBlank(hold: SceneHoldPoint): SceneHoldPoint {
 
 interface HoldProps {
   readonly hold: SceneHoldPoint;
-  readonly onChange: (to: SceneHoldPoint) => void;
+  readonly onChange: (to: Partial<SceneHoldPoint>) => void;
   readonly onRemove: () => void;
 }
 
@@ -83,10 +85,10 @@ function HoldCard({ hold, onChange, onRemove }: HoldProps) {
         {words.hold(id)} <span className="small">{on === '' ? words.open : words.released}</span>
       </legend>
       <div className="stage-fields">
-        <TextRow label={words.says} value={says} required lines={2} onCommit={(text) => onChange({ ...hold, says: text })} />
-        <TextRow label={words.by} value={releasedBy} onCommit={(text) => onChange({ ...hold, releasedBy: text })} />
-        <TextRow label={words.evidence} value={evidence} onCommit={(text) => onChange({ ...hold, evidence: text })} />
-        <DateRow label={words.on} value={on} onCommit={(text) => onChange({ ...hold, on: text })} />
+        <TextRow label={words.says} value={says} required lines={2} onCommit={(text) => onChange({ says: text })} />
+        <TextRow label={words.by} value={releasedBy} onCommit={(text) => onChange({ releasedBy: text })} />
+        <TextRow label={words.evidence} value={evidence} onCommit={(text) => onChange({ evidence: text })} />
+        <DateRow label={words.on} value={on} onCommit={(text) => onChange({ on: text })} />
       </div>
       <button type="button" className="button" aria-label={words.remove(id)} onClick={onRemove}>
         {t.stageEditor.list.remove}
@@ -114,7 +116,7 @@ function Cautions({ name, cautions, change }: CautionsProps) {
               label={words.caution(i + 1)}
               value={caution}
               required
-              onCommit={(text) => void change('change', 'stage', name, (now) => ({ cautions: exchanged(now.cautions, i, text) }))}
+              onCommit={(text) => void change('change', 'stage', name, (now) => ({ cautions: changedAt(now.cautions, i, () => text) }))}
             />
             <button
               type="button"

@@ -9,7 +9,7 @@ export function OnPlan({ kind }: { readonly kind: 'stockpile' | 'plant' }) {
   const onClick = () => {
     planStoreOf(view)
       .getState()
-      .draw(kind, kind === 'stockpile');
+      .takeUp(kind, kind === 'stockpile');
     view.getState().edit('plan');
   };
   return (

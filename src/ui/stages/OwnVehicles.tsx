@@ -1,6 +1,6 @@
 /** Machines of the scene's own, as a data sheet gives them: width and axles with their wheels. */
 
-import { nextVehicleId, removeVehicle, type SceneAxle, setVehicle } from '../../edit/vehicles.ts';
+import { addVehicle, changeVehicle, nextVehicleId, removeVehicle, type SceneAxle } from '../../edit/vehicles.ts';
 import type { SceneFile, SceneVehicle } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
@@ -10,7 +10,7 @@ import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { Metres } from './HeapFields.tsx';
 import { TextRow } from './TextRow.tsx';
-import { exchanged, without } from './use-stage-edit.ts';
+import { changedAt, without } from './use-stage-edit.ts';
 
 /** A start to be typed over: two axles of a small machine. */
 const START_AXLES: readonly SceneAxle[] = [0, 1.5].map((atM) => ({ atM, loadKN: 10, wheels: 2, trackM: 1, contactM: [0.15, 0.25] }));
@@ -22,7 +22,7 @@ export function OwnVehicles({ scene }: { readonly scene: SceneFile }) {
   const own = scene.vehicles ?? [];
   const onAdd = () => {
     const vehicle = { id: nextVehicleId(scene), name: words.newName(own.length + 1), widthM: START_WIDTH_M, axles: START_AXLES };
-    void run((now) => setVehicle(now, vehicle), { act: 'add', part: 'vehicle', names: [vehicle.name] });
+    void run((now) => addVehicle(now, vehicle), { act: 'add', part: 'vehicle', names: [vehicle.name] });
   };
   return (
     <section className="stage-own">
@@ -33,7 +33,9 @@ export function OwnVehicles({ scene }: { readonly scene: SceneFile }) {
         <VehicleCard
           key={vehicle.id}
           vehicle={vehicle}
-          onChange={(to) => void run((now) => setVehicle(now, to), { act: 'change', part: 'vehicle', names: [to.name] })}
+          onChange={(to) =>
+            void run((now) => changeVehicle(now, vehicle.id, to), { act: 'change', part: 'vehicle', names: [to(vehicle).name] })
+          }
           onRemove={() => void run((now) => removeVehicle(now, vehicle.id), { act: 'remove', part: 'vehicle', names: [vehicle.name] })}
         />
       ))}
@@ -46,7 +48,7 @@ export function OwnVehicles({ scene }: { readonly scene: SceneFile }) {
 
 interface CardProps {
   readonly vehicle: SceneVehicle;
-  readonly onChange: (to: SceneVehicle) => void;
+  readonly onChange: (to: (vehicle: SceneVehicle) => SceneVehicle) => void;
   readonly onRemove: () => void;
 }
 
@@ -54,14 +56,19 @@ function VehicleCard({ vehicle, onChange, onRemove }: CardProps) {
   const words = t.stageEditor.plant;
   const { axles } = vehicle;
   const last = axles.at(-1);
-  const onAddAxle = () => last && onChange({ ...vehicle, axles: [...axles, { ...last, atM: last.atM + 1 }] });
+  const onAddAxle = () => last && onChange((now) => ({ ...now, axles: [...now.axles, { ...last, atM: last.atM + 1 }] }));
   return (
     <fieldset className="stage-card">
       <legend>{words.ownTitle(vehicle.name)}</legend>
       <div className="stage-fields">
-        <TextRow label={words.name} value={vehicle.name} required onCommit={(name) => onChange({ ...vehicle, name })} />
-        <TextRow label={words.source} value={vehicle.source ?? ''} onCommit={(source) => onChange(withSource(vehicle, source))} />
-        <Metres label={words.widthM} value={vehicle.widthM} range={[0.1, 10]} onCommit={(widthM) => onChange({ ...vehicle, widthM })} />
+        <TextRow label={words.name} value={vehicle.name} required onCommit={(name) => onChange((now) => ({ ...now, name }))} />
+        <TextRow label={words.source} value={vehicle.source ?? ''} onCommit={(source) => onChange((now) => withSource(now, source))} />
+        <Metres
+          label={words.widthM}
+          value={vehicle.widthM}
+          range={[0.1, 10]}
+          onCommit={(widthM) => onChange((now) => ({ ...now, widthM }))}
+        />
       </div>
       <div className="wide-table">
         <table className="numbers axle-table">
@@ -76,8 +83,8 @@ function VehicleCard({ vehicle, onChange, onRemove }: CardProps) {
                 key={i}
                 number={i + 1}
                 axle={axle}
-                onChange={(to) => onChange({ ...vehicle, axles: exchanged(axles, i, to) })}
-                onRemove={axles.length > 1 ? () => onChange({ ...vehicle, axles: without(axles, i) }) : null}
+                onChange={(to) => onChange((now) => ({ ...now, axles: changedAt(now.axles, i, to) }))}
+                onRemove={axles.length > 1 ? () => onChange((now) => ({ ...now, axles: without(now.axles, i) })) : null}
               />
             ))}
           </tbody>
@@ -103,7 +110,7 @@ function withSource({ source: _, ...vehicle }: SceneVehicle, source: string): Sc
 interface AxleProps {
   readonly number: number;
   readonly axle: SceneAxle;
-  readonly onChange: (to: SceneAxle) => void;
+  readonly onChange: (to: (axle: SceneAxle) => SceneAxle) => void;
   /** Null for the only one. */
   readonly onRemove: (() => void) | null;
 }
@@ -125,14 +132,14 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
     <tr>
       <th scope="row">{words.axle(number)}</th>
       <td>
-        <NumberField label={label(words.at)} value={axle.atM} {...FIELDS.atM} onCommit={(atM) => onChange({ ...axle, atM })} />
+        <NumberField label={label(words.at)} value={axle.atM} {...FIELDS.atM} onCommit={(atM) => onChange((now) => ({ ...now, atM }))} />
       </td>
       <td>
         <NumberField
           label={label(words.load)}
           value={axle.loadKN}
           {...FIELDS.loadKN}
-          onCommit={(loadKN) => onChange({ ...axle, loadKN })}
+          onCommit={(loadKN) => onChange((now) => ({ ...now, loadKN }))}
         />
       </td>
       <td>
@@ -140,7 +147,7 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
           label={label(words.wheels)}
           value={axle.wheels}
           {...FIELDS.wheels}
-          onCommit={(wheels) => onChange({ ...axle, wheels })}
+          onCommit={(wheels) => onChange((now) => ({ ...now, wheels }))}
         />
       </td>
       <td>
@@ -148,7 +155,7 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
           label={label(words.track)}
           value={axle.trackM}
           {...FIELDS.trackM}
-          onCommit={(trackM) => onChange({ ...axle, trackM })}
+          onCommit={(trackM) => onChange((now) => ({ ...now, trackM }))}
         />
       </td>
       {([0, 1] as const).map((i) => (
@@ -157,7 +164,7 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
             label={label(i === 0 ? words.along : words.across)}
             value={contactM[i]}
             {...FIELDS.contactM}
-            onCommit={(sizeM) => onChange({ ...axle, contactM: i === 0 ? [sizeM, contactM[1]] : [contactM[0], sizeM] })}
+            onCommit={(sizeM) => onChange((now) => ({ ...now, contactM: i === 0 ? [sizeM, now.contactM[1]] : [now.contactM[0], sizeM] }))}
           />
         </td>
       ))}

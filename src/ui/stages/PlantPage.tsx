@@ -13,7 +13,7 @@ import { OnPlan } from './OnPlan.tsx';
 import { OwnVehicles } from './OwnVehicles.tsx';
 import type { PageProps } from './StagePage.tsx';
 import { useCatalogue } from './use-catalogue.ts';
-import { exchanged, useStageEdit, without } from './use-stage-edit.ts';
+import { changedAt, useStageEdit, without } from './use-stage-edit.ts';
 
 export function PlantPage({ snapshot, stage }: PageProps) {
   const { issues, change } = useStageEdit(stage.id);
@@ -22,11 +22,10 @@ export function PlantPage({ snapshot, stage }: PageProps) {
   const plant = stage.plant ?? [];
   const traffic = (snapshot.report.traffic ?? []).filter((one) => one.stage === stage.id);
   const nameOf = (id: string) => [...vehicles.own, ...vehicles.others].find((one) => one.id === id)?.name ?? id;
-  const set = (act: 'change' | 'move', i: number, part: Partial<Plant>) => {
-    const one = plant[i];
-    if (one)
-      void change(act, 'plant', nameOf(part.vehicle ?? one.vehicle), (now) => ({ plant: exchanged(now.plant, i, { ...one, ...part }) }));
-  };
+  const set = (act: 'change' | 'move', i: number, part: Partial<Plant>) =>
+    void change(act, 'plant', nameOf(part.vehicle ?? plant[i]?.vehicle ?? ''), (now) => ({
+      plant: changedAt(now.plant, i, (one) => ({ ...one, ...part })),
+    }));
   return (
     <>
       <Refused issues={issues} />

@@ -26,8 +26,9 @@ export function useStageEdit(id: string): StageEditing {
   };
 }
 
-/** The list with one entry exchanged. */
-export const exchanged = <T>(list: readonly T[] | undefined, at: number, to: T): readonly T[] => (list ?? []).with(at, to);
+/** The list with one entry changed; it is the entry as it stands then, so that edits in quick succession do not undo each other. */
+export const changedAt = <T>(list: readonly T[] | undefined, at: number, change: (entry: T) => T): readonly T[] =>
+  (list ?? []).map((entry, i) => (i === at ? change(entry) : entry));
 
 /** The list without one entry. */
 export const without = <T>(list: readonly T[] | undefined, at: number): readonly T[] => (list ?? []).toSpliced(at, 1);
