@@ -17,7 +17,7 @@ interface Ends {
 export type Drag =
   | { readonly kind: 'vertex'; readonly of: ListRef; readonly from: PointM; readonly before: PointM | null }
   | { readonly kind: 'insert'; readonly of: ListRef; readonly edge: Ends }
-  | { readonly kind: 'edge'; readonly of: ListRef; readonly edge: Ends; readonly grab: PointM }
+  | { readonly kind: 'edge'; readonly of: ListRef; readonly edge: Ends }
   | { readonly kind: 'parts'; readonly of: readonly Selected[]; readonly grab: PointM; readonly anchor: PointM };
 
 export interface DragRules {
@@ -32,7 +32,7 @@ function mayChange(of: ListRef, { shared, isLocked }: DragRules): (list: ListRef
   return (list) => isSameList(list, of) || (shared && along.includes(list.part) && !isLocked(list));
 }
 
-/** How far the pointer has gone across an edge, to its left [m]. */
+/** How far one has gone across an edge, to its left [m]. */
 export function acrossM({ a, b }: Ends, from: PointM, to: PointM): number {
   const [alongX, alongY] = [b[0] - a[0], b[1] - a[1]];
   const lengthM = Math.hypot(alongX, alongY);
@@ -54,7 +54,7 @@ export function dragged(scene: SceneFile, drag: Drag, to: PointM, rules: DragRul
   const may = mayChange(drag.of, rules);
   if (drag.kind === 'vertex') return limitedTo(scene, movedVertex(scene, drag.from, to), may);
   if (drag.kind === 'insert') return limitedTo(scene, insertedVertex(scene, drag.edge, to), may);
-  return limitedTo(scene, movedEdge(scene, drag.edge, clean(acrossM(drag.edge, drag.grab, to))), may);
+  return limitedTo(scene, movedEdge(scene, drag.edge, clean(acrossM(drag.edge, drag.edge.a, to))), may);
 }
 
 /** The same once it is dropped: neighbours get the corner that came to lie on their edge, corners on one another become one. */

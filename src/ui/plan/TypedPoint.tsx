@@ -2,7 +2,7 @@
 
 import { type FormEvent, useId, useState } from 'react';
 import { isRefused } from '../../edit/refusal.ts';
-import { type Typed, typedPoint } from '../../edit/typed.ts';
+import { readTyped, type Typed, typedPoint } from '../../edit/typed.ts';
 import type { NumberRead } from '../../model/parse-number.ts';
 import { readField } from '../field-units.ts';
 import { t } from '../text/text.ts';
@@ -33,6 +33,20 @@ function typedAs(mode: Mode, [first = 0, second = 0]: readonly number[]): Typed 
   }
 }
 
+/** What stands in the fields; a pair that was pasted into the first one counts as both. */
+function readTexts(mode: Mode, texts: readonly string[]): Typed | Extract<NumberRead, { ok: false }> {
+  const [first = '', second = ''] = texts;
+  const pair = mode === 'at' && second.trim() === '' ? readTyped(first) : null;
+  if (pair?.ok && pair.typed.kind === 'absolute') return pair.typed;
+  const reads = texts.map((text): NumberRead => readField(text, 'm'));
+  const bad = reads.find((read) => !read.ok);
+  if (bad !== undefined && !bad.ok) return bad;
+  return typedAs(
+    mode,
+    reads.flatMap((read) => (read.ok ? [read.value] : [])),
+  );
+}
+
 export function TypedPoint({ drawing }: { readonly drawing: PlanDrawing }) {
   const plan = usePlanStore();
   const points = usePlan((state) => state.points);
@@ -43,21 +57,12 @@ export function TypedPoint({ drawing }: { readonly drawing: PlanDrawing }) {
   const labels = fieldsOfMode(mode);
   const set = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const reads = labels.map((_, i): NumberRead => readField(texts[i] ?? '', 'm'));
-    const bad = reads.find((read) => !read.ok);
-    if (bad !== undefined && !bad.ok) {
-      setProblem(t.number.refused(bad));
+    const typed = readTexts(mode, texts.slice(0, labels.length));
+    if ('why' in typed) {
+      setProblem(t.number.refused(typed));
       return;
     }
-    const { aim } = plan.getState();
-    const found = typedPoint(
-      typedAs(
-        mode,
-        reads.flatMap((read) => (read.ok ? [read.value] : [])),
-      ),
-      points.at(-1) ?? null,
-      aim?.at ?? null,
-    );
+    const found = typedPoint(typed, points.at(-1) ?? null, plan.getState().aim?.at ?? null);
     if (isRefused(found)) {
       setProblem(t.draw.refused(found.refused));
       return;
