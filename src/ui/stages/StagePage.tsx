@@ -1,13 +1,13 @@
 /** One stage: its name, what it lays, heaps, drives and waits for, one page at a time; and what the check finds in it. */
 
-import { type KeyboardEvent, type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import type { Finding, Severity } from '../../model/finding.ts';
 import type { SceneStage } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { findingsIn } from '../facts/stage-list.ts';
+import { Tabs } from '../parts/Tabs.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import { tabAfter } from '../parts/tab-keys.ts';
 import { FindingItem } from '../side/FindingsList.tsx';
 import { t } from '../text/text.ts';
 import { HeapsPage } from './HeapsPage.tsx';
@@ -70,7 +70,6 @@ interface TabsProps {
 }
 
 function PageTabs({ page, stage, onChoose }: TabsProps) {
-  const list = useRef<HTMLDivElement>(null);
   const words = t.stageEditor.page;
   const counts: Readonly<Record<PageName, number>> = {
     lay: 0,
@@ -78,30 +77,17 @@ function PageTabs({ page, stage, onChoose }: TabsProps) {
     plant: stage.plant?.length ?? 0,
     holds: stage.holdPoints?.length ?? 0,
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const to = tabAfter(event.key, PAGES.indexOf(page), PAGES.length);
-    if (to === null) return;
-    event.preventDefault();
-    onChoose(PAGES[to] ?? 'lay');
-    list.current?.querySelectorAll('button')[to]?.focus();
-  };
   return (
-    <div ref={list} role="tablist" className="stage-tabs" aria-label={words.pages} onKeyDown={onKeyDown}>
-      {PAGES.map((name) => (
-        <button
-          key={name}
-          id={`stage-tab-${name}`}
-          type="button"
-          role="tab"
-          aria-selected={name === page}
-          aria-controls="stage-tab-panel"
-          tabIndex={name === page ? 0 : -1}
-          onClick={() => onChoose(name)}
-        >
-          {words.tabCount(words.tabs[name], counts[name])}
-        </button>
-      ))}
-    </div>
+    <Tabs
+      names={PAGES}
+      chosen={page}
+      label={words.pages}
+      id="stage-tab"
+      panel="stage-tab-panel"
+      className="stage-tabs"
+      onChoose={onChoose}
+      says={(name) => words.tabCount(words.tabs[name], counts[name])}
+    />
   );
 }
 
