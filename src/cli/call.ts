@@ -18,6 +18,8 @@ export type Call =
       readonly file: string;
       readonly json: boolean;
       readonly cellM: number | undefined;
+      /** Id of a kept variant that is judged instead of the scheme the scene shows. */
+      readonly variant: string | undefined;
       readonly language: Language;
     }
   | { readonly command: 'export'; readonly file: string; readonly language: ExportLanguage; readonly to: ExportTo }
@@ -46,7 +48,7 @@ export interface DrawnTo {
   readonly date?: string;
 }
 
-export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M] [--language en|de]
+export const USAGE = `Use: npm run --silent check -- FILE [--json] [--cell M] [--variant ID] [--language en|de]
      npm run --silent export -- FILE [--table NAME | --xlsx OUT] [--language en|de]
      npm run --silent export -- FILE --section X,Y,X,Y (--svg OUT | --dxf OUT) [--scale N] [--heights N] [--stage ID]
      npm run --silent export -- FILE --plan (--svg OUT | --dxf OUT) [--scale N] [--section X,Y,X,Y]
@@ -58,6 +60,7 @@ check: loads, depths, levels, findings
   FILE           a scene file (*.scene.json)
   --json         the report as JSON, and nothing else, on standard output
   --cell M       side of the grid's cells in metres (0.05 to 2) instead of the scene's own
+  --variant ID   judges a variant kept in the file instead of the scheme it shows
   --language L   en, or de: headings, findings, messages and names in German
 export: a table as CSV on standard output
   --table NAME   ${EXPORT_TABLES.join(', ')} (the first, where left out)
@@ -82,6 +85,7 @@ Compares entered loads with entered limits. Not a structural check.
 const FLAGS = {
   json: { type: 'boolean' },
   cell: { type: 'string' },
+  variant: { type: 'string' },
   table: { type: 'string' },
   xlsx: { type: 'string' },
   language: { type: 'string' },
@@ -101,7 +105,7 @@ const FLAGS = {
 type Flag = keyof typeof FLAGS;
 
 const FLAGS_OF: Readonly<Record<string, readonly Flag[]>> = {
-  check: ['json', 'cell', 'language'],
+  check: ['json', 'cell', 'variant', 'language'],
   export: ['table', 'xlsx', 'language', 'section', 'plan', 'svg', 'dxf', 'glb', 'html', 'scale', 'heights', 'stage', 'date'],
   sources: ['language'],
 };
@@ -161,10 +165,11 @@ function refused(why: string): Call {
   return { command: 'refused', why };
 }
 
-function checkCall(file: string, { json = false, cell }: Values, language: Language): Call {
-  if (cell === undefined) return { command: 'check', file, json, cellM: undefined, language };
+function checkCall(file: string, { json = false, cell, variant }: Values, language: Language): Call {
+  const asked = { command: 'check', file, json, variant, language } as const;
+  if (cell === undefined) return { ...asked, cellM: undefined };
   const cellM = Number(cell);
-  if (cellM >= 0.05 && cellM <= 2) return { command: 'check', file, json, cellM, language };
+  if (cellM >= 0.05 && cellM <= 2) return { ...asked, cellM };
   return refused(`--cell takes metres from 0.05 to 2 with a decimal point, found "${cell}".`);
 }
 

@@ -9,6 +9,7 @@ import { readSceneText } from '../import/read-scene-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import { issueLineIn } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
+import { sceneOfVariant } from '../project/compare-variant.ts';
 import { type Project, readProject } from '../project/evaluate-project.ts';
 import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
@@ -51,7 +52,7 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
     case 'refused':
       return { out: '', err: `${call.why}\n\n${USAGE}`, code: 2 };
     case 'check':
-      return withProject(call.file, readFile, call.cellM, (project) => check(call, speakProject(project, call.language)), call.language);
+      return withProject(call.file, readFile, call.cellM, (project) => check(call, project), call.language);
     case 'export':
       return withProject(call.file, readFile, undefined, (project) => exported(call, project, today), call.language);
     case 'import':
@@ -124,8 +125,28 @@ function diffed({ before, after, json, language }: Extract<Call, { command: 'dif
   return withProject(before, readFile, undefined, then, language);
 }
 
-function check({ json, language }: Extract<Call, { command: 'check' }>, { report, scene }: Project): Done {
-  const out = json ? `${JSON.stringify(report, null, 2)}\n` : summary(scene, report, language);
+type CheckCall = Extract<Call, { command: 'check' }>;
+
+function check(call: CheckCall, project: Project): Done {
+  if (call.variant === undefined) return judged(call, project, '');
+  const { calls } = WRITING[call.language];
+  const { variants = [] } = project.scene;
+  const variant = variants.find(({ id }) => id === call.variant);
+  if (variant === undefined) {
+    const known = variants.map(({ id, name }) => `${id} (${name})`);
+    return { out: '', err: `${call.file}: ${calls.noVariant(call.variant, known)}\n`, code: 2 };
+  }
+  const { project: own, issues } = readProject(JSON.stringify(sceneOfVariant(project.scene, variant)), call.cellM);
+  // Its lines would count in a text that nobody has.
+  const told = issues.map(({ line: _, ...issue }) => issueLineIn(issueIn(issue, call.language), call.language));
+  const err = told.map((says) => `${call.file}: ${calls.ofVariant(variant.id)}: ${says}\n`).join('');
+  if (own === null) return { out: '', err, code: 2 };
+  return { ...judged(call, own, `${calls.judgedVariant(variant.id, variant.name)}\n`), err };
+}
+
+function judged({ json, language }: CheckCall, project: Project, heading: string): Done {
+  const { report, scene } = speakProject(project, language);
+  const out = json ? `${JSON.stringify(report, null, 2)}\n` : `${heading}${summary(scene, report, language)}`;
   return { out, code: report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0 };
 }
 

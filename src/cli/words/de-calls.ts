@@ -11,6 +11,13 @@ export const CALLS_DE: CallWords = {
     other: (why) => `Die Datei lässt sich nicht lesen (${why}).`,
   },
 
+  judgedVariant: (id, name) => `Variante ${id}: ${name}`,
+  ofVariant: (id) => `Variante ${id}`,
+  noVariant: (id, known) =>
+    known.length === 0
+      ? `Eine Variante „${id}“ gibt es nicht; die Datei enthält keine Varianten.`
+      : `Eine Variante „${id}“ gibt es nicht; es gibt: ${known.join(', ')}.`,
+
   deckExpected: (file) => `${file}: Erwartet wurde eine Szene; check sagt, was daran falsch ist.`,
   answersExpected: (file) => `${file}: Antworten werden als JSON erwartet, zum Beispiel { "unit": "mm" }.`,
   aScene: (name) => `${name}: eine Szene. Prüfen mit: npm run --silent check -- ${name} --language de`,

@@ -28,6 +28,13 @@ export const CALLS_EN = {
     other: (why) => `the file can't be read (${why}).`,
   } as Unreadable,
 
+  judgedVariant: (id: string, name: string) => `Variant ${id}: ${name}`,
+  ofVariant: (id: string) => `variant ${id}`,
+  noVariant: (id: string, known: readonly string[]) =>
+    known.length === 0
+      ? `there is no variant "${id}"; the file keeps no variants.`
+      : `there is no variant "${id}"; there are: ${known.join(', ')}.`,
+
   deckExpected: (file: string) => `${file}: a scene was expected; check says what is wrong with it.`,
   answersExpected: (file: string) => `${file}: answers are expected as JSON, for example { "unit": "mm" }.`,
   aScene: (name: string) => `${name}: a scene. Check it with: npm run --silent check -- ${name}`,
