@@ -57,6 +57,30 @@ const SHOTS: readonly Shot[] = [
       await pickMiddle(page);
     },
   },
+  {
+    name: 'plan',
+    scene: 'courtyard',
+    prepare: async (page) => {
+      await page.evaluate(() => {
+        const view = window.__loamdeck.view();
+        view.edit('plan');
+        view.select([{ part: 'zone', id: window.__loamdeck.scene().snapshot!.scene.zones[0]!.id }]);
+      });
+      await page.locator('.pe-drawing .pe-outline').first().waitFor();
+    },
+  },
+  {
+    name: 'build-up',
+    scene: 'courtyard',
+    prepare: async (page) => {
+      await page.evaluate(() => {
+        window.__loamdeck.view().edit('build-ups');
+        window.__loamdeck.view().showMap('load');
+      });
+      await page.locator('.bu-column').waitFor();
+      await untilMapped(page);
+    },
+  },
   { name: 'phone', scene: 'courtyard', width: 390, height: 844, touch: true, prepare: async () => undefined },
 ];
 
