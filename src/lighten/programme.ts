@@ -9,7 +9,7 @@ export interface Row {
   readonly high: number;
 }
 
-/** Least sum of costs over columns that take whole numbers from 0 up to their bound. */
+/** Least sum of costs over columns that take whole numbers from 0 up to their bound, infinite where rows hold them anyhow. */
 export interface Programme {
   readonly columns: readonly { readonly cost: number; readonly high: number }[];
   readonly rows: readonly Row[];
@@ -21,6 +21,8 @@ export type Answer =
 
 /** Longest that one solution may take [ms]. */
 const TIMEOUT_MS = 8000;
+/** Smaller than this is rounding to the solver [-]. Much finer, its own rounding passes for a broken row, and it gives up what can be solved. */
+const PRECISION = 1e-7;
 
 /** Solves a programme. */
 export function solveProgramme({ columns, rows }: Programme): Answer {
@@ -37,6 +39,7 @@ export function solveProgramme({ columns, rows }: Programme): Answer {
     bound(`r${r}`, low / scale, high / scale);
   });
   columns.forEach(({ high }, c) => {
+    if (!Number.isFinite(high)) return;
     coefficients[c].push([`c${c}`, 1]);
     bound(`c${c}`, -Infinity, high);
   });
@@ -47,9 +50,9 @@ export function solveProgramme({ columns, rows }: Programme): Answer {
     variables: coefficients.map((list, c): [number, [string, number][]] => [c, list]),
     integers: true,
   };
-  const { status, result, variables } = solve(model, { timeout: TIMEOUT_MS, maxIterations: 1e6, tolerance: 0, precision: 1e-9 });
-  if (status === 'infeasible' || status === 'cycled') return { status: 'infeasible' };
-  if (Number.isNaN(result)) return { status: 'time' };
+  const { status, result, variables } = solve(model, { timeout: TIMEOUT_MS, maxIterations: 1e6, tolerance: 0, precision: PRECISION });
+  if (status === 'infeasible') return { status };
+  if (status === 'cycled' || Number.isNaN(result)) return { status: 'time' };
   const values = new Array<number>(columns.length).fill(0);
   for (const [column, value] of variables) values[column] = Math.round(value);
   return { status: status === 'optimal' ? 'optimal' : 'stopped', values, cost: result };

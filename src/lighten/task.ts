@@ -124,8 +124,9 @@ export function programmeOf(
       const { fixed, perStep } = objective(task, r);
       const kept = objective(task, 0).fixed;
       const first = columns.length;
-      columns.push({ cost: fixed - kept + (recipe.keeps ? 0 : TIE * Math.abs(kept)), high: 1 });
-      columns.push(...recipe.steps.map((step, s) => ({ cost: perStep[s], high: step.to })));
+      // One recipe of a zone is taken, and steps go with theirs: rows hold both.
+      columns.push({ cost: fixed - kept + (recipe.keeps ? 0 : TIE * Math.abs(kept)), high: Infinity });
+      columns.push(...recipe.steps.map((_, s) => ({ cost: perStep[s], high: Infinity })));
       recipe.steps.forEach(({ from, to }, s) => {
         rows.push({
           entries: [
