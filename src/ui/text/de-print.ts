@@ -19,7 +19,7 @@ const SHEET_NAMES: Readonly<Record<SheetName, string>> = {
 };
 
 const SHEET_SAYS: Readonly<Record<SheetName, string>> = {
-  engineer: 'Lasten je Feld und Bauzustand, Stützen, Baustoffe, Räder; jede Zahl mit Herleitung. A4 oder A3',
+  engineer: 'Lasten je Feld und Bauzustand, Stützen, Materialien, Räder; jede Zahl mit Herleitung. A4 oder A3',
   heaps: 'Plan im Maßstab mit der Höhe, die ein Haufwerk in jedem Feld haben darf. A3',
   talk: 'Eine Seite für die Kolonne, mit Unterschriftenliste. A4',
   findings: 'Alle Befunde mit Ort und Quelle. A4',
@@ -115,7 +115,7 @@ export const print: Worded<typeof enPrint> = {
   language: 'Sprache',
   paper: 'Papier',
   stage: 'Bauzustand',
-  material: 'Baustoff',
+  material: 'Material',
   scale: 'Maßstab',
   paperName: (name) => (name === 'A4' ? 'A4 hoch' : 'A3 quer'),
   preview: (sheet, pages) => `${sheet}: ${pages === 1 ? '1 Seite' : `${pages} Seiten`}`,
@@ -174,8 +174,8 @@ export const print: Worded<typeof enPrint> = {
     columnsHead: ['Stütze', 'm²', 'kN', 't'],
     zones: 'Zonen',
     zonesHead: ['Zone', 'Aufbau', 'm²', 'Gesättigt kN/m²', 'Trocken kN/m²', 'Wasser l/m²'],
-    materials: 'Baustoffe mit Dichten und Quellen',
-    materialsHead: ['Baustoff', 'Trocken', 'Gesättigt', 'Eingebaut', 'Masse höchstens, t', 'Quelle'],
+    materials: 'Materialien mit Dichten und Quellen',
+    materialsHead: ['Material', 'Trocken', 'Gesättigt', 'Eingebaut', 'Masse höchstens, t', 'Quelle'],
     density: (value) => `${n.number(value, 0)}\u202Fkg/m³`,
     areal: (value) => `${n.number(value, value < 10 ? 2 : 1)}\u202Fkg/m²`,
     placed: (m3, m2) => (m3 === null ? `${n.number(m2, 1)}\u202Fm²` : `${n.number(m3, 1)}\u202Fm³`),
@@ -197,7 +197,7 @@ export const print: Worded<typeof enPrint> = {
 
   heaps: {
     title: (stage) => `Wie hoch darf gelagert werden? ${stage}`,
-    says: 'Höhe in Metern, die loser Baustoff überall in einem Feld liegen darf, zusätzlich zu allem, was am Ende des Bauzustands verlegt ist, und zu dessen Haufwerken; auf 5 cm abgerundet. Nicht für Maschinen.',
+    says: 'Höhe in Metern, die loses Material überall in einem Feld liegen darf, zusätzlich zu allem, was am Ende des Bauzustands verlegt ist, und zu dessen Haufwerken; auf 5 cm abgerundet. Nicht für Maschinen.',
     materials: (materials) => `Reihenfolge der Höhen in jedem Feld: ${materials.map((name, i) => `${i + 1} ${name}`).join(' · ')}`,
     entry: ({ state, heightM, overKNm2, confirmed }: HeapEntry) => {
       if (state === 'no limit') return '–';
@@ -212,7 +212,7 @@ export const print: Worded<typeof enPrint> = {
     table: 'Felder',
     ofStage: 'die des Bauzustands',
     all: (count) => `alle ${count}`,
-    noPlan: 'Keine Höhen: Die Szene hat keinen Bauzustand, keinen losen Baustoff oder kein Feld mit zulässiger Last.',
+    noPlan: 'Keine Höhen: Die Szene hat keinen Bauzustand, kein loses Material oder kein Feld mit zulässiger Last.',
     bayHead: 'Feld',
     permittedHead: 'Zulässig kN/m²',
     basisHead: 'Grundlage',
@@ -221,9 +221,9 @@ export const print: Worded<typeof enPrint> = {
   findings: {
     head: ['', 'Was', 'Wo', 'Regel und Quelle'],
     none: 'Kein Befund. Das sagt nur, dass die eingegebenen Zahlen keine Regel dieser Fassung verletzen.',
-    count: (stops, checks, notes) => `Halt: ${stops} · Prüfen: ${checks} · Hinweis: ${notes}`,
-    severity: { stop: 'Halt', check: 'Prüfen', note: 'Hinweis' },
-    legend: 'Halt: darf so nicht gebaut werden. Prüfen: jemand muss nachsehen. Hinweis: zur Kenntnis.',
+    count: (stops, checks, notes) => `Stopp: ${stops} · Prüfen: ${checks} · Hinweis: ${notes}`,
+    severity: { stop: 'Stopp', check: 'Prüfen', note: 'Hinweis' },
+    legend: 'Stopp: darf so nicht gebaut werden. Prüfen: jemand muss nachsehen. Hinweis: zur Kenntnis.',
     bay: (id) => `Feld ${id}`,
     zone: (id) => `Zone ${id}`,
     stage: (id) => `Bauzustand ${id}`,
@@ -253,7 +253,7 @@ export const print: Worded<typeof enPrint> = {
       ({
         scene: 'in der Szene eingegeben',
         drawing: 'genaue Fläche oder Last der gezeichneten Formen',
-        material: text === undefined ? 'des Baustoffs' : text,
+        material: text === undefined ? 'des Materials' : text,
         'load plan': text ?? 'Lastplan',
         constant: 'Konstante',
         levels: 'zwischen Decke und Fertighöhe, Mittel dort',
