@@ -45,9 +45,27 @@ export function stageChange(
   const stage = now.layerStages[ground.z][rest];
   if (stage < 0) return undefined;
   const own = new Set(ground.buildUp.layers);
-  const roles = [...new Set(recipe.layers.filter(({ layer }) => !own.has(layer)).map(({ material }) => material.role))];
-  const change = { stage, roles };
-  return unplaced(planWith(next, change, ground, site), ground) <= missing ? change : undefined;
+  const fresh = [...new Set(recipe.layers.filter(({ layer }) => !own.has(layer)).map(({ material }) => material.role))];
+  // Where the stage lays what is below as well, all it lays here has to come in one go.
+  const changes = [fresh, [...new Set([...rolesIn(site, ground, stage), ...fresh])]].map((roles) => ({ stage, roles }));
+  return changes.find((change) => {
+    const plan = planWith(next, change, ground, site);
+    return unplaced(plan, ground) <= missing && keepsStages(recipe, ground, now, plan);
+  });
+}
+
+/** Roles that a stage lays in a zone. */
+function rolesIn({ on }: Site, { z }: Ground, stage: number): Role[] {
+  const places = on.input.stages?.[stage].place ?? [];
+  return places.flatMap(({ zones, roles }) => (zones === null || zones.includes(z) ? roles : []));
+}
+
+/** Whether every layer that stays is laid when it was. */
+function keepsStages({ layers }: Recipe, { z, buildUp }: Ground, now: StagePlan, plan: StagePlan): boolean {
+  return layers.every(({ layer }, i) => {
+    const was = buildUp.layers.indexOf(layer);
+    return was < 0 || now.layerStages[z][was] === plan.layerStages[z][i];
+  });
 }
 
 /** Stages of a scene with the changes of its zones; zones that get the same in a stage share an entry. */

@@ -124,3 +124,25 @@ describe('the solver took its own rounding for a broken limit', () => {
     expect(Math.min(...costs)).toBeCloseTo(costs[0], 6);
   });
 });
+
+it('a stage that lays everything, told of the new layers alone, would have laid them on nothing: said to be beyond help', () => {
+  // As by hand in lighten/new-layers.test.ts: 6 kN/m² want 200 mm of foam, a sheet of 10 mm and 390 mm of soil.
+  const roles = ['protection', 'filter', 'substrate'] as const;
+  const layers = [{ material: 'sheet' }, { material: 'cloth' }, { material: 'soil', thicknessMm: 600 }];
+  const scene = sceneOf({
+    materials: PRICED,
+    deck: { bays: [bay('A0', rect(0, 0, 4, 3), { permanentKNm2: 6 })], rootResistant: true },
+    buildups: [buildUp('bed', layers, { vegetation: { form: 'lawn', kNm2: 0 } })],
+    zones: [zone('Z0', rect(0, 0, 4, 3), 'bed')],
+    stages: [{ id: 'S1', name: 'All', place: [{ roles }] }],
+  });
+  const answer = lighten(read(scene), { fills: ['foam'], aims: ['change'] });
+  expect(answer.obstacles).toEqual([]);
+  const [variant] = answer.variants;
+  expect(variant.zones[0].laidIn).toBe('S1');
+  const after = read(variant.scene);
+  expect(after.report.findings.filter(({ rule }) => rule.startsWith('stage.'))).toEqual([]);
+  expect(after.scene.buildups[0].layers.map(({ thicknessMm }) => thicknessMm)).toEqual([undefined, undefined, 200, undefined, 390]);
+  // Nothing of the weight is left unlaid: 4 kg/m² of sheets, 200 mm at 50 and 390 mm at 1500 kg/m³ on 12 m².
+  expect(after.report.stages[0].placedKN).toBeCloseTo(9.81e-3 * (4 + 10 + 585) * 12, 6);
+});
