@@ -31,12 +31,9 @@ export function BuildUpPage({ snapshot, catalogue, onMaterial }: Props) {
   return (
     <>
       <BuildUpStrip buildUps={snapshot.buildUps} chosen={chosen?.id ?? null} onChoose={choose} />
+      {chosen === null && <p>{t.buildUps.list.none}</p>}
       <BuildUpActions snapshot={snapshot} chosen={chosen} onChoose={choose} />
-      {chosen === null ? (
-        <p>{t.buildUps.list.none}</p>
-      ) : (
-        <ChosenBuildUp key={chosen.id} {...{ snapshot, catalogue, onMaterial }} buildUp={chosen} onChoose={choose} />
-      )}
+      {chosen !== null && <ChosenBuildUp key={chosen.id} {...{ snapshot, catalogue, onMaterial }} buildUp={chosen} onChoose={choose} />}
     </>
   );
 }

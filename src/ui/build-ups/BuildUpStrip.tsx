@@ -25,13 +25,7 @@ export function BuildUpStrip({ buildUps, chosen, onChoose }: Props) {
     <ul className="bu-strip" aria-label={list.title}>
       {buildUps.map((buildUp) => (
         <li key={buildUp.id}>
-          <button
-            type="button"
-            className="bu-card"
-            aria-pressed={buildUp.id === chosen}
-            aria-label={list.entry(buildUp.name, buildUp.zones.length, buildUp.areaM2)}
-            onClick={() => onChoose(buildUp.id)}
-          >
+          <button type="button" className="bu-card" aria-pressed={buildUp.id === chosen} onClick={() => onChoose(buildUp.id)}>
             <SmallColumn buildUp={buildUp} pxPerMm={(HEIGHT - 4) / tallestMm} />
             <span className="bu-card-words">
               <strong>{buildUp.name}</strong>

@@ -15,6 +15,7 @@ export function NewScene({ onClose }: { readonly onClose: () => void }) {
   const [name, setName] = useState('');
   const [sides, setSides] = useState(['', '']);
   const [problem, setProblem] = useState('');
+  const sideFields = useRef<(HTMLInputElement | null)[]>([]);
   const id = useId();
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
@@ -24,12 +25,15 @@ export function NewScene({ onClose }: { readonly onClose: () => void }) {
     const [lengthM, widthM] = sides.map(sideOf);
     if (lengthM === null || lengthM === undefined || widthM === null || widthM === undefined) {
       setProblem(t.newScene.sidesWrong(SIDES_M.least, SIDES_M.most));
+      sideFields.current[lengthM === null ? 0 : 1]?.focus();
       return;
     }
     const called = name.trim() || t.newScene.unnamed;
     dialog.current?.close();
     await scene.getState().openText(called, `${JSON.stringify(newScene(called, lengthM, widthM), null, 2)}\n`, true);
     view.getState().edit('plan');
+    // The dialog gives the focus back to the menu; work goes on in the editor, once it is there.
+    requestAnimationFrame(() => document.getElementById('edit-plan')?.focus());
   };
   return (
     <dialog ref={dialog} className="sheet dialog" aria-labelledby={`${id}-title`} onClose={onClose}>
@@ -39,37 +43,51 @@ export function NewScene({ onClose }: { readonly onClose: () => void }) {
       <form className="new-scene" onSubmit={(event) => void onSubmit(event)}>
         <label className="file-name">
           {t.newScene.name}
-          <input type="text" value={name} placeholder={t.newScene.unnamed} onChange={(event) => setName(event.target.value)} />
+          <input
+            type="text"
+            className="text-field"
+            autoComplete="off"
+            value={name}
+            placeholder={t.newScene.unnamed}
+            onChange={(event) => setName(event.target.value)}
+          />
         </label>
-        {[t.newScene.length, t.newScene.width].map((label, side) => (
-          <label key={label} className="file-name">
-            {label}
-            <span className="number-field">
-              <input
-                type="text"
-                inputMode="decimal"
-                autoComplete="off"
-                aria-invalid={problem !== ''}
-                aria-describedby={problem === '' ? undefined : `${id}-problem`}
-                value={sides[side]}
-                onChange={(event) => setSides(sides.map((old, at) => (at === side ? event.target.value : old)))}
-              />
-              <span className="unit">{fieldUnit('m')}</span>
-            </span>
-          </label>
-        ))}
-        <p className="small">{t.newScene.says}</p>
+        <div className="new-scene-sides">
+          {[t.newScene.length, t.newScene.width].map((label, side) => (
+            <label key={label} className="file-name">
+              {label}
+              <span className="number-field">
+                <input
+                  ref={(field) => {
+                    sideFields.current[side] = field;
+                  }}
+                  type="text"
+                  inputMode="decimal"
+                  autoComplete="off"
+                  aria-invalid={problem !== '' && sideOf(sides[side] ?? '') === null}
+                  aria-describedby={problem === '' ? undefined : `${id}-problem`}
+                  value={sides[side]}
+                  onChange={(event) => setSides(sides.map((old, at) => (at === side ? event.target.value : old)))}
+                />
+                <span className="unit">{fieldUnit('m')}</span>
+              </span>
+            </label>
+          ))}
+        </div>
         {problem !== '' && (
           <p id={`${id}-problem`} className="field-problem" role="alert">
             {problem}
           </p>
         )}
-        <button type="submit" className="button">
-          {t.newScene.begin}
-        </button>
-        <button type="button" className="button" onClick={() => dialog.current?.close()}>
-          {t.file.cancel}
-        </button>
+        <p className="small">{t.newScene.says}</p>
+        <p>
+          <button type="submit" className="button">
+            {t.newScene.begin}
+          </button>
+          <button type="button" className="button" onClick={() => dialog.current?.close()}>
+            {t.file.cancel}
+          </button>
+        </p>
       </form>
     </dialog>
   );

@@ -3,18 +3,23 @@
 import type { LightenAnswer } from '../../model/lighten.ts';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
+import { useStageNumber } from '../use-stage-name.ts';
 
 export function LightenObstacles({ answer }: { readonly answer: LightenAnswer }) {
   const { obstacles, unsolved, passedOver, leftOut } = answer;
   const go = useGo();
+  const numberOf = useStageNumber();
   if (obstacles.length + unsolved.length + passedOver.length + leftOut.length === 0) return null;
   return (
     <section className="sheet-part">
       <h2 className="block-title">{t.lighten.obstacles}</h2>
       <ul className="variant-changes">
         {obstacles.map((obstacle) => (
-          <li key={`${obstacle.bay} ${obstacle.kind} ${obstacle.stage}`}>
-            {t.lighten.obstacle(obstacle)} {obstacle.hindrances.length > 0 && `${t.lighten.inTheWay(obstacle.hindrances)} `}
+          <li key={`${obstacle.bay} ${obstacle.kind} ${obstacle.stage}`} className="lighten-obstacle">
+            <span>
+              {t.lighten.obstacle({ ...obstacle, stage: numberOf(obstacle.stage) })}{' '}
+              {obstacle.hindrances.length > 0 && t.lighten.inTheWay(obstacle.hindrances)}
+            </span>
             <button type="button" className="row-button" onClick={() => go.toBay(obstacle.bay, obstacle.at)}>
               {t.lighten.showPlace}
             </button>

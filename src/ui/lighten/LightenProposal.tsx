@@ -7,12 +7,14 @@ import type { Editing } from '../edit/use-edit.ts';
 import { loadNumber, unitText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
+import { useStageNumber } from '../use-stage-name.ts';
 import { useScene } from '../use-stores.ts';
 
 export function LightenProposal({ variant, editing }: { readonly variant: LightenVariant; readonly editing: Editing }) {
   const { aim, proven, zones, savedKN, exchangedM3, costBefore, costAfter, newFindings } = variant;
   const currency = useScene((state) => state.snapshot?.scene.currency ?? '');
   const [kept, setKept] = useState(false);
+  const numberOf = useStageNumber();
   const names = zones.map(({ zone }) => zone);
   const scheme = schemeOf(variant.scene);
   const keep = async () => {
@@ -44,7 +46,7 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
         <table key={zone} className="numbers">
           <caption>
             {t.lighten.zone(zone, newBuildUp, savedInZone)}
-            {laidIn !== null && <span className="small block">{t.lighten.laidIn(laidIn)}</span>}
+            {laidIn !== null && <span className="small block">{t.lighten.laidIn(numberOf(laidIn) ?? laidIn)}</span>}
           </caption>
           <TableHead heads={[t.lighten.layer, t.lighten.before, t.lighten.after]} />
           <tbody>
@@ -75,6 +77,7 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
 
 function LoadTable({ variant }: { readonly variant: LightenVariant }) {
   const unit = unitText('kN/m²');
+  const numberOf = useStageNumber();
   const head = (name: string) => `${name}, ${unit}`;
   return (
     <table className="numbers">
@@ -84,7 +87,7 @@ function LoadTable({ variant }: { readonly variant: LightenVariant }) {
         {variant.bays.map(({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, binding }) => (
           <tr key={`${bay} ${kind} ${stage}`} className={binding ? 'lighten-binding' : undefined}>
             <th scope="row">
-              {t.lighten.loadCase(bay, kind, stage)}
+              {t.lighten.loadCase(bay, kind, numberOf(stage))}
               {binding && <span className="small block">{t.lighten.binding}</span>}
             </th>
             <td>{loadNumber(beforeKNm2)}</td>

@@ -33,6 +33,13 @@ export function LightenSheet() {
   const [found, setFound] = useState<Found | null>(null);
   if (snapshot === null) return null;
   const { scene } = snapshot;
+  if (scene.zones.length === 0)
+    return (
+      <div className="lighten-sheet sheet-parts">
+        <p className="small">{t.lighten.says}</p>
+        <p>{t.lighten.nothing}</p>
+      </div>
+    );
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
     setWorking(true);
@@ -133,7 +140,7 @@ function ZoneChoice({ snapshot, zones, locked, onZones, onLocked }: ZoneChoicePr
         ))}
       </fieldset>
       {zones !== null && (
-        <fieldset aria-label={t.lighten.zonesChosen}>
+        <fieldset className="lighten-zones" aria-label={t.lighten.zonesChosen}>
           {all.map((zone) => (
             <Tick
               key={zone.id}
@@ -146,7 +153,7 @@ function ZoneChoice({ snapshot, zones, locked, onZones, onLocked }: ZoneChoicePr
       )}
       <details>
         <summary>{t.lighten.locked}</summary>
-        <fieldset aria-label={t.lighten.locked}>
+        <fieldset className="lighten-zones" aria-label={t.lighten.locked}>
           {all.map((zone) => (
             <Tick
               key={zone.id}

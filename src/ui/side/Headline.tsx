@@ -20,6 +20,7 @@ export function Headline({ verdicts }: { readonly verdicts: readonly BayVerdict[
   return (
     <div className="headline" data-kind={headline.kind} data-testid="headline">
       <p className="headline-main">{headlineText(headline)}</p>
+      {headline.kind === 'no bays' && <p className="small">{t.bays.noneAdd}</p>}
       {headline.kind === 'all within' && <p className="small">{t.bays.allWithinAdd}</p>}
       {otherStops > 0 && <p className="small">{t.bays.otherStops(otherStops)}</p>}
       {unchecked !== undefined && unchecked.length > 0 && <p className="small">{t.bays.notChecked(unchecked)}</p>}

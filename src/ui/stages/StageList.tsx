@@ -29,7 +29,7 @@ export function StageList({ snapshot }: { readonly snapshot: Snapshot }) {
   };
   return (
     <section className="stage-list" aria-label={t.stage.title}>
-      <div ref={scroll} className="stage-scroll">
+      <div ref={scroll} className="stage-scroll" data-short={at !== null}>
         <StageTable
           snapshot={snapshot}
           drop={drag.drop}

@@ -66,7 +66,6 @@ export const buildUps: Texts['buildUps'] = {
   list: {
     title: 'Aufbauten der Szene',
     none: 'Diese Szene hat noch keinen Aufbau. Mit einer Vorlage beginnen.',
-    entry: (name, zones, areaM2) => (zones === 0 ? `${name}, in keiner Zone` : `${name}, in ${zonesText(zones)}, ${areaText(areaM2)}`),
     area: (zones, areaM2) => (zones === 0 ? 'in keiner Zone' : `${zonesText(zones)} · ${areaText(areaM2)}`),
     depth: (depthMm) => mmText(depthMm),
   },

@@ -110,6 +110,7 @@ export const lighten: Texts['lighten'] = {
   least: 'Dünnste Lage, die hinzukommt',
   find: 'Suchen',
   working: 'Wird gesucht… Modell und Zahlen warten so lange.',
+  nothing: 'Diese Szene hat noch keine Zone, also nichts, was leichter werden könnte.',
   within: 'Kein Feld ist über seiner Grenze.',
   stale: 'Die Szene wurde seither geändert. Bitte neu suchen.',
   answer: (aim, savedKN) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN weniger`,

@@ -237,6 +237,8 @@ export const de: Texts = {
         ? 'Von den überschrittenen ist 1 Feld auch nicht bestätigt.'
         : `Von den überschrittenen sind ${numberText(count, 0)} Felder auch nicht bestätigt.`,
     none: 'Diese Szene hat keine Felder: Nichts sagt, was die Decke trägt.',
+    noneAdd:
+      'Felder und ihre zulässigen Lasten werden unter „Bearbeiten“, „Plan“ eingegeben: gezeichnet oder aus den Achsen des Lastplans gebildet.',
     column: 'Feld',
     load: 'Last und zulässig, kN/m²',
     utilisation: 'Ausnutzung',

@@ -70,8 +70,6 @@ export const buildUps = {
   list: {
     title: 'Build-ups of the scene',
     none: 'This scene has no build-up yet. Begin with a template.',
-    entry: (name: string, zones: number, areaM2: number) =>
-      zones === 0 ? `${name}, in no zone` : `${name}, in ${many(zones, 'zone', 'zones')}, ${areaText(areaM2)}`,
     area: (zones: number, areaM2: number) => (zones === 0 ? 'in no zone' : `${many(zones, 'zone', 'zones')} · ${areaText(areaM2)}`),
     depth: (depthMm: number) => mmText(depthMm),
   },

@@ -111,6 +111,7 @@ export const lighten = {
   least: 'Thinnest layer to be added',
   find: 'Look for it',
   working: 'Looking… The model and its numbers wait meanwhile.',
+  nothing: 'This scene has no zone yet, so there is nothing to lighten.',
   within: 'No bay is over its limit.',
   stale: 'The scene was changed since. Look again.',
   answer: (aim: LightenAim, savedKN: number) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN less`,

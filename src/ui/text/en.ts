@@ -240,6 +240,7 @@ export const en = {
       ].join(', '),
     overUnconfirmed: (count: number) => `Of those over, ${many(count, 'bay is', 'bays are')} not confirmed either.`,
     none: 'This scene has no bays: nothing says what the deck carries.',
+    noneAdd: 'Bays and their permitted loads are entered under “Edit”, “Plan”: drawn, or made from the axes of the load plan.',
     column: 'Bay',
     load: 'Load and permitted, kN/m²',
     utilisation: 'Utilisation',

@@ -49,7 +49,7 @@ function Views({ snapshot }: { readonly snapshot: Snapshot }) {
   const shown = own ? views[at] : undefined;
   return (
     <div className="views-editor">
-      <p>{own ? words.says : words.made}</p>
+      <p className="small">{own ? words.says : words.made}</p>
       <div className="views-tools">
         <KeepView
           snapshot={snapshot}
