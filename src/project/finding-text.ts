@@ -50,7 +50,9 @@ const DRAWN: readonly Rule[] = [
 
 function sourceOf({ rule, where, facts }: FindingFact, scene: SceneFile, names: Names): string {
   const words = SHARED_WORDS[names.language];
-  if (PERMITTED.includes(rule)) return bayBasis(where.bay, scene, names.language, true);
+  if (facts.why === 'twice') return words.sceneFile;
+  if (PERMITTED.includes(rule) || (rule === 'load.basis' && facts.why !== undefined))
+    return bayBasis(where.bay, scene, names.language, true);
   if (rule === 'traffic.bay') return bayBasis(where.bay, scene, names.language, false);
   if (DRAWN.includes(rule)) return words.sceneFile;
   return facts.source === undefined ? words.practice : names.source(String(facts.source));

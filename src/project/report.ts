@@ -11,6 +11,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
+import { loadPlanFacts } from './load-plan-facts.ts';
 import { materialLookup } from './materials.ts';
 import { notChecked } from './not-checked.ts';
 import { probePart } from './probes.ts';
@@ -52,6 +53,7 @@ export function reportWithFacts(scene: SceneFile, on: Evaluation): WordedReport 
   const water = waterPart(scene, on, materialOf);
   const facts = bySeverity([
     ...findFacts(on),
+    ...loadPlanFacts(scene, on),
     ...tolerance.facts,
     ...probes.facts,
     ...buildUpFacts(scene, on, materialOf),

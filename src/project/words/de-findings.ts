@@ -3,6 +3,7 @@
 import type { FindingFact } from '../../model/finding.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import { EDGES_DE } from './de-edges.ts';
+import { LOAD_PLAN_DE } from './de-load-plan.ts';
 import { ROUTES_DE } from './de-routes.ts';
 import { BUILD_UPS_DE } from './de-rules.ts';
 import { SITE_DE } from './de-site.ts';
@@ -14,6 +15,8 @@ import { namesIn, numberDe, type RuleWords, type WhyWords } from './rule-words.t
 /** Loads that are not as planned; undefined for any other fact. */
 const siteWords = (fact: FindingFact, scene: SceneFile) => (SITE_DE as WhyWords)[String(fact.facts.why)]?.(fact, scene);
 
+/** Load plans that contradict themselves, loads entered twice; undefined for any other fact. */
+const planWords = (fact: FindingFact, scene: SceneFile) => (LOAD_PLAN_DE as WhyWords)[String(fact.facts.why)]?.(fact, scene);
 const percent = (fact: FindingFact) => `${numberDe((100 * fact.value) / fact.limit, 1)} %`;
 const kNm2 = (value: number) => `${numberDe(value)} kN/m²`;
 const areaM2 = (value: number) => (value < 0.01 ? `${numberDe(value * 1e4, 1)} cm²` : `${numberDe(value)} m²`);
@@ -25,7 +28,8 @@ export const FINDINGS_DE: RuleWords = {
   'load.permanent': (f, scene) =>
     siteWords(f, scene) ??
     `Feld ${f.where.bay}: Die fertige Anlage bringt wassergesättigt auf ihrem ungünstigsten Bereich von 1 m × 1 m ${kNm2(f.value)}, zulässig sind ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Dort einen leichteren oder dünneren Aufbau wählen oder den Tragwerksplaner fragen.`,
-  'load.imposed': (f) =>
+  'load.imposed': (f, scene) =>
+    planWords(f, scene) ??
     `Feld ${f.where.bay}: Eine Zone darauf soll ${kNm2(f.value)} Nutzlast tragen, zulässig sind ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Die Nutzung ändern oder den Tragwerksplaner fragen.`,
   'load.total': (f, scene) =>
     siteWords(f, scene) ??
@@ -33,6 +37,8 @@ export const FINDINGS_DE: RuleWords = {
   'load.stage': (f) =>
     `Feld ${f.where.bay}, Bauzustand ${f.where.stage}: ${kNm2(f.value)} auf dem ungünstigsten Bereich von 1 m × 1 m während des Bauens, zulässig sind ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (Grenze der fertigen Anlage, da keine Last für Bauzustände angegeben ist)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Weniger oder woanders aufhäufen' : 'Leichter machen, was dann dort liegt,'} oder den Tragwerksplaner fragen.`,
   'load.basis': (f, scene) => {
+    const said = planWords(f, scene);
+    if (said !== undefined) return said;
     const given = scene.deck.bays.find((bay) => bay.id === f.where.bay);
     if (given?.permanentKNm2 === undefined && given?.totalKNm2 === undefined) {
       return `Feld ${f.where.bay}: Weder eine zulässige ständige Last noch eine zulässige Gesamtlast ist angegeben, deshalb wird es nicht beurteilt. Den Tragwerksplaner um den Lastenplan bitten; bis dahin gilt dieses Feld nie als eingehalten.`;

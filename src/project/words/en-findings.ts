@@ -3,6 +3,7 @@
 import type { FindingFact } from '../../model/finding.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import { EDGES_EN } from './en-edges.ts';
+import { LOAD_PLAN_EN } from './en-load-plan.ts';
 import { ROUTES_EN } from './en-routes.ts';
 import { BUILD_UPS_EN } from './en-rules.ts';
 import { SITE_EN } from './en-site.ts';
@@ -13,6 +14,8 @@ import { namesIn, number, type RuleWords, type WhyWords } from './rule-words.ts'
 
 /** Loads that are not as planned; undefined for any other fact. */
 const siteWords = (fact: FindingFact, scene: SceneFile) => (SITE_EN as WhyWords)[String(fact.facts.why)]?.(fact, scene);
+/** Load plans that contradict themselves, loads entered twice; undefined for any other fact. */
+const planWords = (fact: FindingFact, scene: SceneFile) => (LOAD_PLAN_EN as WhyWords)[String(fact.facts.why)]?.(fact, scene);
 const percent = (fact: FindingFact) => `${number((100 * fact.value) / fact.limit, 1)} %`;
 const kNm2 = (value: number) => `${number(value)} kN/m²`;
 const areaM2 = (value: number) => (value < 0.01 ? `${number(value * 1e4, 1)} cm²` : `${number(value)} m²`);
@@ -22,7 +25,8 @@ export const FINDINGS_EN: RuleWords = {
   'load.permanent': (f, scene) =>
     siteWords(f, scene) ??
     `Bay ${f.where.bay}: the finished garden, saturated, brings ${kNm2(f.value)} on its worst patch of 1 m × 1 m, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Use a lighter or thinner build-up there, or ask the structural engineer.`,
-  'load.imposed': (f) =>
+  'load.imposed': (f, scene) =>
+    planWords(f, scene) ??
     `Bay ${f.where.bay}: a zone on it is meant to carry ${kNm2(f.value)} imposed load, permitted are ${kNm2(f.limit)} (${percent(f)}, ${over(f)}). Change the use or ask the structural engineer.`,
   'load.total': (f, scene) =>
     siteWords(f, scene) ??
@@ -30,6 +34,8 @@ export const FINDINGS_EN: RuleWords = {
   'load.stage': (f) =>
     `Bay ${f.where.bay}, stage ${f.where.stage}: ${kNm2(f.value)} on the worst patch of 1 m × 1 m while building, permitted are ${kNm2(f.limit)}${f.facts.ownLimit ? '' : ' (limit of the finished garden, as no stage load is given)'} (${percent(f)}, ${over(f)}). ${f.facts.heaped ? 'Heap less, heap elsewhere' : 'Lighten what lies there by then'}, or ask the structural engineer.`,
   'load.basis': (f, scene) => {
+    const said = planWords(f, scene);
+    if (said !== undefined) return said;
     const given = scene.deck.bays.find((bay) => bay.id === f.where.bay);
     if (given?.permanentKNm2 === undefined && given?.totalKNm2 === undefined) {
       return `Bay ${f.where.bay}: no permitted permanent or total load is given, so it is not judged. Ask the structural engineer for the load plan; until then this bay never counts as within its limit.`;

@@ -22,11 +22,9 @@ import { TABLE_ROWS } from './table-rows.ts';
 const ROWS = [...DRAWING_ROWS, ...TABLE_ROWS, ...KIND_ROWS, ...SCENE_ROWS];
 /** Rows whose case stands elsewhere, or waits for a part that is not there yet. */
 const ELSEWHERE: Readonly<Record<number, string>> = {
-  22: 'an imposed load counted twice: nothing in a scene tells a second entry from a load of its own',
   33: 'large files: tests/import/large-files.test.ts, tests/e2e/import.test.ts',
   37: 'a model that needs more memory than there is: models are not read, row 36; a worker that dies: tests/store/import-store.test.ts',
   41: 'damaged links: tests/ui/scene-link.test.ts',
-  42: 'an old revision of the load plan: with the history of a scene',
 };
 
 const bytesOf = ({ file }: BadInput) => {

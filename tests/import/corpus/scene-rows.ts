@@ -61,6 +61,25 @@ export const SCENE_ROWS: readonly BadInput[] = [
     { warning: 'SATURATED_BELOW_DRY', says: ['swapped'] },
   ),
   check(21, 'a permitted load without its basis', (s) => delete s.deck.bays[0].basis, { finding: 'load.basis', says: ['A1'] }),
+  check(
+    22,
+    'an imposed load as that of the zone and as a block',
+    (s) => {
+      s.zones[0].imposedKNm2 = 5;
+      s.objects = [{ kind: 'block', id: 'P1', outline: rect(0, 0, 4, 3), kNm2: 5 }];
+    },
+    { finding: 'load.imposed', says: ['Z1', 'P1', 'counts twice'] },
+  ),
+  check(
+    22,
+    'a permanent load with the imposed load in it, and the imposed load beside it',
+    (s) => Object.assign(s.deck.bays[0], { permanentKNm2: 17, basis: { ...s.deck.bays[0].basis, document: 'Lastenplan inkl. Nutzlast' } }),
+    { finding: 'load.basis', says: ['A1', '“inkl. Nutzlast”', '17.00', '5.00'] },
+  ),
+  check(22, 'a total less than the permanent load', (s) => (s.deck.bays[0].totalKNm2 = 10), {
+    finding: 'load.basis',
+    says: ['total of 10.00', 'permanent load of 12.00'],
+  }),
   check(23, 'a negative load', (s) => (s.deck.bays[0].permanentKNm2 = -3), {
     error: 'OUT_OF_RANGE',
     says: ['deck.bays[0].permanentKNm2', 'above 0'],
@@ -118,5 +137,24 @@ export const SCENE_ROWS: readonly BadInput[] = [
       finding: 'stage.order',
       says: ['S1', 'Z1'],
     },
+  ),
+  check(
+    42,
+    'an old revision of the load plan, by other bays',
+    (s) => {
+      const [first] = s.deck.bays;
+      const basis = { ...first.basis, revision: 'C', date: '2026-05-09' };
+      s.deck.bays = [
+        { ...first, outline: rect(0, 0, 2, 3) },
+        { ...first, id: 'A2', outline: rect(2, 0, 4, 3), basis },
+      ];
+    },
+    { finding: 'load.basis', says: ['A1', 'revision A of 2026-01-05', 'bay A2 knows revision C of 2026-05-09'] },
+  ),
+  check(
+    42,
+    'an old revision of the load plan, by the history',
+    (s) => (s.history = [{ on: '2026-05-10', says: 'Load plan revision C of 2026-05-09 entered for A1' }]),
+    { finding: 'load.basis', says: ['history', 'revision C of 2026-05-09'] },
   ),
 ];
