@@ -191,6 +191,9 @@ export class DeckDirector {
   frame(nowMs: number): void {
     const { easel, rig } = this;
     if (easel === null || rig === null) return;
+    // A canvas has whole pixels, rounded down. Where its size is set, the renderer rounds what it draws on to the nearest,
+    // and a row would be cut off; where a target is set, it rounds down.
+    easel.gl.setRenderTarget(null);
     const arrives = this.follower.step(nowMs);
     const rises = this.water.step(nowMs);
     if (this.walk.foot.foot === null) rig.settleFrame();
