@@ -11,7 +11,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { useRowDrag } from '../stages/use-row-drag.ts';
 import { t } from '../text/text.ts';
 import { useMedia } from '../use-media.ts';
-import { drawnLayers } from './drawn-layers.ts';
+import { drawnLayers, layerKey } from './drawn-layers.ts';
 import { LayerHandle } from './LayerHandle.tsx';
 import type { BuildUpEdits } from './use-build-up.ts';
 
@@ -163,7 +163,7 @@ function LayerRows({ buildUp: { layers }, layer, onLayer, edits, placed, row, le
             drag.drop !== null && drag.drop.to === at && drag.drop.from !== at ? (drag.drop.from > at ? 'above' : 'below') : undefined;
           return (
             <li
-              key={`${index} ${one.materialId}`}
+              key={layerKey(layers, index)}
               style={{ top: (placed[at] ?? 0) - row / 2, height: row }}
               data-chosen={index === layer}
               data-drop={drop}
@@ -172,7 +172,6 @@ function LayerRows({ buildUp: { layers }, layer, onLayer, edits, placed, row, le
                 type="button"
                 className="bu-row"
                 aria-pressed={index === layer}
-                aria-label={`${column.pick(one.name, index + 1, layers.length)}, ${column.line(one.load, one.rangeMm !== null, one.infill)}`}
                 aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
                 title={column.keys}
                 onClick={() => onLayer(index)}
@@ -180,6 +179,7 @@ function LayerRows({ buildUp: { layers }, layer, onLayer, edits, placed, row, le
               >
                 <span className="bu-row-name">{one.name}</span>
                 <span className="bu-row-numbers">{column.line(one.load, one.rangeMm !== null, one.infill)}</span>
+                <span className="unseen">{column.place(index + 1, layers.length)}</span>
               </button>
               <span className="bu-grip" title={column.grip} aria-hidden="true" {...drag.handle(at)}>
                 <Icon name="grip" />

@@ -10,6 +10,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
+import { layerKey } from './drawn-layers.ts';
 import type { BuildUpEdits } from './use-build-up.ts';
 
 interface Props {
@@ -41,7 +42,7 @@ export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
             )}
             {rows.map(({ one, index, dryKNm2, saturatedKNm2 }) => (
               <LayerRow
-                key={`${index} ${one.materialId}`}
+                key={layerKey(buildUp.layers, index)}
                 buildUp={buildUp.id}
                 index={index}
                 layer={one}

@@ -17,3 +17,9 @@ export function drawnLayers({ layers }: Pick<BuildUpView, 'layers'>, at?: { read
     };
   });
 }
+
+/** Names a layer by its material, and which of its layers: it stays the same row, with the focus in it, when it is moved. */
+export function layerKey(layers: BuildUpView['layers'], index: number): string {
+  const material = layers[index]?.materialId;
+  return `${material} ${layers.slice(0, index).filter(({ materialId }) => materialId === material).length}`;
+}

@@ -1,11 +1,12 @@
 /** The editor beside the model: one page at a time, chosen by tabs. Its pages load when they are first opened. */
 
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useRef } from 'react';
 import { EDITORS, type EditorName } from '../../store/edit-view.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { Tabs } from '../parts/Tabs.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
+import { useKeptFocus } from './use-kept-focus.ts';
 
 const PlanEditor = lazy(() => import('../plan/PlanEditor.tsx').then((module) => ({ default: module.PlanEditor })));
 const BuildUpEditor = lazy(() => import('../build-ups/BuildUpEditor.tsx').then((module) => ({ default: module.BuildUpEditor })));
@@ -13,6 +14,9 @@ const StageEditor = lazy(() => import('../stages/StageEditor.tsx').then((module)
 const VariantSheet = lazy(() => import('../variants/VariantSheet.tsx').then((module) => ({ default: module.VariantSheet })));
 const LightenSheet = lazy(() => import('../lighten/LightenSheet.tsx').then((module) => ({ default: module.LightenSheet })));
 const ViewsEditor = lazy(() => import('../views/ViewsEditor.tsx').then((module) => ({ default: module.ViewsEditor })));
+
+/** The button in the strip that opens the editor: the focus goes back to it. */
+const EDIT_BUTTON = 'open-editor';
 
 const PAGES: Readonly<Record<EditorName, () => ReactNode>> = {
   plan: () => <PlanEditor />,
@@ -25,8 +29,14 @@ const PAGES: Readonly<Record<EditorName, () => ReactNode>> = {
 
 export function EditPanel({ editor }: { readonly editor: EditorName }) {
   const edit = useView((state) => state.edit);
+  const panel = useRef<HTMLElement>(null);
+  useKeptFocus(panel);
+  const leave = () => {
+    document.getElementById(EDIT_BUTTON)?.focus();
+    edit(null);
+  };
   return (
-    <section className="area-edit" aria-label={t.edit.title}>
+    <section ref={panel} className="area-edit" aria-label={t.edit.title}>
       <div className="edit-head">
         <Tabs
           names={EDITORS}
@@ -38,7 +48,7 @@ export function EditPanel({ editor }: { readonly editor: EditorName }) {
           onChoose={edit}
           says={(name) => t.edit.pages[name]}
         />
-        <button type="button" className="icon-button" aria-label={t.edit.leave} title={t.edit.leave} onClick={() => edit(null)}>
+        <button type="button" className="icon-button" aria-label={t.edit.leave} title={t.edit.leave} onClick={leave}>
           <Icon name="close" />
         </button>
       </div>

@@ -62,7 +62,13 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
         </button>
       )}
       {name !== undefined && (
-        <button type="button" className="button strip-button" aria-pressed={editing} onClick={() => edit(editing ? null : 'plan')}>
+        <button
+          id="open-editor"
+          type="button"
+          className="button strip-button"
+          aria-pressed={editing}
+          onClick={() => edit(editing ? null : 'plan')}
+        >
           <Icon name="pencil" />
           <span>{t.edit.open}</span>
         </button>

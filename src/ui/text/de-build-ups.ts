@@ -108,7 +108,7 @@ export const buildUps: Texts['buildUps'] = {
     drawing: (names) => `Säule der Lagen im Maßstab, von oben nach unten: ${names.join(', ')}.`,
     handle: (name) => `Oberkante von ${name}: seine Dicke`,
     membrane: 'Abdichtung',
-    pick: (name, place, of) => `${name}, Lage ${place} von ${of} von unten`,
+    place: (place, of) => `Lage ${place} von ${of} von unten`,
     line: ({ depthMm, dryKNm2, saturatedKNm2 }, makeUp, infill) =>
       `${infill ? 'Hohlräume + ' : ''}${thicknessOf(depthMm)}${makeUp ? ' Ausgleich' : ''} · ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     key: () => `Dicke · trocken / gesättigt, ${unitText('kN/m²')}. Griffe oder Zeilen ziehen.`,

@@ -112,7 +112,7 @@ export const buildUps = {
     drawing: (names: readonly string[]) => `Column of layers to scale, from top to bottom: ${names.join(', ')}.`,
     handle: (name: string) => `Top of ${name}: its thickness`,
     membrane: 'Membrane',
-    pick: (name: string, place: number, of: number) => `${name}, layer ${place} of ${of} from below`,
+    place: (place: number, of: number) => `layer ${place} of ${of} from below`,
     line: ({ depthMm, dryKNm2, saturatedKNm2 }: BuildUpLoad, makeUp: boolean, infill: boolean) =>
       `${infill ? 'voids + ' : ''}${thicknessOf(depthMm)}${makeUp ? ' make-up' : ''} · ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     key: () => `Thickness · dry / saturated, ${unitText('kN/m²')}. Drag the handles or the rows.`,
