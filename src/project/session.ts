@@ -28,6 +28,7 @@ import { requiredEdges } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
 import { wheelsOf } from './run-views.ts';
+import { sharedContent } from './shared-content.ts';
 import { sourceUses } from './source-uses.ts';
 import { speakCoreLog, speakPose, speakProject } from './speak.ts';
 import { type WaterStudy, waterStudy } from './water-study.ts';
@@ -235,18 +236,21 @@ export class Session {
   }
 }
 
-/** The scene with a patch, checked like a file; parts that the patch leaves alone stay the very same objects. */
+/** The scene with a patch, checked like a file; whatever says what it said before stays the very same object. */
 function readEdited(scene: SceneFile, patch: ScenePatch): State | { readonly scene: null; readonly issues: readonly Issue[] } {
   const wanted = Object.fromEntries(Object.entries({ ...scene, ...patch }).filter(([, value]) => value !== null && value !== undefined));
   const reading = readSceneText(JSON.stringify(wanted));
   const issues = reading.issues.map(withoutLine);
   if (!reading.scene) return { scene: null, issues };
   const untouched = Object.entries(scene).filter(([key]) => !Object.hasOwn(patch, key));
-  return { scene: { ...reading.scene, ...Object.fromEntries(untouched) }, issues };
+  return { scene: { ...sharedContent(scene, reading.scene), ...Object.fromEntries(untouched) }, issues };
 }
 
 function hasSameContent(one: State, other: State): boolean {
-  return JSON.stringify(one.scene) === JSON.stringify(other.scene);
+  const [a, b] = [Object.entries(one.scene), Object.entries(other.scene)];
+  if (a.length !== b.length) return false;
+  // Edits leave most parts the very same.
+  return a.every(([key, value], i) => b[i][0] === key && (b[i][1] === value || JSON.stringify(b[i][1]) === JSON.stringify(value)));
 }
 
 /** The text an edit is read from is not the user's file: its lines mean nothing to them. */
