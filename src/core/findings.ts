@@ -4,7 +4,9 @@ import type { FindingFact, Rule, Severity, Where } from '../model/finding.ts';
 import type { Evaluation } from './evaluation.ts';
 import { layBays, splitAmongBays } from './geometry/bay-split.ts';
 import { cellCentreM } from './geometry/grid.ts';
+import type { RegionCells } from './geometry/region-cells.ts';
 import { SLIVER_M2, stageLimitKNm2 } from './judge.ts';
+import type { Surface } from './levels/surface.ts';
 import { zoneBayShare } from './loads/bays.ts';
 
 /** At exactly 100 % a bay is at its limit, not over it; this much is rounding [-]. */
@@ -136,11 +138,23 @@ function depthFacts(on: Evaluation): FindingFact[] {
   return found;
 }
 
+/** Of a zone's cells, for the net they were last held against: a matter of shapes alone. */
+const outsideKnown = new WeakMap<RegionCells, { readonly surface: Surface; readonly areaM2: number }>();
+
 /** Part of a zone beyond its own net of finished levels [m²]. */
 function outsideFinishM2(on: Evaluation, z: number): number {
   const surface = on.finishSurfaces[z];
-  const { ground, zones } = on.prepared;
+  const { zones } = on.prepared;
   if (on.input.zones[z].finish.kind !== 'net' || !surface) return 0;
+  const known = outsideKnown.get(zones[z]);
+  if (known?.surface === surface) return known.areaM2;
+  const areaM2 = beyondNetM2(on, z, surface);
+  outsideKnown.set(zones[z], { surface, areaM2 });
+  return areaM2;
+}
+
+function beyondNetM2(on: Evaluation, z: number, surface: Surface): number {
+  const { ground, zones } = on.prepared;
   if (surface.kind === 'plane' || surface.boundary.length < 6) return zones[z].areaM2;
   const net = layBays(ground, [{ outer: surface.boundary, holes: [] }]);
   const pieces = splitAmongBays(ground, net, on.input.zones[z].region, zones[z]);

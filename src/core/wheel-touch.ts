@@ -18,23 +18,46 @@ export interface GroundBeside extends Ground {
   readonly bays: readonly number[];
 }
 
-/** Zones and bays that patches with their middles in one cell may touch. */
-interface Near {
-  readonly zones: readonly GroundBeside[];
+/** Bays that patches with their middles in one cell may touch. */
+interface NearBays {
   readonly bays: readonly number[];
   /** All around is in the one bay listed, or in none. */
   readonly oneBay: boolean;
 }
 
+/**
+ * Zones that patches of a vehicle may touch from some places, by their bounds: all that what it presses on can depend on.
+ * @param around - keeper of what is known [m]
+ * @param places - places of wheels, x y each [m]
+ * @param marginM - how far wheels may stand from these places [m]
+ * @returns indices of the zones, rising [-]
+ * @source none: geometry
+ */
+export function zonesTouchedFrom(around: Around, places: Float64Array, marginM: number): number[] {
+  return around.on.input.zones.flatMap((_, z) => {
+    const { minX, minY, maxX, maxY } = reachOf(around, z);
+    for (let i = 0; i < places.length; i += 2) {
+      const [x, y] = [places[i], places[i + 1]];
+      if (x >= minX - marginM && x <= maxX + marginM && y >= minY - marginM && y <= maxY + marginM) return [z];
+    }
+    return [];
+  });
+}
+
 /** Looks around cells, and keeps what it has found: wheels come to the same cells again and again. */
 export interface Around {
   readonly on: Evaluation;
-  /** Half of the diagonal of the largest patch, on the surface and grown as far as any can be [m]. */
+  /** Half of the diagonal of the largest patch on the surface [m]. */
   readonly patchM: number;
-  readonly grownM: number;
+  /** The same per zone, grown as far as its layers can grow it, and the greatest of them [m]. */
+  readonly grownM: readonly number[];
+  readonly mostGrownM: number;
   /** Per zone: greatest growth on one side [m]. */
   readonly spreadsM: readonly number[];
-  readonly known: Map<number, Near>;
+  /** Zones that are looked for, with their bounds as far as they may be touched from; null for all. */
+  readonly only: ReadonlyMap<number, Bounds> | null;
+  readonly zonesKnown: Map<number, readonly GroundBeside[]>;
+  readonly baysKnown: Map<number, NearBays>;
 }
 
 /**
@@ -42,56 +65,82 @@ export interface Around {
  * @param on - evaluation [-]
  * @param vehicle - vehicle, for its patches [m]
  * @param layers - per zone how its layers spread [-]
+ * @param wanted - zones to look for; null for all [-]
  * @returns keeper that knows nothing yet [m]
  * @source contract.md, section 2, Wheels
  */
-export function lookAround(on: Evaluation, { axles, pad }: VehicleInput, layers: readonly (readonly WheelLayer[])[]): Around {
+export function lookAround(
+  on: Evaluation,
+  { axles, pad }: VehicleInput,
+  layers: readonly (readonly WheelLayer[])[],
+  wanted: ReadonlySet<number> | null = null,
+): Around {
   const patches = [...axles.map(({ alongM, acrossM }) => [alongM, acrossM]), ...(pad ? [pad.sizeM] : [])];
   const half = (spreadM: number) => Math.max(...patches.map(([a, b]) => Math.hypot(a / 2 + spreadM, b / 2 + spreadM)));
   const spreadsM = on.input.zones.map(({ buildUp }, z) =>
     buildUp.layers.reduce((sum, { thicknessM, rangeM }, i) => sum + layers[z][i].dispersal * (rangeM?.max ?? thicknessM), 0),
   );
-  return { on, patchM: half(0), grownM: half(Math.max(0, ...spreadsM)), spreadsM, known: new Map() };
+  const grownM = spreadsM.map(half);
+  const found = { on, patchM: half(0), grownM, mostGrownM: Math.max(half(0), ...grownM), spreadsM };
+  const only = wanted && new Map([...wanted].filter((z) => z >= 0).map((z) => [z, reachOf(found, z)]));
+  return { ...found, only, zonesKnown: new Map(), baysKnown: new Map() };
 }
 
-/** What may be touched from a place. */
-function nearTo({ on, patchM, grownM, known }: Around, x: number, y: number): Near {
+/** Bounds of the places from which a zone may be touched: cells that hold a sliver of it, and the cell of a wheel, add a diagonal each. */
+function reachOf({ on, grownM }: Pick<Around, 'on' | 'grownM'>, z: number): Bounds {
+  const { minX, minY, maxX, maxY } = boundsOf(on.input.zones[z].region.outer);
+  const byM = grownM[z] + 2 * Math.SQRT2 * on.prepared.ground.grid.cellM;
+  return { minX: minX - byM, minY: minY - byM, maxX: maxX + byM, maxY: maxY + byM };
+}
+
+function zonesNearTo(around: Around, x: number, y: number): readonly GroundBeside[] {
+  const { on, only, zonesKnown } = around;
+  if (only && ![...only.values()].some(({ minX, minY, maxX, maxY }) => x >= minX && x <= maxX && y >= minY && y <= maxY)) return NONE;
   const { grid } = on.prepared.ground;
   const cell = cellAt(grid, x, y);
-  if (cell < 0) return { zones: zonesNear(on, [x, y], grownM, -1), ...baysNear(on, x, y, patchM) };
-  const kept = known.get(cell);
-  if (kept) return kept;
-  const [cx, cy] = cellCentreM(grid, cell);
-  const halfM = grid.cellM / 2;
-  const near = {
-    zones: zonesNear(on, [cx, cy], grownM + halfM, on.prepared.zoneCells.owner[cell]),
-    ...baysNear(on, cx, cy, patchM + halfM),
-  };
-  known.set(cell, near);
-  return near;
+  if (cell < 0) return zonesNear(around, [x, y], -1);
+  const kept = zonesKnown.get(cell) ?? zonesNear(around, cellCentreM(grid, cell), on.prepared.zoneCells.owner[cell]);
+  zonesKnown.set(cell, kept);
+  return kept;
 }
 
-/** All but the zone whose own the place is. */
-function zonesNear(on: Evaluation, [x, y]: readonly [number, number], halfM: number, own: number): GroundBeside[] {
+function baysNearTo({ on, patchM, baysKnown }: Around, x: number, y: number): NearBays {
+  const { grid } = on.prepared.ground;
+  const cell = cellAt(grid, x, y);
+  if (cell < 0) return baysNear(on, x, y, patchM);
+  const kept = baysKnown.get(cell) ?? baysNear(on, ...cellCentreM(grid, cell), patchM + grid.cellM / 2);
+  baysKnown.set(cell, kept);
+  return kept;
+}
+
+/**
+ * All but the zone whose own the place is, each as far as its own layers grow a patch: what a zone is to a wheel does not depend on
+ * zones elsewhere. From the middle of a cell to the middle of another with a touched zone in it, half a diagonal is added at both ends.
+ */
+function zonesNear({ on, only, grownM, mostGrownM }: Around, [x, y]: readonly [number, number], own: number): GroundBeside[] {
   const { grid } = on.prepared.ground;
   const { owner, mixed, start, entryZone } = on.prepared.zoneCells;
   const nearest = new Map<number, { readonly awayM: number; readonly cell: number; readonly makeUpM: number }>();
+  const diagonalM = Math.SQRT2 * grid.cellM;
   const take = (zone: number, cell: number, makeUpM: number) => {
+    if (only && !only.has(zone)) return;
     const [cx, cy] = cellCentreM(grid, cell);
     const awayM = Math.hypot(cx - x, cy - y);
+    if (awayM > grownM[zone] + diagonalM) return;
     const kept = nearest.get(zone);
     if (!kept || awayM < kept.awayM) nearest.set(zone, { awayM, cell, makeUpM });
   };
-  eachCellNear(on, x, y, halfM, (cell) => {
+  eachCellNear(on, x, y, mostGrownM + diagonalM, (cell) => {
     if (owner[cell] === -1 || (owner[cell] === own && own >= 0)) return;
     if (owner[cell] >= 0) return take(owner[cell], cell, on.field.makeUpM[cell]);
     const i = firstAtLeast(mixed, cell);
     for (let e = start[i]; e < start[i + 1]; e++) if (entryZone[e] !== own) take(entryZone[e], cell, on.field.entryMakeUpM[e]);
   });
-  return [...nearest].map(([zone, { cell, makeUpM }]) => ({ zone, makeUpM, bays: baysAt(on, ...cellCentreM(grid, cell)) }));
+  const found = [...nearest].sort(([a], [b]) => a - b);
+  return found.map(([zone, { cell, makeUpM }]) => ({ zone, makeUpM, bays: baysAt(on, ...cellCentreM(grid, cell)) }));
 }
 
-function baysNear(on: Evaluation, x: number, y: number, halfM: number): Pick<Near, 'bays' | 'oneBay'> {
+function baysNear(on: Evaluation, x: number, y: number, halfM: number): NearBays {
   const { ground, bays } = on.prepared;
   const near = new Set<number>();
   let whole = true;
@@ -114,7 +163,7 @@ function baysNear(on: Evaluation, x: number, y: number, halfM: number): Pick<Nea
  * @source none: geometry
  */
 export function groundsBeside(around: Around, wheel: WheelPatch, under: number): readonly GroundBeside[] {
-  const { zones } = nearTo(around, wheel.x, wheel.y);
+  const zones = zonesNearTo(around, wheel.x, wheel.y);
   if (zones.length === 0) return NONE;
   return zones.filter(({ zone }) => zone !== under && mayReach(around.on.input.zones[zone].region, wheel, around.spreadsM[zone]));
 }
@@ -129,7 +178,7 @@ const NONE: readonly GroundBeside[] = [];
  * @source none: geometry
  */
 export function baysTouched(around: Around, wheel: WheelPatch): readonly number[] {
-  const { bays, oneBay } = nearTo(around, wheel.x, wheel.y);
+  const { bays, oneBay } = baysNearTo(around, wheel.x, wheel.y);
   return oneBay ? bays : bays.filter((bay) => touches(around.on.input.bays[bay].region, wheel, 0));
 }
 

@@ -8,6 +8,7 @@ import type { Language } from '../model/language.ts';
 import type { Report } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { parseScene, type SceneReading } from '../scene/parse-scene.ts';
+import { KeptParts } from './kept-parts.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { reportWithFacts } from './report.ts';
 import { DEFAULT_CELL_M, type ResolvedScene, resolveScene } from './resolve-scene.ts';
@@ -21,6 +22,8 @@ export interface Project {
   readonly facts: readonly FindingFact[];
   /** Of the report and of names. */
   readonly language: Language;
+  /** What the report after the next edit can take over. */
+  readonly kept?: KeptParts;
 }
 
 export type ProjectReading =
@@ -58,9 +61,11 @@ export function readSceneText(text: string, cellM?: number): SceneReading {
  * @returns the project
  */
 export function evaluateProject(scene: SceneFile, options: { cellM?: number | undefined; previous?: Project | undefined } = {}): Project {
-  const resolved = resolveScene(scene, { cellM: options.cellM, previous: options.previous?.resolved });
-  const evaluation = evaluate(resolved.input, options.previous?.evaluation);
-  return { scene, resolved, evaluation, ...reportWithFacts(scene, evaluation), language: 'en' };
+  const { previous } = options;
+  const resolved = resolveScene(scene, { cellM: options.cellM, previous: previous?.resolved });
+  const kept = new KeptParts(previous?.kept);
+  const evaluation = evaluate(resolved.input, previous?.evaluation);
+  return { scene, resolved, evaluation, ...reportWithFacts(scene, evaluation, kept), language: 'en', kept };
 }
 
 /** Most cells that are evaluated; beyond, memory of a phone or tablet would not do. */

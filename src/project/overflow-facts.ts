@@ -16,7 +16,7 @@ export function overflowFacts(found: WaterFound): FindingFact[] {
   return [...found.water.overflows.flatMap((overflow, v) => ofOverflow(found, overflow, v)), ...withoutOverflow(found)];
 }
 
-function ofOverflow({ scene, on, study, water }: WaterFound, overflow: ReportOverflow, v: number): FindingFact[] {
+function ofOverflow({ scene, on, study, water, kept }: WaterFound, overflow: ReportOverflow, v: number): FindingFact[] {
   const where = outletPlace(scene, overflow.id);
   const fault = study.emergency.faults[v];
   const none = [0, 0, 'l/s'] as const;
@@ -34,18 +34,29 @@ function ofOverflow({ scene, on, study, water }: WaterFound, overflow: ReportOve
     const more = { why: 'capacity', areaM2, source: flowSource(water) };
     facts.push(fact(['water.overflow', severity], where, [dutyLps, capacityLps, 'l/s'], more));
   }
-  return [...facts, ...overFinish(on, study.emergency, v, overflow.id)];
+  const { zoneCells, deckLevelsM } = on.prepared;
+  const pool = kept.get(`pool ${v}`, [study.emergency, zoneCells, deckLevelsM], () => poolOf(on, study.emergency, v));
+  return [...facts, ...overFinish(on, study.emergency, pool, overflow.id)];
+}
+
+/** Cells of one zone each in which water stands on the membrane before the overflow runs. */
+function poolOf(on: Evaluation, { sinkAt, filledM }: Emergency, v: number): Int32Array {
+  const { zoneCells, deckLevelsM } = on.prepared;
+  const cells: number[] = [];
+  for (let cell = 0; cell < sinkAt.length; cell++) {
+    if (sinkAt[cell] === v && zoneCells.owner[cell] >= 0 && filledM[cell] - deckLevelsM[cell] > OVER_FINISH_M) cells.push(cell);
+  }
+  return Int32Array.from(cells);
 }
 
 /** Where water stands on the garden before the overflow runs: one finding, at the deepest place. */
-function overFinish(on: Evaluation, emergency: Emergency, v: number, overflow: string): FindingFact[] {
+function overFinish(on: Evaluation, emergency: Emergency, pool: Int32Array, overflow: string): FindingFact[] {
   const { owner, position } = on.prepared.zoneCells;
   let most = OVER_FINISH_M;
   let at = -1;
   let cells = 0;
-  for (let cell = 0; cell < owner.length; cell++) {
+  for (const cell of pool) {
     const z = owner[cell];
-    if (z < 0 || emergency.sinkAt[cell] !== v) continue;
     const made = on.makeUps[z].thicknessM;
     const { fixed, perM } = on.stacks[z].depth;
     const depthM = fixed + perM * made[made.length === 1 ? 0 : position[cell]];

@@ -11,6 +11,7 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { columnReport } from './column-shares.ts';
 import { wordFinding } from './finding-text.ts';
 import { bayHeaps, heapMaterials } from './heaps.ts';
+import { KeptParts } from './kept-parts.ts';
 import { loadPlanFacts } from './load-plan-facts.ts';
 import { materialLookup } from './materials.ts';
 import { notChecked } from './not-checked.ts';
@@ -38,19 +39,19 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
   return reportWithFacts(scene, on).report;
 }
 
-/** Report of a scene in English, and the facts it was worded from. */
-export function reportWithFacts(scene: SceneFile, on: Evaluation): WordedReport {
+/** Report of a scene in English, and the facts it was worded from; `kept` are parts of the report before. */
+export function reportWithFacts(scene: SceneFile, on: Evaluation, kept = new KeptParts()): WordedReport {
   const { prepared, totals } = on;
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
-  const edges = edgePart(scene, on);
+  const edges = edgePart(scene, on, kept);
   const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
   const walls = wallPart(scene, on, materialOf);
-  const routes = routePart(scene, on);
-  const traffic = trafficPart(scene, on, materialOf);
-  const setUp = setUpPart(scene, on, materialOf);
-  const water = waterPart(scene, on, materialOf);
+  const routes = routePart(scene, on, kept);
+  const traffic = trafficPart(scene, on, materialOf, kept);
+  const setUp = setUpPart(scene, on, materialOf, kept);
+  const water = waterPart(scene, on, materialOf, kept);
   const facts = bySeverity([
     ...findFacts(on),
     ...loadPlanFacts(scene, on),

@@ -1,13 +1,15 @@
 /** Edges and outlets of a scene in local metres, and what their rules find. */
 
 import { RECOMMENDED_FALL } from '../catalogue/rule-limits.ts';
-import { edgeUpstands, findEdgeFacts } from '../core/edge-facts.ts';
+import { deckSite, findEdgeFacts } from '../core/edge-facts.ts';
 import type { Evaluation } from '../core/evaluation.ts';
-import { requiredUpstand } from '../core/rules/edges.ts';
+import { edgeUpstand, requiredUpstand } from '../core/rules/edges.ts';
 import type { DeckRims, RequiredEdge } from '../model/edge-input.ts';
 import type { FindingFact } from '../model/finding.ts';
 import type { ReportEdge } from '../model/report.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
+import { siteAlong } from './kept-ground.ts';
+import type { KeptParts } from './kept-parts.ts';
 import { ruleLimits } from './resolve-rules.ts';
 import { localLine } from './resolve-shapes.ts';
 
@@ -38,11 +40,14 @@ export interface EdgePart {
 }
 
 /** Heights at edges, strips without plants and falls of one evaluation. */
-export function edgePart(scene: SceneFile, on: Evaluation): EdgePart {
+export function edgePart(scene: SceneFile, on: Evaluation, kept: KeptParts): EdgePart {
   const { originM, zones } = on.input;
-  const rims = deckRims(scene, originM);
+  const rims = kept.get('rims', [...originM, scene.deck], () => deckRims(scene, originM));
   const limits = { ...ruleLimits(scene.limits), recommendedFallPercent: RECOMMENDED_FALL };
-  const upstands = edgeUpstands(on, rims, limits);
+  const site = deckSite(on);
+  const upstands = rims.edges.map((edge, e) =>
+    kept.get(`edge ${e}`, [edge, scene.limits, ...siteAlong(on, edge.line)], () => edgeUpstand(site, edge, limits)),
+  );
   const facts = findEdgeFacts(on, rims, limits, upstands);
   if (rims.edges.length === 0) return { facts, report: {} };
   const edges = upstands.map(

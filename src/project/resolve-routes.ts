@@ -12,6 +12,8 @@ import type { Report, ReportReach, ReportRoute } from '../model/report.ts';
 import type { AccessInput, LaneInput, PlantInput } from '../model/route-input.ts';
 import type { PointM, SceneFile, SceneVehicle } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
+import { planText, siteAlong } from './kept-ground.ts';
+import type { KeptParts } from './kept-parts.ts';
 import { obstaclesOf } from './obstacles.ts';
 import { localLine, localRing, objectInput } from './resolve-shapes.ts';
 
@@ -26,12 +28,22 @@ export interface RoutePart {
 }
 
 /** Lanes, machines and reach of one evaluation. */
-export function routePart(scene: SceneFile, on: Evaluation): RoutePart {
+export function routePart(scene: SceneFile, on: Evaluation, kept: KeptParts): RoutePart {
   const { originM } = on.input;
-  const lanes = laneResults(on, lanesOf(scene, originM));
-  const reach = reachResult(on, accessOf(scene, originM));
+  const { deck, objects, traffic, limits, vehicles, stages, accessPoints } = scene;
+  const drawn = kept.get('lanes', [...originM, deck, objects, traffic, limits, vehicles], () => lanesOf(scene, originM));
+  const laned = drawn.map((lane) =>
+    kept.get(`lane ${lane.id}`, [lane, ...siteAlong(on, lane.line)], () => {
+      const [result] = laneResults(on, [lane]);
+      return { result, facts: laneFacts(on, [result]) };
+    }),
+  );
+  const lanes = laned.map(({ result }) => result);
+  const laid = [on.prepared, planText(on)];
+  const plants = kept.get('plant', [...laid, stages, vehicles], () => plantFacts(on, plantsOf(scene, originM)));
+  const reach = kept.get('reach', [...laid, accessPoints], () => reachResult(on, accessOf(scene, originM)));
   return {
-    facts: [...laneFacts(on, lanes), ...plantFacts(on, plantsOf(scene, originM)), ...reach.facts],
+    facts: [...laned.flatMap(({ facts }) => facts), ...plants, ...reach.facts],
     report: {
       ...(lanes.length > 0 ? { routes: lanes.map(routeReport) } : {}),
       ...(reach.reaches.length > 0 ? { reach: reachReport(on, reach.reaches) } : {}),

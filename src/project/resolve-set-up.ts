@@ -3,14 +3,18 @@
 import { fireTable, SET_UP_STEP } from '../catalogue/fire-access.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import { severityOf } from '../core/findings.ts';
+import { boundsOf } from '../core/geometry/ring.ts';
 import { type SetUpResult, setUpFacts, setUpResults } from '../core/set-up-facts.ts';
-import { type StandingPeaks, standingPeaks } from '../core/set-up-wheels.ts';
+import type { StandingPeaks } from '../core/set-up-wheels.ts';
 import type { LayerPeak } from '../core/wheel-envelope.ts';
 import type { FindingFact, Severity } from '../model/finding.ts';
 import type { Report, ReportSetUpArea } from '../model/report.ts';
 import type { SetUpInput } from '../model/route-input.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { WheelRun } from '../model/wheel-input.ts';
+import { siteAlong } from './kept-ground.ts';
+import type { KeptParts } from './kept-parts.ts';
+import { keptStanding } from './kept-wheels.ts';
 import type { MaterialOf } from './materials.ts';
 import { obstaclesOf } from './obstacles.ts';
 import { DEFAULT_FIRE_TABLE } from './resolve-routes.ts';
@@ -32,17 +36,26 @@ interface Standing {
 }
 
 /** Rows and findings of all set-up and movement areas; nothing where the scene has none. */
-export function setUpPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): SetUpPart {
+export function setUpPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept: KeptParts): SetUpPart {
   const { originM } = on.input;
-  const places = setUpPlaces(scene, originM);
+  const { deck, objects, setUpAreas, limits, vehicles } = scene;
+  const drawn = [...originM, deck, objects, setUpAreas, limits, vehicles];
+  const places = kept.get('set-up places', drawn, () => setUpPlaces(scene, originM));
   if (places.length === 0) return { facts: [], report: {} };
-  const results = setUpResults(on, places, obstaclesOf(scene, originM));
+  const results = places.flatMap((place) => {
+    const { minX, minY, maxX, maxY } = boundsOf(place.area.outer);
+    const across = siteAlong(on, Float64Array.of(minX, minY, maxX, maxY));
+    const bays = on.input.bays.map(({ region }) => region);
+    return kept.get(`set-up ${place.kind} ${place.id}`, [place, ...across, ...bays], () => {
+      return setUpResults(on, [place], obstaclesOf(scene, originM));
+    });
+  });
   const layers = wheelLayers(scene, materialOf);
   const dynamicFactor = scene.limits?.dynamicFactor ?? 1;
   const standing = results.map((result): Standing => {
     const { id, kind, area, vehicle } = result.place;
     const run: WheelRun = { id: `${kind} area ${id}`, vehicle, route: new Float64Array(), stage: null, dynamicFactor };
-    const peaks = standingPeaks(on, { id: run.id, area, vehicle, dynamicFactor }, layers);
+    const peaks = keptStanding(kept, on, { run: { id: run.id, area, vehicle, dynamicFactor }, layers });
     return { result, peaks, run, layers: greatest(peaks) };
   });
   return {

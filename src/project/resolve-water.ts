@@ -18,6 +18,7 @@ import type {
 import { type AnnualC, type PeakC, peakC } from '../model/runoff.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { BlockedOutlet, Catchment, Pond } from '../model/water-result.ts';
+import type { KeptParts } from './kept-parts.ts';
 import type { MaterialOf } from './materials.ts';
 import { type Coefficient, runoffTable } from './run-off.ts';
 import { waterFacts } from './water-facts.ts';
@@ -30,15 +31,21 @@ export interface WaterPart {
 }
 
 /** Nothing where a scene draws neither outlets nor rain. */
-export function waterPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterPart {
-  const study = waterStudy(scene, on, materialOf);
+export function waterPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept: KeptParts): WaterPart {
+  const study = waterStudy(scene, on, materialOf, kept);
   if (!study) return { report: {}, facts: [] };
   const outlets = outletReports(scene, study);
-  const water = waterReport(scene, on, study);
+  const water = waterReport({ scene, on, kept }, study);
   return {
     report: { ...(outlets.length > 0 ? { outlets } : {}), water },
-    facts: waterFacts({ scene, on, study, outlets, water }),
+    facts: waterFacts({ scene, on, study, outlets, water, kept }),
   };
+}
+
+interface Reported {
+  readonly scene: SceneFile;
+  readonly on: Evaluation;
+  readonly kept: KeptParts;
 }
 
 const NO_CATCHMENT: Catchment = { areaM2: 0, effectiveM2: 0 };
@@ -62,7 +69,7 @@ function flowLps(rainLpsHa: number, catchment: Catchment): number {
   return designFlowLps(rainLpsHa, meanPeak(catchment), catchment.areaM2);
 }
 
-function waterReport(scene: SceneFile, on: Evaluation, study: WaterStudy): ReportWater {
+function waterReport({ scene, on, kept }: Reported, study: WaterStudy): ReportWater {
   const { rain } = scene;
   const zones = scene.zones.map((_, z) => zoneReport(scene, on, study, z));
   const parts = study.runoffs.map(({ peak, annual }, z) => ({ peak: peak.c, annual: annual.c, areaM2: on.zones[z].areaM2 }));
@@ -91,7 +98,7 @@ function waterReport(scene: SceneFile, on: Evaluation, study: WaterStudy): Repor
     yearlyM3: rain?.annualMm !== undefined && meanAnnualC !== null ? yearlyRunoffM3(rain.annualMm, meanAnnualC, areaM2) : null,
     undrainedM2: study.course.noWayOut.areaM2,
     zones,
-    overflows: overflowReports(scene, on, study),
+    overflows: overflowReports({ scene, on, kept }, study),
     ponds: study.course.ponds.map((pond) => pondReport(on, pond)),
     blocked: study.blocked.flatMap((blocked) => (blocked ? [blockedReport(on, study, blocked)] : [])),
     flotation: {
@@ -132,8 +139,8 @@ function coefficientReport({ c, row, source }: Coefficient<PeakC | AnnualC>): Re
   return { c, row, source };
 }
 
-function overflowReports({ rain }: SceneFile, on: Evaluation, { emergency, course }: WaterStudy): ReportOverflow[] {
-  const deepestM = deepestBySink(on, emergency);
+function overflowReports({ scene: { rain }, on, kept }: Reported, { emergency, course }: WaterStudy): ReportOverflow[] {
+  const deepestM = kept.get('deepest', [emergency, on.prepared.deckLevelsM], () => deepestBySink(on, emergency));
   return emergency.site.outlets.map(({ id, lps, invertM }, v) => {
     const catchment = emergency.catchments[v] ?? NO_CATCHMENT;
     const counted = rain && emergency.outletCells[v] >= 0;

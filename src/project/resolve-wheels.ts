@@ -4,11 +4,13 @@ import { vehicleById } from '../catalogue/catalogue.ts';
 import type { CatalogueVehicle } from '../catalogue/vehicles.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import { severityOf } from '../core/findings.ts';
-import { type BayTraffic, type LayerPeak, type RunPeaks, wheelEnvelope } from '../core/wheel-envelope.ts';
+import type { BayTraffic, LayerPeak, RunPeaks } from '../core/wheel-envelope.ts';
 import type { FindingFact, Severity } from '../model/finding.ts';
 import type { ReportTraffic } from '../model/report.ts';
 import type { SceneFile, SceneVehicle } from '../model/scene-file.ts';
 import type { VehicleInput, WheelLayer, WheelRun } from '../model/wheel-input.ts';
+import type { KeptParts } from './kept-parts.ts';
+import { keptEnvelope } from './kept-wheels.ts';
 import type { MaterialOf, ResolvedMaterial } from './materials.ts';
 import { isConfirmed } from './resolve-scene.ts';
 import { localLine } from './resolve-shapes.ts';
@@ -23,15 +25,16 @@ export interface TrafficPart {
 }
 
 /** Wheels of traffic and plant, as rows of the report and as findings; nothing where nothing drives. */
-export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): TrafficPart {
+export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept: KeptParts): TrafficPart {
   const runs = wheelRuns(scene, on);
   if (runs.length === 0) return { facts: [], report: {} };
   const layers = wheelLayers(scene, materialOf);
-  const peaks = runs.map((run) => wheelEnvelope(on, run, layers));
+  const peaks = runs.map((run, r) => keptEnvelope(kept, `run ${r}`, on, { run, layers }));
   return {
     facts: runs.flatMap((run, r) => {
       const stressed = { on, run, materialOf };
-      const begins = laysWhereDriven(on, run, peaks[r]) ? wheelEnvelope(on, { ...run, stage: (run.stage ?? 0) - 1 }, layers).layers : [];
+      const begin = { run: { ...run, stage: (run.stage ?? 0) - 1 }, layers };
+      const begins = laysWhereDriven(on, run, peaks[r]) ? keptEnvelope(kept, `begin of run ${r}`, on, begin).layers : [];
       return [
         ...stressFacts(stressed, peaks[r].layers),
         ...beginFacts(stressed, begins, peaks[r].layers),

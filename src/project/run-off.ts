@@ -7,6 +7,7 @@ import { runoffRow } from '../core/water/runoff.ts';
 import { type AnnualC, annualC, type PeakC, peakC, type RunoffArea, type RunoffRow, type RunoffTableId } from '../model/runoff.ts';
 import type { SceneBuildUp, SceneFile } from '../model/scene-file.ts';
 import { sourceLine } from '../model/source.ts';
+import { KeptParts } from './kept-parts.ts';
 import type { MaterialOf } from './materials.ts';
 
 export interface Coefficient<C extends PeakC | AnnualC> {
@@ -26,14 +27,15 @@ export interface ZoneRunoff {
 }
 
 /** Coefficients of every zone, in their order. */
-export function zoneRunoffs(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): ZoneRunoff[] {
+export function zoneRunoffs(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept = new KeptParts()): ZoneRunoff[] {
   const table = runoffTable(scene);
   const { grid } = on.prepared.ground;
   const buildUps = new Map(scene.buildups.map((buildUp) => [buildUp.id, buildUp]));
   return scene.zones.map((zone, z) => {
     const buildUp = buildUps.get(zone.buildup);
     if (!buildUp) throw new RangeError(`zoneRunoffs: no build-up "${zone.buildup}"`);
-    const slope = meanSlope(grid, on.prepared.deckLevelsM, on.prepared.zones[z]);
+    const { deckLevelsM, zones } = on.prepared;
+    const slope = kept.get(`slope ${z}`, [deckLevelsM, zones[z]], () => meanSlope(grid, deckLevelsM, zones[z]));
     const area = { ...areaOf(buildUp, on, z, materialOf), pitchDeg: (Math.atan(slope) * 180) / Math.PI };
     const { peak, annual } = buildUp.runoff ?? {};
     return {

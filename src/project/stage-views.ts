@@ -1,6 +1,7 @@
 /** What each stage lays, heaps and asks for, as lists a foreman can read. */
 
 import { signedAreaM2 } from '../core/geometry/ring.ts';
+import type { LaidLayer } from '../core/takeoff/take-off.ts';
 import type { StageView, StockpileView } from '../model/maps.ts';
 import { derivedStageName } from '../model/roles.ts';
 import type { SceneStockpile } from '../model/scene-file.ts';
@@ -14,13 +15,18 @@ type Laid = StageView['lays'][number];
 export function stageViews(project: Project): StageView[] {
   const { evaluation, scene } = project;
   const names = namesOf(scene, project.language);
+  const laid = laidOf(evaluation);
   return evaluation.plan.stages.map((stage, s) => {
     const given = stage.derived ? undefined : scene.stages?.[s];
     return {
       id: stage.id,
       name: stage.derived ? derivedStageName(stage.name, project.language) : stage.name,
       derived: stage.derived,
-      lays: laidIn(project, s, names),
+      lays: laidIn(
+        project,
+        laid.filter((one) => one.stage === s),
+        names,
+      ),
       objects: evaluation.input.objects.filter((_, o) => evaluation.plan.objectStages[o] === s).map((object) => object.id),
       stockpiles: (given?.stockpiles ?? []).map((pile, i) => stockpileView(project, { s, i, pile }, names)),
       floodTestMm: given?.floodTestMm ?? 0,
@@ -49,10 +55,9 @@ function stockpileView(
 }
 
 /** Materials laid in a stage, summed over zones, in the order of the build-ups. */
-function laidIn({ evaluation }: Project, stage: number, names: Names): Laid[] {
+function laidIn({ evaluation }: Project, layers: readonly LaidLayer[], names: Names): Laid[] {
   const laid = new Map<string, { -readonly [K in keyof Laid]: Laid[K] } & { zones: string[] }>();
-  for (const one of laidOf(evaluation)) {
-    if (one.stage !== stage) continue;
+  for (const one of layers) {
     const zone = evaluation.input.zones[one.zone];
     const { materialId, name, role } = zone.buildUp.layers[one.layer];
     const entry = laid.get(materialId) ?? { materialId, name: names.name(name), role, zones: [], areaM2: 0, volumeM3: 0 };

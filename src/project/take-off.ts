@@ -38,9 +38,15 @@ function sum(laid: readonly LaidLayer[], of: 'areaM2' | 'placedM3'): number {
 
 /** Sums by zone or stage, in its order; what no stage places (told as `stage.left`) has no share. */
 function shares(laid: readonly LaidLayer[], by: 'zone' | 'stage', idOf: (index: number) => string): TakeOffShare[] {
-  const indices = [...new Set(laid.map((one) => one[by]))].filter((index) => index >= 0).sort((a, b) => a - b);
+  const groups = new Map<number, LaidLayer[]>();
+  for (const one of laid) {
+    const group = groups.get(one[by]);
+    if (group) group.push(one);
+    else groups.set(one[by], [one]);
+  }
+  const indices = [...groups.keys()].filter((index) => index >= 0).sort((a, b) => a - b);
   return indices.map((index) => {
-    const own = laid.filter((one) => one[by] === index);
+    const own = groups.get(index) as LaidLayer[];
     return { id: idOf(index), areaM2: sum(own, 'areaM2'), placedM3: sum(own, 'placedM3') };
   });
 }

@@ -4,6 +4,7 @@ import type { Evaluation } from '../core/evaluation.ts';
 import { darcyLsm, giroudHeadM, mcEnroeHeadM, stripFlowLsm } from '../core/water/drain-flow.ts';
 import type { SceneBuildUp, SceneRain } from '../model/scene-file.ts';
 import type { WaterCourse } from '../model/water-result.ts';
+import type { KeptParts } from './kept-parts.ts';
 import type { MaterialOf } from './materials.ts';
 import type { ZoneRunoff } from './run-off.ts';
 import { type Drain, drainOf } from './water-layers.ts';
@@ -25,15 +26,17 @@ interface DrainCase {
   readonly rain: SceneRain | undefined;
   readonly course: WaterCourse;
   readonly materialOf: MaterialOf;
+  readonly kept: KeptParts;
 }
 
 /** Metres per second of one litre per second and hectare: 0.001 m³ on 10 000 m². */
 const MS_PER_LPSHA = 1e-7;
 
 /** Null without rain, without a drain of known capacity, or where no water of the zone finds a way out. */
-export function drainFlow({ on, z, buildUp, runoff, rain, course, materialOf }: DrainCase): DrainFlow | null {
+export function drainFlow({ on, z, buildUp, runoff, rain, course, materialOf, kept }: DrainCase): DrainFlow | null {
   const drain = drainOf(buildUp, on.input.zones[z].buildUp, materialOf);
-  const cell = endOfLongestWay(on, z, course);
+  const { zones, zoneCells } = on.prepared;
+  const cell = kept.get(`longest way ${z}`, [course.pathM, zones[z], zoneCells], () => endOfLongestWay(on, z, course));
   if (!rain || !drain || cell < 0) return null;
   const flowLsm = stripFlowLsm(rain.designLpsHa, course.pathM[cell]);
   if (drain.kind === 'element') return { drain, flowLsm, capacityLsm: drain.flowLsm, head: null, cell };

@@ -4,6 +4,7 @@ import type { Evaluation } from '../core/evaluation.ts';
 import type { FindingFact, Rule, Severity, Where } from '../model/finding.ts';
 import type { ReportOutlet, ReportWater } from '../model/report-water.ts';
 import type { SceneFile } from '../model/scene-file.ts';
+import type { KeptParts } from './kept-parts.ts';
 import type { WaterStudy } from './water-study.ts';
 
 export interface WaterFound {
@@ -12,6 +13,7 @@ export interface WaterFound {
   readonly study: WaterStudy;
   readonly outlets: readonly ReportOutlet[];
   readonly water: ReportWater;
+  readonly kept: KeptParts;
 }
 
 /** A finding with its value, limit and unit. */

@@ -1,7 +1,6 @@
 /** All that is worked out about water on a scene, once per evaluation: run-off, ways of the water, blocked outlets, uplift. */
 
 import { UPLIFT_FACTORS } from '../catalogue/rule-limits.ts';
-import { blockedOutlet } from '../core/blocked-outlet.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import type { PreparedDeck } from '../core/prepare.ts';
 import { type DrainedWater, drainedWater, type RoutedWater, refillCourse, waterCourse } from '../core/water-course.ts';
@@ -10,6 +9,8 @@ import type { Limit } from '../model/rule-input.ts';
 import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
 import type { WaterOutlet, WaterSite } from '../model/water-input.ts';
 import { type BlockedOutlet, NO_WAY_OUT } from '../model/water-result.ts';
+import { KeptParts } from './kept-parts.ts';
+import { keptBlocked } from './kept-water.ts';
 import type { MaterialOf } from './materials.ts';
 import { localLine } from './resolve-shapes.ts';
 import { bareRunoff, type ZoneRunoff, zoneRunoffs } from './run-off.ts';
@@ -39,18 +40,18 @@ export interface WaterStudy {
 const studies = new WeakMap<Evaluation, { readonly scene: SceneFile; readonly study: WaterStudy | null }>();
 
 /** Water of a scene, worked out once per evaluation; null where it draws neither outlets nor rain, nor says where water stands. */
-export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterStudy | null {
+export function waterStudy(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept = new KeptParts()): WaterStudy | null {
   const known = studies.get(on);
   if (known?.scene === scene) return known.study;
-  const study = studied(scene, on, materialOf);
+  const study = studied(scene, on, { materialOf, kept });
   studies.set(on, { scene, study });
   return study;
 }
 
-function studied(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): WaterStudy | null {
+function studied(scene: SceneFile, on: Evaluation, { materialOf, kept }: { materialOf: MaterialOf; kept: KeptParts }): WaterStudy | null {
   if (!scene.rain && !scene.deck.outlets?.length && !scene.flotation) return null;
   const buildUps = buildUpsOf(scene);
-  const runoffs = zoneRunoffs(scene, on, materialOf);
+  const runoffs = zoneRunoffs(scene, on, materialOf, kept);
   const bare = bareRunoff(scene);
   const outlets = waterOutlets(scene, on.input.originM);
   const site: WaterSite = {
@@ -74,9 +75,20 @@ function studied(scene: SceneFile, on: Evaluation, materialOf: MaterialOf): Wate
     bare,
     course,
     emergency,
-    blocked: outlets.map(({ kind }, o) => (kind === 'outlet' && course.outletCells[o] >= 0 ? blockedOutlet(on, course, o) : null)),
-    drains: buildUps.map((buildUp, z) => drainFlow({ on, z, buildUp, runoff: runoffs[z], rain: scene.rain, course, materialOf })),
-    uplifts: layers.map((ofZone, z) => zoneUplift(on, z, ofZone, standing)),
+    blocked: outlets.map(({ kind }, o) => (kind === 'outlet' && course.outletCells[o] >= 0 ? keptBlocked(kept, on, course, o) : null)),
+    drains: buildUps.map((buildUp, z) => drainFlow({ on, z, buildUp, runoff: runoffs[z], rain: scene.rain, course, materialOf, kept })),
+    uplifts: layers.map((ofZone, z) => {
+      const { input, prepared, makeUps, plan } = on;
+      const laid = [
+        input.zones[z],
+        prepared.zones[z],
+        makeUps[z],
+        prepared.deckLevelsM,
+        plan.layerStages[z].join(),
+        JSON.stringify(ofZone),
+      ];
+      return kept.get(`uplift ${z}`, [...laid, scene.flotation, emergency], () => zoneUplift(on, z, ofZone, standing));
+    }),
     upliftUnknown: unknownWater(scene, on, emergency).filter((z) => layers[z].some(({ light }) => light)),
     factors,
   };
