@@ -1,10 +1,9 @@
 /** Lines along which a point is drawn: straight on, parallel and at right angles to edges, along the axes of the plan. */
 
 import type { PointM } from '../model/scene-file.ts';
-import type { EdgeSquares } from './edge-squares.ts';
 import { cosSin } from './quarter-turns.ts';
 import { isAt } from './shared-vertices.ts';
-import type { SnapAsk } from './snap.ts';
+import type { SnapAsk, SnapIndex } from './snap.ts';
 
 export interface GuideLine {
   readonly kind: 'right angle' | 'parallel' | 'straight';
@@ -23,7 +22,7 @@ const SAME_DIRECTION = 1e-9;
  * @param ask - what is being drawn
  * @returns guides, those that say more first; each direction once
  */
-export function guideLines(index: EdgeSquares, { from, guides = [], drawn = [], grid, moving }: SnapAsk): readonly GuideLine[] {
+export function guideLines(index: SnapIndex, { from, guides = [], drawn = [], grid, moving }: SnapAsk): readonly GuideLine[] {
   if (from === undefined) return [];
   const lines: GuideLine[] = [];
   const add = (line: GuideLine) => {

@@ -12,8 +12,8 @@ import { type GuideLine, guideLines, guideOntoEdge, nearestOnGuide, whereGuidesC
  * right angle, parallel, straight: along a guide from the point before · grid. */
 export type SnapKind = 'vertex' | 'crossing' | 'foot' | 'edge' | 'right angle' | 'parallel' | 'straight' | 'grid';
 
-/** Vertices and edges of shapes in squares, built once per scene. */
-export type SnapIndex = EdgeSquares;
+/** Vertices and edges found by where they are. */
+export type SnapIndex = Pick<EdgeSquares, 'verticesNear' | 'edgesNear'>;
 
 export interface SnapGrid {
   readonly stepM: number;
@@ -44,7 +44,7 @@ export interface Snapped {
   /** A caught vertex: its very coordinates. */
   readonly at: PointM;
   readonly kind: SnapKind | null;
-  /** What was caught, to be named; vertices and edges at the same place all stand here. */
+  /** What was caught, to be named; vertices and edges at the same place all stand here. Lines of no part have an empty id. */
   readonly vertices: readonly VertexRef[];
   readonly edges: readonly EdgeRef[];
   /** Line to be shown: from the point before along the guide, or the edge caught. */
@@ -59,8 +59,30 @@ const MOST_CROSSED = 24;
  * @param shapes - shapes that can catch: hidden or locked ones left out by whoever asks
  * @returns the index
  */
-export function snapIndex(shapes: readonly PlanShape[]): SnapIndex {
+export function snapIndex(shapes: readonly PlanShape[]): EdgeSquares {
   return new EdgeSquares(shapes);
+}
+
+/**
+ * Prepares lines that are no part of the scene, such as those under the plan.
+ * @param lines - open lines; one of a single point is a place
+ * @returns the index
+ */
+export function snapIndexOfLines(lines: readonly (readonly PointM[])[]): SnapIndex {
+  return new EdgeSquares(lines.map((points): PlanShape => ({ part: 'outline', id: '', form: 'line', points })));
+}
+
+/**
+ * Lets what is in either of two catch.
+ * @param one - from `snapIndex`
+ * @param other - from `snapIndexOfLines`, say
+ * @returns the index of both, without building anything anew
+ */
+export function bothIndexes(one: SnapIndex, other: SnapIndex): SnapIndex {
+  return {
+    verticesNear: (at, withinM) => [...one.verticesNear(at, withinM), ...other.verticesNear(at, withinM)],
+    edgesNear: (at, withinM) => [...one.edgesNear(at, withinM), ...other.edgesNear(at, withinM)],
+  };
 }
 
 /**

@@ -85,7 +85,7 @@ function withinBudget(sketches: readonly Sketch[]): readonly Sketch[] {
 
 function packed(name: string, sketches: readonly Sketch[], [atX, atY]: PointM): PreviewLayer {
   const count = sketches.reduce((sum, { points }) => sum + points.length, 0);
-  const points = new Float32Array(2 * count);
+  const points = new Float64Array(2 * count);
   const starts = new Uint32Array(sketches.length);
   let next = 0;
   for (const [i, sketch] of sketches.entries()) {

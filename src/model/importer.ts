@@ -23,7 +23,7 @@ export interface LayerView {
 export interface PreviewLayer {
   readonly name: string;
   /** x, y from the preview's corner [m]. */
-  readonly points: Float32Array;
+  readonly points: Float64Array;
   /** Index of the first point of each line in `points`; a line of one point is a place. */
   readonly starts: Uint32Array;
 }

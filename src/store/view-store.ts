@@ -269,7 +269,7 @@ export function createViewStore(language: Language = 'en', units: ShownUnits = U
       const { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run, walk } = get();
       if (walk !== null) return;
       aside = { stage, explode, map, sitePlan, hiddenKinds, hiddenZones, onlyKind, onlyZone, cut, cell, bay, run };
-      set({ ...START, sitePlan: false, walk: FIRST_STEP });
+      set({ ...START, underlayLines: get().underlayLines, sitePlan: false, walk: FIRST_STEP });
     },
     setWalk: (change) => {
       const { walk } = get();

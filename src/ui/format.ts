@@ -151,6 +151,13 @@ const thicknessDecimals = (valueMm: number): number => (valueMm < 10 && !Number.
 
 export const areaText = (valueM2: number): string => quantityText(valueM2, 'm²');
 
+/** Slivers that are nothing in square metres. */
+const SMALL_M2 = 0.1;
+
+/** An area that may be a sliver: small ones in square centimetres. */
+export const sliverText = (valueM2: number): string =>
+  valueM2 < SMALL_M2 ? withUnit(numberText(valueM2 * 1e4, valueM2 < 1e-3 ? 2 : 0), 'cm²') : areaText(valueM2);
+
 /** A level with its sign. */
 export function levelText(levelM: number): string {
   return withUnit(signedText(levelM, 3), 'm');

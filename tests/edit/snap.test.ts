@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { type PlanShape, planShapes } from '../../src/edit/plan-shapes.ts';
 import { patched } from '../../src/edit/point-lists.ts';
 import { withVertexInserted } from '../../src/edit/shared-vertices.ts';
-import { type SnapAsk, snapIndex, snapped } from '../../src/edit/snap.ts';
+import { bothIndexes, type SnapAsk, snapIndex, snapIndexOfLines, snapped } from '../../src/edit/snap.ts';
 import type { PointM } from '../../src/model/scene-file.ts';
 import { randomFrom, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
@@ -24,6 +24,25 @@ describe('what is caught', () => {
   });
 
   it('a place: an outlet', () => expect(near([7.1, 5])).toMatchObject({ at: [7.013, 5.021], kind: 'vertex' }));
+
+  it('corners and edges of lines under the plan, too; a place among them', () => {
+    const both = bothIndexes(
+      INDEX,
+      snapIndexOfLines([
+        [
+          [2.123, 5.3],
+          [3.1, 5.3],
+        ],
+        [[8.25, 2.75]],
+      ]),
+    );
+    const caught = (at: PointM) => snapped(both, { at, toleranceM: 0.2 });
+    expect(caught([2.2, 5.2])).toMatchObject({ at: [2.123, 5.3], kind: 'vertex' });
+    expect(caught([2.5, 5.4])).toMatchObject({ at: [2.5, 5.3], kind: 'edge' });
+    expect(caught([8.3, 2.8])).toMatchObject({ at: [8.25, 2.75], kind: 'vertex' });
+    // The scene catches as before.
+    expect(caught([4.1, 0.05])).toMatchObject({ at: [4, 0], kind: 'vertex' });
+  });
 
   it('an edge of both zones before the grid; the point lies on it', () => {
     const caught = near([4.11, 3.27], { grid: { ...GRID, stepM: 0.01 } });

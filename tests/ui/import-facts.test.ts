@@ -91,7 +91,7 @@ describe('what becomes of parts', () => {
 describe('the sheet', () => {
   const preview: Preview = {
     at: [100, 200],
-    layers: [{ name: 'Deck', points: Float32Array.of(0, 0, 60, 0, 60, 30, 10, 10), starts: Uint32Array.of(0, 3) }],
+    layers: [{ name: 'Deck', points: Float64Array.of(0, 0, 60, 0, 60, 30, 10, 10), starts: Uint32Array.of(0, 3) }],
     left: 0,
   };
 

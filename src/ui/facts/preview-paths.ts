@@ -37,14 +37,15 @@ export function previewSheet(preview: Preview, lie: Lie | null, deck: readonly P
   const [sheetWidth, sheetHeight] = [Math.max(width * scale, SHEET / 3), height * scale];
   return {
     viewBox: `${-MARGIN} ${-MARGIN} ${sheetWidth + 2 * MARGIN} ${sheetHeight + 2 * MARGIN + FOOT}`,
-    layers: preview.layers.map((layer) => ({ name: layer.name, d: pathOf(layer, (point) => onSheet(put(point))) })),
+    layers: preview.layers.map((layer) => ({ name: layer.name, d: layerPath(layer, (point) => onSheet(put(point))) })),
     deck: local.length === 0 ? '' : `M${local.map(onSheet).join('L')}Z`,
     bar: { metres, x: 0, y: sheetHeight + FOOT, length: metres * scale },
     north: [sheetWidth, sheetHeight + FOOT],
   };
 }
 
-function pathOf({ points, starts }: PreviewLayer, onSheet: (point: PointM) => string): string {
+/** Path data of a layer. */
+export function layerPath({ points, starts }: PreviewLayer, onSheet: (point: PointM) => string): string {
   const parts: string[] = [];
   for (let i = 0; i < starts.length; i++) {
     const from = starts[i] ?? 0;

@@ -7,6 +7,7 @@ import { DRAWN_PARTS } from '../../model/drawn-parts.ts';
 import type { EditPart, PartsEdit } from '../../model/history.ts';
 import type { ReadView } from '../../model/importer.ts';
 import type { Issue } from '../../model/issue.ts';
+import { underlayLinesOf } from '../../store/underlay-lines.ts';
 import { takingsOf } from '../facts/import-facts.ts';
 import { useStores } from '../use-stores.ts';
 
@@ -49,8 +50,7 @@ export function useTake(read: ReadView): Take {
     try {
       const { target } = imports.getState();
       if (target !== 'underlay') return await toScene();
-      const { at, layers } = read.preview;
-      view.getState().setUnderlayLines({ name: read.name, at, layers });
+      view.getState().setUnderlayLines(underlayLinesOf(read.name, read.preview));
       done();
     } finally {
       setBusy(false);

@@ -5,6 +5,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { usePlan } from './plan-context.ts';
 import { UnderlayFields } from './UnderlayFields.tsx';
+import { UnderlayLinesFields } from './UnderlayLinesFields.tsx';
 
 /** Neither can be chosen, so neither can be locked. */
 const NEVER_LOCKED: ReadonlySet<string> = new Set(['map', 'grid']);
@@ -53,6 +54,7 @@ export function LayersSheet() {
       </ul>
       <p className="small">{t.draw.layers.mapHow}</p>
       <UnderlayFields />
+      <UnderlayLinesFields />
     </>
   );
 }

@@ -14,6 +14,7 @@ import { PlanGrid } from './PlanGrid.tsx';
 import { PlanScene } from './PlanScene.tsx';
 import { PlanTint } from './PlanTint.tsx';
 import { PlanUnderlay } from './PlanUnderlay.tsx';
+import { PlanUnderlayLines } from './PlanUnderlayLines.tsx';
 import { ProblemNote } from './ProblemNote.tsx';
 import { usePlan, usePlanStore } from './plan-context.ts';
 import { SurfaceCorner } from './SurfaceCorner.tsx';
@@ -46,6 +47,7 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
         {surface && (
           <>
             <PlanUnderlay surface={surface} originM={snapshot.originM} />
+            <PlanUnderlayLines surface={surface} originM={snapshot.originM} />
             {!hidden.has('grid') && <PlanGrid surface={surface} size={size} originM={snapshot.originM} />}
             <g transform={`translate(${panX} ${panY})`}>
               <PlanScene snapshot={snapshot} stage={stage} hidden={hidden} scalePx={surface.scalePx} />

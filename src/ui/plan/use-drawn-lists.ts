@@ -3,10 +3,11 @@
 import { useMemo } from 'react';
 import { type PlanShape, planShapes } from '../../edit/plan-shapes.ts';
 import { type PointList, pointLists } from '../../edit/point-lists.ts';
-import { type SnapIndex, snapIndex } from '../../edit/snap.ts';
+import { bothIndexes, type SnapIndex, snapIndex, snapIndexOfLines } from '../../edit/snap.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import type { PlanLayer } from '../../store/plan-draw.ts';
 import { layerOf } from '../facts/plan-hit.ts';
+import { underlayPoints } from '../facts/underlay-paths.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { usePlan } from './plan-context.ts';
 
@@ -33,6 +34,7 @@ export function useDrawnLists(): DrawnLists {
   const stage = useStageId();
   const hidden = usePlan((state) => state.hidden);
   const locked = usePlan((state) => state.locked);
+  const under = useUnderlayIndex();
   return useMemo(() => {
     if (scene === null) return EMPTY;
     const isSeen = (list: PointList) => {
@@ -41,6 +43,17 @@ export function useDrawnLists(): DrawnLists {
     };
     const shapes = planShapes(scene).filter(isSeen);
     const lists = pointLists(scene).filter((list) => isSeen(list) && !locked.has(layerOf(list) as PlanLayer));
-    return { shapes, lists, index: snapIndex(shapes) };
-  }, [scene, stage, hidden, locked]);
+    return { shapes, lists, index: under === null ? snapIndex(shapes) : bothIndexes(snapIndex(shapes), under) };
+  }, [scene, stage, hidden, locked, under]);
+}
+
+/** Built once for the lines under the plan, not with every change of the scene. */
+function useUnderlayIndex(): SnapIndex | null {
+  const lines = useView((state) => state.underlayLines);
+  const isShown = lines?.shown === true;
+  const { at, layers, off } = lines ?? {};
+  return useMemo(
+    () => (isShown && at && layers && off ? snapIndexOfLines(underlayPoints({ at, layers, off })) : null),
+    [isShown, at, layers, off],
+  );
 }

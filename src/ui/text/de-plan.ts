@@ -4,7 +4,7 @@ import type { Refusal } from '../../edit/refusal.ts';
 import type { SnapKind } from '../../edit/snap.ts';
 import type { DrawnKind, PlanLayer, PlanTab } from '../../store/plan-draw.ts';
 import type { KindGroup } from '../facts/drawn-kinds.ts';
-import { areaText, coordinateText, levelText, loadNumber, numberText, quantityText, unitText } from '../format.ts';
+import { areaText, coordinateText, levelText, loadNumber, numberText, quantityText, sliverText, unitText } from '../format.ts';
 import { planFields } from './de-plan-fields.ts';
 import { list, many } from './en-words.ts';
 import type { Texts } from './text.ts';
@@ -278,6 +278,28 @@ export const draw: Texts['draw'] = {
     tooLarge: (limitMB) => `Das Bild hat mehr als ${limitMB} MB. Es kleiner speichern.`,
     notKept: 'Das Bild bleibt nur, bis diese Seite geschlossen wird: Dieser Browser bewahrt nichts auf.',
     same: 'Beide Punkte sind gleich. Den zweiten woanders setzen.',
+    lines: (name) => `Linien aus ${name} unter dem Plan`,
+    linesHow:
+      'Zum Nachzeichnen: Ihre Ecken und Kanten werden gefangen. Sie sind kein Teil der Szenendatei und verschwinden mit dem Öffnen einer anderen Szene.',
+    linesShown: 'Linien zeigen',
+    linesOpacity: 'Wie kräftig die Linien sind',
+    linesLayers: (count) => many(count, 'Ebene', 'Ebenen'),
+    linesRemove: 'Linien entfernen',
+  },
+  gaps: {
+    title: 'Lücken zwischen Zonen',
+    titleBays: 'Lücken zwischen Feldern',
+    how: 'Stellen der Decke, die nichts bedeckt, die größte zuerst.',
+    one: (areaM2) => `Lücke von ${sliverText(areaM2)}`,
+    show: 'Zeigen',
+    showLabel: (areaM2) => `Lücke von ${sliverText(areaM2)} zeigen`,
+    fillFrom: (neighbour) => `Füllen durch ${neighbour}`,
+    alone: 'Kein Nachbar, der sie füllen könnte: dort ein neues Teil zeichnen.',
+    more: (count) => `${many(count, 'kleinere Lücke ist', 'kleinere Lücken sind')} nicht aufgeführt.`,
+    merged: (moreM2) =>
+      moreM2 > 0
+        ? `Die Flächen schlossen nicht genau aneinander: Lücken von ${sliverText(moreM2)} dazwischen sind geschlossen.`
+        : `Die Flächen schlossen nicht genau aneinander: ${sliverText(-moreM2)}, die beide bedeckten, zählen jetzt einmal.`,
   },
   axes: {
     title: 'Felder aus Achsen',

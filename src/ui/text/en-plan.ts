@@ -4,7 +4,7 @@ import type { Refusal } from '../../edit/refusal.ts';
 import type { SnapKind } from '../../edit/snap.ts';
 import type { DrawnKind, PlanLayer, PlanTab } from '../../store/plan-draw.ts';
 import type { KindGroup } from '../facts/drawn-kinds.ts';
-import { areaText, coordinateText, levelText, loadNumber, numberText, quantityText, unitText } from '../format.ts';
+import { areaText, coordinateText, levelText, loadNumber, numberText, quantityText, sliverText, unitText } from '../format.ts';
 import { planFields } from './en-plan-fields.ts';
 import { list, many } from './en-words.ts';
 
@@ -280,6 +280,27 @@ export const draw = {
     tooLarge: (limitMB: number) => `The picture has more than ${limitMB} MB. Save it smaller.`,
     notKept: 'The picture is only kept until this page is closed: this browser keeps nothing.',
     same: 'Both points are the same. Set the second one elsewhere.',
+    lines: (name: string) => `Lines of ${name} under the plan`,
+    linesHow: 'To draw over: their corners and edges are caught. They are not part of the scene file and go when another scene is opened.',
+    linesShown: 'Show the lines',
+    linesOpacity: 'How strong the lines are',
+    linesLayers: (count: number) => many(count, 'layer', 'layers'),
+    linesRemove: 'Remove the lines',
+  },
+  gaps: {
+    title: 'Gaps between zones',
+    titleBays: 'Gaps between bays',
+    how: 'Places on the deck that nothing covers, the largest first.',
+    one: (areaM2: number) => `Gap of ${sliverText(areaM2)}`,
+    show: 'Show',
+    showLabel: (areaM2: number) => `Show the gap of ${sliverText(areaM2)}`,
+    fillFrom: (neighbour: string) => `Fill from ${neighbour}`,
+    alone: 'No neighbour to fill it from: draw a new part there.',
+    more: (count: number) => `${many(count, 'smaller gap is', 'smaller gaps are')} not listed.`,
+    merged: (moreM2: number) =>
+      moreM2 > 0
+        ? `The areas did not meet exactly: gaps of ${sliverText(moreM2)} between them are closed.`
+        : `The areas did not meet exactly: ${sliverText(-moreM2)} that both covered count once now.`,
   },
   axes: {
     title: 'Bays from axes',
