@@ -44,7 +44,7 @@ export function PlanChosen({ snapshot, surface, acts: { dragging, hovered } }: P
         <Outlined key={`${ref.part} ${ref.id}`} scene={scene} one={ref} on={on} name="pe-chosen" />
       ))}
       {dragging ? (
-        <Preview before={scene} dragging={dragging} on={on} />
+        <Preview dragging={dragging} on={on} />
       ) : (
         tool === 'choose' && selected.length === 1 && one !== undefined && <Handles scene={scene} one={one} on={on} />
       )}
@@ -117,9 +117,9 @@ function Handles({ scene, one, on }: { readonly scene: Snapshot['scene']; readon
 }
 
 /** Every shape that would change, with its new size; red where it could not stand. */
-function Preview({ before, dragging, on }: { readonly before: Snapshot['scene']; readonly dragging: PlanDragging; readonly on: On }) {
+function Preview({ dragging, on }: { readonly dragging: PlanDragging; readonly on: On }) {
   const language = useView((state) => state.language);
-  const changed = changedShapes(planShapes(before), planShapes(dragging.scene));
+  const changed = changedShapes(planShapes(dragging.from), planShapes(dragging.scene));
   return changed.map((shape) => {
     const wrong = shapeFaults(shape, language).length > 0;
     return (

@@ -9,18 +9,21 @@ import { type Drag, dragged, dropped } from '../facts/plan-drag.ts';
 import { hitsAt, nearestPoint, nextOf } from '../facts/plan-hit.ts';
 import { type Stores, useStores } from '../use-stores.ts';
 import { dragRules } from './drag-rules.ts';
+import { type HeldDrag, liveDrag } from './live-drag.ts';
 import { type PlanAims, planAims } from './plan-aims.ts';
 import { usePlanStore } from './plan-context.ts';
 import { HANDLE_SIDE_PX, handleAt, partAt, toggledIn } from './plan-grabs.ts';
 import { firstFault } from './shape-problem.ts';
 import { type DrawnLists, useDrawnLists } from './use-drawn-lists.ts';
 import { type PlanDrawing, usePlanDrawing } from './use-plan-drawing.ts';
-import { type PlanEdits, stepOf, usePlanEdits } from './use-plan-edits.ts';
+import { type PlanEdits, type Step, stepOf, usePlanEdits } from './use-plan-edits.ts';
 import type { PointerAct, PointerDoes } from './use-pointers.ts';
 
 export interface PlanDragging {
   readonly drag: Drag;
-  /** The scene as it would be. */
+  /** The scene when the drag began … */
+  readonly from: SceneFile;
+  /** … and as it would be. */
   readonly scene: SceneFile;
 }
 
@@ -37,7 +40,7 @@ interface Work extends Stores {
   readonly edits: PlanEdits;
   readonly aims: PlanAims;
   readonly now: RefObject<{ readonly drawn: DrawnLists; readonly drawing: PlanDrawing }>;
-  readonly held: RefObject<Drag | null>;
+  readonly held: RefObject<HeldDrag | null>;
   readonly setDragging: (dragging: PlanDragging | null) => void;
   readonly setHovered: (hovered: Selected | null) => void;
 }
@@ -52,16 +55,17 @@ export function usePlanActs(originM: PointM): PlanActs {
   const [hovered, setHovered] = useState<Selected | null>(null);
   const now = useRef({ drawn, drawing });
   now.current = { drawn, drawing };
-  const held = useRef<Drag | null>(null);
+  const held = useRef<HeldDrag | null>(null);
   const file = stores.scene.getState().snapshot?.scene;
-  // A part that went while it was held is no longer held.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another scene ends what was under way in the one before
+  // A part that went while it was held is no longer held; the scene that follows the drag is no other.
   useEffect(() => {
+    if (held.current?.live.isOwn(file)) return;
+    held.current?.live.stop();
     held.current = null;
     setDragging(null);
   }, [file]);
   const does = useMemo(() => {
-    const aims = planAims(plan, originM, () => now.current.drawn.index);
+    const aims = planAims(plan, originM, () => held.current?.index ?? now.current.drawn.index);
     const work: Work = { ...stores, plan, edits, aims, now, held, setDragging, setHovered };
     const [choosing, drawingDoes] = [choosingDoes(work), drawingDoesOf(work)];
     const one = () => (plan.getState().tool === 'choose' ? choosing : drawingDoes);
@@ -106,9 +110,11 @@ function choosingDoes(work: Work): PointerDoes {
   const { scene, view, plan, aims, now, held, setDragging, setHovered } = work;
   const fileOf = () => scene.getState().snapshot?.scene;
   const letGo = () => {
+    const was = held.current;
     held.current = null;
     setDragging(null);
     plan.getState().setAim(null);
+    return was;
   };
   return {
     hover(act) {
@@ -134,22 +140,28 @@ function choosingDoes(work: Work): PointerDoes {
       const { selected } = view.getState();
       const drag =
         handleAt(at, chosenLists(work), reachM, aims.metresOf(HANDLE_SIDE_PX)) ?? partAt(at, now.current.drawn.lists, selected, reachM);
-      held.current = drag;
-      return drag !== null;
+      const from = fileOf();
+      if (drag === null || from === undefined) return false;
+      const step = stepOfDrag(work, drag);
+      held.current = { drag, from, index: now.current.drawn.index, step, live: liveDrag(work, from, step) };
+      return true;
     },
     drag(act) {
-      const [drag, file] = [held.current, fileOf()];
-      if (drag === null || file === undefined) return;
-      const aim = aims.dragging(drag, act, file);
+      if (held.current === null) return;
+      const { drag, from, live } = held.current;
+      const aim = aims.dragging(drag, act, from);
       plan.getState().setAim(aim);
-      setDragging({ drag, scene: patched(file, dragged(file, drag, aim.at, dragRules(plan))) });
+      const patch = dragged(from, drag, aim.at, dragRules(plan));
+      setDragging({ drag, from, scene: patched(from, patch) });
+      live.follow(patch);
     },
     drop(act) {
-      const [drag, file] = [held.current, fileOf()];
-      letGo();
-      if (drag !== null && file !== undefined) void drop(work, file, drag, aims.dragging(drag, act, file).at);
+      // What the parts were before still catches.
+      const to = held.current && aims.dragging(held.current.drag, act, held.current.from).at;
+      const was = letGo();
+      if (was !== null && to !== null) void drop(work, was, to);
     },
-    cancel: letGo,
+    cancel: () => letGo()?.live.takeBack(),
   };
 }
 
@@ -181,15 +193,22 @@ function chooseAt({ view, plan, now, aims }: Work, at: PointM, act: PointerAct):
   if (hit !== null && plan.getState().tab === 'parts') plan.getState().showTab('chosen');
 }
 
-/** Checked first by the routine of files, so that a crossing is shown where it is and nothing is sent. */
-async function drop({ view, plan, edits }: Work, file: SceneFile, drag: Drag, to: PointM): Promise<void> {
+function stepOfDrag({ edits }: Work, drag: Drag): Step {
+  const refs: readonly Selected[] = drag.kind === 'parts' ? drag.of : [{ part: drag.of.part, id: drag.of.id }];
+  return stepOf(drag.kind === 'insert' ? 'change' : 'move', refs[0]?.part ?? 'scene', edits.names(refs));
+}
+
+/** Checked first by the routine of files, so that a crossing is shown where it is; what cannot be leaves all as it was. */
+async function drop({ view, plan, edits }: Work, { drag, from, step, live }: HeldDrag, to: PointM): Promise<void> {
   const rules = dragRules(plan);
-  const fault = firstFault(file, patched(file, dropped(file, drag, to, rules)), view.getState().language);
+  const patch = dropped(from, drag, to, rules);
+  const fault = firstFault(from, patched(from, patch), view.getState().language);
   if (fault !== null) {
     plan.getState().tell(fault);
+    live.takeBack();
     return;
   }
-  const refs: readonly Selected[] = drag.kind === 'parts' ? drag.of : [{ part: drag.of.part, id: drag.of.id }];
-  const act = drag.kind === 'insert' ? 'change' : 'move';
-  await edits.run((scene) => ({ patch: dropped(scene, drag, to, rules) }), stepOf(act, refs[0]?.part ?? 'scene', edits.names(refs)));
+  live.stop();
+  const done = await edits.run((scene) => ({ patch: live.last(patch, scene) ?? dropped(scene, drag, to, rules) }), step, live.gesture);
+  if (!done) live.takeBack();
 }
