@@ -57,7 +57,7 @@ export type PlanTab = (typeof PLAN_TABS)[number];
 
 export type PlanTool = 'choose' | 'draw' | 'split' | 'scale';
 
-/** What is wrong, told beside the drawing. */
+/** What is wrong, or worth knowing, told beside the drawing. */
 export interface PlanProblem {
   /** Sentences of an edit that was refused … */
   readonly issues: readonly Issue[];
@@ -65,7 +65,9 @@ export interface PlanProblem {
   readonly says?: string;
   /** Where it is, coordinates of the file. */
   readonly at: PointM | null;
-  /** Outline as it would have become. */
+  /** Nothing is wrong. */
+  readonly note?: boolean;
+  /** Outline as it would have become, or that is meant. */
   readonly ghost?: readonly PointM[];
 }
 

@@ -2,10 +2,12 @@
 
 import { type FormEvent, useState } from 'react';
 import { cutAtEdge, offsetPart, subtracted } from '../../edit/fit-areas.ts';
-import { merged } from '../../edit/merge.ts';
+import { type MergedParts, merged } from '../../edit/merge.ts';
 import { duplicated, moved, shift } from '../../edit/move-parts.ts';
 import { removed } from '../../edit/references.ts';
+import { isRefused } from '../../edit/refusal.ts';
 import type { EditAct } from '../../model/history.ts';
+import type { SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import { gridStepM } from '../facts/plan-surface.ts';
 import { readField } from '../field-units.ts';
@@ -37,7 +39,18 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
     const refs = next === undefined ? selected : 'part' in next ? [next] : next;
     return stepOf(act, one.part, edits.names(refs));
   };
-  const merge = () => void edits.run((scene) => merged(scene, selected), after('merge'));
+  const merge = () => {
+    let told: MergedParts | null = null;
+    const make = (scene: SceneFile) => {
+      const made = merged(scene, selected);
+      told = isRefused(made) ? null : made;
+      return made;
+    };
+    void edits.run(make, after('merge')).then((done) => {
+      const says = done && told ? saidOfMerger(told) : '';
+      if (says !== '') plan.getState().tell({ issues: [], says, at: null, note: true });
+    });
+  };
   const subtract = () => void edits.run((scene) => subtracted(scene, one, selected.slice(1)), after('change'));
   const cut = () => void edits.run((scene) => cutAtEdge(scene, one), after('change'));
   const copy = () => {
@@ -72,6 +85,17 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
       {open === 'move' && <MoveForm selected={selected} />}
     </section>
   );
+}
+
+/** Less than this comes of adding up areas [m²]. */
+const ROUNDING_M2 = 1e-7;
+
+/** What of merged parts is not as a person would take for granted; empty for nothing. */
+function saidOfMerger({ differing, changeM2 }: MergedParts): string {
+  return [
+    ...(differing.length > 0 ? [t.draw.chosen.differing(differing.map((key) => t.draw.field(key)))] : []),
+    ...(Math.abs(changeM2) > ROUNDING_M2 ? [t.draw.gaps.merged(changeM2)] : []),
+  ].join(' ');
 }
 
 function Action({ says, pressed, onClick }: { readonly says: string; readonly pressed?: boolean; readonly onClick: () => void }) {

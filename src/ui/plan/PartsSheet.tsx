@@ -9,6 +9,7 @@ import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
 import { AxesDialog } from './AxesDialog.tsx';
 import { partTitle } from './ChosenSheet.tsx';
+import { Gaps } from './Gaps.tsx';
 import { LevelsDialog } from './LevelsDialog.tsx';
 import { usePlan } from './plan-context.ts';
 import { useSceneFile, useStageId } from './use-drawn-lists.ts';
@@ -46,6 +47,8 @@ export function PartsSheet() {
       </div>
       {dialog === 'axes' && <AxesDialog onClose={() => setDialog(null)} />}
       {dialog === 'levels' && <LevelsDialog onClose={() => setDialog(null)} />}
+      <Gaps part="zone" title={t.draw.gaps.title} />
+      <Gaps part="bay" title={t.draw.gaps.titleBays} />
       {shapes.length < 2 && <p className="small">{t.draw.parts.addFirst}</p>}
       <input
         type="search"

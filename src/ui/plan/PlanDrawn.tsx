@@ -41,8 +41,8 @@ export function PlanDrawn({ originM, surface, size }: Props) {
       : points;
   return (
     <g className="pe-drawn">
-      {problem?.ghost && <path className="pe-ghost" d={`${pixelPath(problem.ghost, on)}Z`} />}
-      {problem?.at && <FaultMark at={on(problem.at)} />}
+      {problem?.ghost && <path className="pe-ghost" data-note={problem.note === true} d={`${pixelPath(problem.ghost, on)}Z`} />}
+      {problem?.at && (problem.note ? <PlaceMark at={on(problem.at)} /> : <FaultMark at={on(problem.at)} />)}
       {isDrawing && (
         <>
           {form === 'area' && shown.length > 2 && <path className="pe-drawn-area" d={`${pixelPath(shown, on)}Z`} />}
@@ -70,6 +70,11 @@ function FaultMark({ at: [x, y] }: { readonly at: PointM }) {
       <path d="M-5-5L5 5M5-5L-5 5" />
     </g>
   );
+}
+
+/** Around a place that is meant, be it ever so small. */
+function PlaceMark({ at: [x, y] }: { readonly at: PointM }) {
+  return <circle className="pe-place" cx={x} cy={y} r="15" />;
 }
 
 /** Crossings of what is drawn already, found by the same check as files. */

@@ -1,4 +1,4 @@
-/** Why something was not done, beside the drawing, with a way to the place. */
+/** Why something was not done, or what to know of what was done, beside the drawing, with a way to the place. */
 
 import { Icon } from '../parts/Icon.tsx';
 import { IssueList } from '../parts/IssueList.tsx';
@@ -12,9 +12,9 @@ export function ProblemNote() {
   return (
     <div className="pe-problem-room" role="alert">
       {problem && (
-        <div className="pe-problem">
+        <div className="pe-problem" data-note={problem.note === true}>
           <div>
-            <strong>{t.draw.problem.title}</strong>
+            {!problem.note && <strong>{t.draw.problem.title}</strong>}
             {problem.says && <p>{problem.says}</p>}
             {problem.issues.length > 0 && <IssueList issues={problem.issues} />}
           </div>
