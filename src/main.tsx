@@ -123,7 +123,9 @@ Object.defineProperty(window, '__loamdeck', {
     probe: viewProbe,
     get ready() {
       const { canvas } = view.getState();
-      return scene.getState().status === 'ready' && (canvas === 'ready' || canvas === 'unavailable');
+      // On a phone the editor takes the model's room: it is first drawn when it is seen.
+      const isHidden = document.querySelector('.view-canvas')?.checkVisibility() === false;
+      return scene.getState().status === 'ready' && (canvas === 'ready' || canvas === 'unavailable' || isHidden);
     },
   },
 });

@@ -3,9 +3,8 @@
 import './plan.css';
 import './drawing.css';
 import './sheets.css';
-import { type KeyboardEvent, useRef } from 'react';
 import { PLAN_TABS, type PlanTab } from '../../store/plan-draw.ts';
-import { tabAfter } from '../parts/tab-keys.ts';
+import { Tabs } from '../parts/Tabs.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
 import { BaysSheet } from './BaysSheet.tsx';
@@ -55,33 +54,24 @@ function PlanSheets() {
   const tab = usePlan((state) => state.tab);
   const showTab = usePlan((state) => state.showTab);
   const count = useView((state) => state.selected.length);
-  const list = useRef<HTMLDivElement>(null);
-  const onKeyDown = (event: KeyboardEvent) => {
-    const to = tabAfter(event.key, PLAN_TABS.indexOf(tab), PLAN_TABS.length);
-    if (to === null) return;
-    event.preventDefault();
-    showTab(PLAN_TABS[to] ?? tab);
-    list.current?.querySelectorAll('button')[to]?.focus();
-  };
+  const says = (name: PlanTab) => (
+    <>
+      {t.draw.tabs[name]}
+      {name === 'chosen' && count > 0 && <span className="pe-count">{count}</span>}
+    </>
+  );
   return (
     <div className="pe-sheets">
-      <div ref={list} role="tablist" className="pe-tabs" aria-label={t.draw.tabsLabel} onKeyDown={onKeyDown}>
-        {PLAN_TABS.map((one) => (
-          <button
-            key={one}
-            id={`pe-tab-${one}`}
-            type="button"
-            role="tab"
-            aria-selected={one === tab}
-            aria-controls="pe-sheet"
-            tabIndex={one === tab ? 0 : -1}
-            onClick={() => showTab(one)}
-          >
-            {t.draw.tabs[one]}
-            {one === 'chosen' && count > 0 && <span className="pe-count">{count}</span>}
-          </button>
-        ))}
-      </div>
+      <Tabs
+        names={PLAN_TABS}
+        chosen={tab}
+        label={t.draw.tabsLabel}
+        id="pe-tab"
+        panel="pe-sheet"
+        className="pe-tabs"
+        onChoose={showTab}
+        says={says}
+      />
       <div key={tab} id="pe-sheet" role="tabpanel" className="pe-sheet" aria-labelledby={`pe-tab-${tab}`}>
         {SHEETS[tab]()}
       </div>

@@ -3,7 +3,7 @@
 import { type ChangeEvent, useEffect, useRef, useState } from 'react';
 import { boxOf } from '../facts/place.ts';
 import { t } from '../text/text.ts';
-import { keepUnderlay, keptUnderlay } from './kept-underlay.ts';
+import { keepUnderlay } from './kept-underlay.ts';
 import { usePlan } from './plan-context.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { useSceneFile } from './use-drawn-lists.ts';
@@ -41,14 +41,6 @@ export function UnderlayFields() {
   const [says, setSays] = useState('');
   const input = useRef<HTMLInputElement>(null);
   const name = scene?.name ?? '';
-  // Found again on the next visit.
-  useEffect(() => {
-    let isWanted = underlay === null;
-    if (isWanted) void keptUnderlay(name).then((kept) => isWanted && kept !== null && setUnderlay(kept));
-    return () => {
-      isWanted = false;
-    };
-  }, [name, underlay, setUnderlay]);
   useEffect(() => {
     if (underlay === null) return;
     const later = setTimeout(() => void keepUnderlay(name, underlay).then((isKept) => setSays(isKept ? '' : t.draw.underlay.notKept)), 400);

@@ -46,8 +46,9 @@ export function planAims(plan: PlanStore, originM: PointM, index: () => SnapInde
     return [x + originM[0], y + originM[1]];
   };
   const aimAt = (at: PointM, act: PointerAct, more: Partial<SnapAsk>): PlanAim => {
-    const { snapping, surface } = plan.getState();
-    if (!snapping || act.free || surface === null) return { at: rounded(at), caught: null, guide: null };
+    const { snapping, surface, tool } = plan.getState();
+    // Points of the picture are where they are seen, not where the scene has something.
+    if (!snapping || act.free || surface === null || tool === 'scale') return { at: rounded(at), caught: null, guide: null };
     const grid = { stepM: gridStepM(surface, CATCH_GRID_PX), at: [0, 0] as PointM, turnDeg: 0 };
     const caught = snapped(index(), { at, toleranceM: reachOf(act), grid, ...more });
     const { kind, guide } = caught;
