@@ -1,6 +1,6 @@
 /** Reading drawings in the real browser: bad inputs with the words of the command line, a plan taken over, large files. */
 
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { issueLine } from '../../src/model/issue.ts';
@@ -15,12 +15,13 @@ import { seriousFaults, smallTargets } from './access-faults.ts';
 import { untilReady } from './app-state.ts';
 import { type DroppedFile, dropAll, type Outcome } from './dropped.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}favicon.svg`, { reducedMotion: true });
   page = opened.page;
   await page.addInitScript(() => {

@@ -4,18 +4,20 @@
  */
 
 import { readFileSync } from 'node:fs';
-import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
+import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import { untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
+import { terracePixel as at, type Point } from './terrace-pixel.ts';
+import { workerBrowser } from './worker-browser.ts';
 
 let browser: Browser;
 let opened: OpenedPage;
 let page: Page;
 
 beforeAll(async () => {
-  browser = await chromium.connect(inject('ws'));
+  browser = await workerBrowser();
   opened = await openPage(browser, `${inject('base')}?scene=terrace&show=edit-plan`, { reducedMotion: true });
   page = opened.page;
   await untilReady(page);
@@ -25,15 +27,6 @@ afterAll(async () => {
   await opened?.close();
   await browser?.close();
 });
-
-type Point = readonly [number, number];
-
-/** Where a place of the deck is on the page [CSS px]: its outline is 9 m wide and 6 m high. */
-async function at(on: Page, [x, y]: Point): Promise<Point> {
-  const box = (await on.locator('.pe-surface .pe-outline').boundingBox())!;
-  // The box is that of the middle line of the outline.
-  return [box.x + (x / 9) * box.width, box.y + box.height - (y / 6) * box.height];
-}
 
 const zones = () => page.evaluate(() => window.__loamdeck.scene().snapshot!.scene.zones.map(({ id, outline }) => ({ id, outline })));
 const areas = () =>

@@ -13,8 +13,6 @@ declare module 'vitest' {
     base: string;
     /** Addresses that playwright's `chromium.connect` takes: a browser for each worker. */
     browsers: readonly string[];
-    /** The first of them. */
-    ws: string;
   }
 }
 
@@ -52,7 +50,6 @@ export default async function setup(project: TestProject): Promise<() => Promise
     Array.from({ length: E2E_WORKERS }, () => chromium.launchServer({ ...options, args: [...(options.args ?? []), ...FAST] })),
   );
   project.provide('base', base);
-  project.provide('ws', browsers[0]?.wsEndpoint() ?? '');
   project.provide(
     'browsers',
     browsers.map((browser) => browser.wsEndpoint()),
