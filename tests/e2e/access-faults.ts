@@ -2,17 +2,19 @@
 
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { contrast } from '../helpers/colour-vision.ts';
 
 const AXE = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
 
 /** Serious and critical findings of axe within a part of the page, one line each. */
 export async function seriousFaults(page: Page, within = 'body'): Promise<string[]> {
-  await page.evaluate(AXE);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
   return page.evaluate(async (part) => {
     const { axe } = window as unknown as {
-      axe: { run(on: string): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+      axe: { run(on: string, options: object): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
     };
-    const { violations } = await axe.run(part);
+    const { violations } = await axe.run(part, { resultTypes: ['violations'], iframes: false, preload: false });
     return violations
       .filter(({ impact }) => impact === 'serious' || impact === 'critical')
       .map(
@@ -84,4 +86,18 @@ export function seenFocus(page: Page): Promise<SeenFocus | null> {
     }
     return { name, line: null, ground: '#ffffff' };
   });
+}
+
+/** Presses Tab until something of this name has the focus; the focus is to be seen at every stop. */
+export async function tabUntil(page: Page, name: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
+  for (let stop = 0; stop < 150; stop++) {
+    await page.keyboard.press(key);
+    const focus = await seenFocus(page);
+    if (focus === null) continue;
+    expect(focus.line, `focus on ${focus.name}`).not.toBeNull();
+    // WCAG 2.2, 1.4.11: marks stand off their ground by 3 : 1.
+    expect(contrast(focus.line!, focus.ground), `focus on ${focus.name}`).toBeGreaterThanOrEqual(3);
+    if (name.test(focus.name)) return;
+  }
+  throw new Error(`tabUntil: nothing is called ${name}`);
 }

@@ -3,8 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { CARDS, SHEETS } from '../../src/store/sheet-view.ts';
-import { contrast } from '../helpers/colour-vision.ts';
-import { seenFocus, seriousFaults, sidewaysPx, smallTargets } from './access-faults.ts';
+import { seriousFaults, sidewaysPx, smallTargets, tabUntil } from './access-faults.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage, type PageOptions } from './open-page.ts';
 import { workerBrowser } from './worker-browser.ts';
@@ -261,19 +260,7 @@ describe('by keyboard alone', () => {
   });
   afterAll(() => opened?.close());
 
-  /** Presses Tab until something of this name has the focus; the focus is to be seen at every stop. */
-  async function tabTo(name: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
-    for (let stop = 0; stop < 150; stop++) {
-      await opened.page.keyboard.press(key);
-      const focus = await seenFocus(opened.page);
-      if (focus === null) continue;
-      expect(focus.line, `focus on ${focus.name}`).not.toBeNull();
-      // WCAG 2.2, 1.4.11: marks stand off their ground by 3 : 1.
-      expect(contrast(focus.line!, focus.ground), `focus on ${focus.name}`).toBeGreaterThanOrEqual(3);
-      if (name.test(focus.name)) return;
-    }
-    throw new Error(`tabTo: nothing is called ${name}`);
-  }
+  const tabTo = (name: RegExp, key?: 'Shift+Tab') => tabUntil(opened.page, name, key);
 
   it('opens a scene, chooses a map, a stage and a cell, changes a thickness, reads the core log', async () => {
     const { page } = opened;

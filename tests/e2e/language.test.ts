@@ -24,6 +24,16 @@ const ELSEWHERE = '.band-name, .scene-name, .stage-line';
 const ENGLISH =
   '(?<!\\p{L})(the|and|of|with|without|from|are|is|has|does|which|where|what|this|every|bays?|layers?|stages?|heaps?|loads?|cells?|deck|weight|water|edges?|height|depth|thickness|permitted|over|under|show|hide|close|open|none|confirmed|finished|garden|wheels?|vehicles?|sources?)(?!\\p{L})';
 
+/** Pages of the editor, and what is there once each is. */
+const EDITOR_PAGES = [
+  ['plan', '.pe-sheet'],
+  ['build-ups', '.bu-chosen'],
+  ['stages', '.stage-page'],
+  ['variants', '.variant-sheet'],
+  ['lighten', '.lighten-sheet'],
+  ['views', '.views-table'],
+] as const;
+
 let browser: Browser;
 beforeAll(async () => {
   browser = await workerBrowser();
@@ -100,6 +110,32 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
       window.__loamdeck.view().showSheet(null);
       window.__loamdeck.view().closeSection();
     });
+    expect(found).toEqual([]);
+  });
+
+  it('cuts no text off on any page of the editor', async () => {
+    const { page } = opened;
+    const found: string[] = [];
+    const look = async (where: string) => {
+      for (const text of [...(await clippedTexts(page, `${ELSEWHERE}, .bu-row`)), ...(await textsWith(page, ENGLISH))])
+        found.push(`${where}: ${text}`);
+    };
+    for (const [editor, shown] of EDITOR_PAGES) {
+      await page.evaluate((name) => window.__loamdeck.view().edit(name), editor);
+      await page.locator(shown).first().waitFor();
+      await look(editor);
+      if (editor === 'build-ups') {
+        await page.getByRole('radio', { name: 'Materialien' }).check({ force: true });
+        await page.locator('.bu-material').first().waitFor();
+        await look('materials');
+      }
+      if (editor !== 'stages') continue;
+      for (const tab of await page.locator('.stage-tabs > [role=tab]').all()) {
+        await tab.click();
+        await look(`stages, ${await tab.textContent()}`);
+      }
+    }
+    await page.evaluate(() => window.__loamdeck.view().edit(null));
     expect(found).toEqual([]);
   });
 
