@@ -1,7 +1,7 @@
 /** Wheels and supports of an appliance anywhere in a place where it is set up: walked along lines no more than one cell apart. */
 
 import type { Region } from '../model/deck-input.ts';
-import type { VehicleInput, WheelLayer } from '../model/wheel-input.ts';
+import type { VehicleInput, WheelLayer, WheelRun } from '../model/wheel-input.ts';
 import type { Evaluation } from './evaluation.ts';
 import { type FramedRectangle, smallestAround } from './geometry/rectangles.ts';
 import { spansInside } from './rules/edges.ts';
@@ -37,29 +37,35 @@ interface Insets {
  * @param on - evaluation, for the layers and bays [-]
  * @param run - area and vehicle [m]
  * @param layers - per zone how its layers spread and bear [kPa]
+ * @param walked - walks one of the lines, each with an id of its own [kPa]
  * @returns greatest pressures [kPa] and loads standing in bays [kN]
  * @source contract.md, section 2, Wheels
  */
-export function standingPeaks(on: Evaluation, run: StandingRun, layers: readonly (readonly WheelLayer[])[]): StandingPeaks {
+export function standingPeaks(
+  on: Evaluation,
+  run: StandingRun,
+  layers: readonly (readonly WheelLayer[])[],
+  walked: (line: WheelRun) => RunPeaks = (line) => wheelEnvelope(on, line, layers),
+): StandingPeaks {
   const { id, area, vehicle, dynamicFactor } = run;
   const around = smallestAround(area.outer);
-  const walk = (one: VehicleInput, insets: Insets, factor: number) => {
+  const walk = (what: string, one: VehicleInput, insets: Insets, factor: number) => {
     const lines = linesThrough(area, around, insets, Math.min(on.input.cellM, STEP_M));
-    return merged(lines.map((route) => wheelEnvelope(on, { id, vehicle: one, stage: null, dynamicFactor: factor, route }, layers)));
+    return merged(lines.map((route, n) => walked({ id: `${id} ${what} ${n}`, vehicle: one, stage: null, dynamicFactor: factor, route })));
   };
   // Wheels and supports stand within the area with their whole contact.
   const sidesM = Math.max(
     ...vehicle.axles.map(({ trackM, acrossM, wheels }) => (trackM + acrossM * Math.max(1, Math.floor(wheels / 2))) / 2),
   );
   const endsM = Math.max(...vehicle.axles.map(({ alongM }) => alongM)) / 2;
-  const wheels = walk({ ...vehicle, pad: null }, { sidesM, endsM }, dynamicFactor);
+  const wheels = walk('wheels', { ...vehicle, pad: null }, { sidesM, endsM }, dynamicFactor);
   const { pad } = vehicle;
   if (!pad) return { wheels, support: null };
   const [alongM, acrossM] = pad.sizeM;
   // A support is walked as a wheel by itself; it stands still, so no dynamic factor.
   const axle = { atM: 0, loadKN: pad.loadKN, wheels: 1, trackM: 0, alongM, acrossM };
   const support = { ...vehicle, axles: [axle], pad: null, radiusM: 0 };
-  return { wheels, support: walk(support, { sidesM: acrossM / 2, endsM: alongM / 2 }, 1) };
+  return { wheels, support: walk('support', support, { sidesM: acrossM / 2, endsM: alongM / 2 }, 1) };
 }
 
 /**

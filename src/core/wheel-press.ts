@@ -120,11 +120,16 @@ function press(
     const aboveKPa = at(top.above, makeUpM) + standsKPa[index];
     const kept = held.marks[t];
     const onMembrane = top.layer < 0;
-    if (!onMembrane && kept && kPa + aboveKPa <= kept.kPa + kept.aboveKPa) return;
+    if (onMembrane ? isHeld(held, kPa, bays) : kept && kPa + aboveKPa <= kept.kPa + kept.aboveKPa) return;
     const mark: Mark = { kPa, aboveKPa, top, spreadM, depthM: at(top.depth, makeUpM), index, wheels, pressing, stand, order };
     if (onMembrane) markMembrane(held, mark, bays);
     else held.marks[t] = mark;
   });
+}
+
+/** Whether as much has been there already, in every one of the bays. */
+function isHeld({ membrane, bays: known }: ZonePress, kPa: number, bays: readonly number[]): boolean {
+  return membrane !== null && membrane.kPa >= kPa && bays.every((bay) => (known.get(bay)?.kPa ?? -1) >= kPa);
 }
 
 function markMembrane(held: ZonePress, mark: Mark, bays: readonly number[]): void {

@@ -95,13 +95,18 @@ function reachOf({ on, grownM }: Pick<Around, 'on' | 'grownM'>, z: number): Boun
 
 function zonesNearTo(around: Around, x: number, y: number): readonly GroundBeside[] {
   const { on, only, zonesKnown } = around;
-  if (only && ![...only.values()].some(({ minX, minY, maxX, maxY }) => x >= minX && x <= maxX && y >= minY && y <= maxY)) return NONE;
+  if (only && !isInAny(only, x, y)) return NONE;
   const { grid } = on.prepared.ground;
   const cell = cellAt(grid, x, y);
   if (cell < 0) return zonesNear(around, [x, y], -1);
   const kept = zonesKnown.get(cell) ?? zonesNear(around, cellCentreM(grid, cell), on.prepared.zoneCells.owner[cell]);
   zonesKnown.set(cell, kept);
   return kept;
+}
+
+function isInAny(boxes: ReadonlyMap<number, Bounds>, x: number, y: number): boolean {
+  for (const { minX, minY, maxX, maxY } of boxes.values()) if (x >= minX && x <= maxX && y >= minY && y <= maxY) return true;
+  return false;
 }
 
 function baysNearTo({ on, patchM, baysKnown }: Around, x: number, y: number): NearBays {

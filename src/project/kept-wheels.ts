@@ -45,7 +45,9 @@ export function keptStanding(kept: KeptParts, on: Evaluation, { run, layers }: {
   const of = [JSON.stringify(run.vehicle), run.dynamicFactor, run.area.outer.join()];
   const zones = zonesTouchedFrom(lookAround(on, run.vehicle, layers), places, marginM);
   const rests = zones.flatMap((z) => zoneParts(on, z, layers));
-  return kept.get(`standing ${run.id}`, [...of, ...standing(on, null), ...rests], () => standingPeaks(on, run, layers));
+  return kept.get(`standing ${run.id}`, [...of, ...standing(on, null), ...rests], () =>
+    standingPeaks(on, run, layers, (line) => keptEnvelope(kept, line.id, on, { run: line, layers })),
+  );
 }
 
 /** Farthest that a wheel stands beside the line of its axle [m]. */

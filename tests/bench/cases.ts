@@ -15,6 +15,7 @@ import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { VehicleInput } from '../../src/model/wheel-input.ts';
 import { type BenchCase, copyOf, prove } from './bench-case.ts';
 import { benchDeck } from './bench-deck.ts';
+import { editCases } from './edit-cases.ts';
 import { lightenCases } from './lighten-cases.ts';
 import { waterCases } from './water-cases.ts';
 
@@ -147,6 +148,7 @@ export function benchCases(cellM: number): BenchCase[] {
     },
     ...waterCases(cellM),
     ...lightenCases(cellM),
+    ...editCases(cellM),
   ];
 }
 
