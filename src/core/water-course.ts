@@ -65,7 +65,40 @@ export function drainedWater(on: Evaluation, site: WaterSite): DrainedWater {
   return { site, faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM };
 }
 
-function drain(on: Evaluation, site: WaterSite) {
+/**
+ * How the catchments of a site are made up of zones, by the very flow that makes them.
+ * @param on - evaluated deck [m]
+ * @param site - outlets, edges and coefficients [m]
+ * @returns per sink the area that each zone sends to it, and last that of deck without a zone [m²]
+ * @throws RangeError if the site does not fit the deck's zones
+ * @source none: arithmetic; what arrives is linear in what every cell brings
+ */
+export function catchmentsByZone(on: Evaluation, site: WaterSite): Float64Array[] {
+  const { terrain, placed, flooded, flow, areasM2 } = routes(on, site);
+  const sinks = site.outlets.length + site.spills.length;
+  const shares = Array.from({ length: sinks }, () => new Float64Array(site.zones.length + 1));
+  for (let z = 0; z <= site.zones.length; z++) {
+    // As many coefficients of 1 as it takes to tell the zone's own part.
+    const only = {
+      ...site,
+      zones: site.zones.map((zone, i) => ({ ...zone, peakC: i === z ? 1 : 0 })),
+      bareC: z === site.zones.length ? 1 : 0,
+    };
+    const part = ontoTerrain(terrain, peakCs(on, only));
+    const sums = accumulate(
+      flow,
+      flooded,
+      areasM2.map((areaM2, at) => areaM2 * part[at]),
+    );
+    catchmentsOf(terrain, placed.exits, flooded, sinks, [sums, sums]).forEach(({ areaM2 }, sink) => {
+      shares[sink][z] = areaM2;
+    });
+  }
+  return shares;
+}
+
+/** Where the water of a deck runs, whatever each cell brings. */
+function routes(on: Evaluation, site: WaterSite) {
   const { ground, deckLevelsM, deckSurface } = on.prepared;
   const { grid, deckShare } = ground;
   if (site.zones.length !== on.input.zones.length) {
@@ -74,13 +107,16 @@ function drain(on: Evaluation, site: WaterSite) {
   const terrain = layTerrain(grid, deckShare, deckLevelsM);
   const placed = placeExits({ grid, terrain, deckLevelsM, deckSurface }, site);
   const flooded = flood(terrain, placed.exits);
-  const flow = flowOf(terrain, flooded);
-  const coefficients = peakCs(on, site);
   const areasM2 = ontoTerrain(
     terrain,
     deckShare.map((share) => share * grid.cellM ** 2),
   );
-  const cOf = ontoTerrain(terrain, coefficients);
+  return { terrain, placed, flooded, flow: flowOf(terrain, flooded), areasM2 };
+}
+
+function drain(on: Evaluation, site: WaterSite) {
+  const { terrain, placed, flooded, flow, areasM2 } = routes(on, site);
+  const cOf = ontoTerrain(terrain, peakCs(on, site));
   const effectiveM2 = areasM2.map((areaM2, at) => areaM2 * cOf[at]);
   const areaSums = accumulate(flow, flooded, areasM2);
   const effectiveSums = accumulate(flow, flooded, effectiveM2);
@@ -95,7 +131,7 @@ function drain(on: Evaluation, site: WaterSite) {
     effectiveSums,
     catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
     noWayOut: leftOver(flooded, areasM2, effectiveM2),
-    ...levelsPerCell(terrain, flooded, deckLevelsM, mainSinks(flow, flooded)),
+    ...levelsPerCell(terrain, flooded, on.prepared.deckLevelsM, mainSinks(flow, flooded)),
   };
 }
 

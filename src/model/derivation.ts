@@ -21,6 +21,10 @@ export type DerivationAsk =
   | { readonly kind: 'mass'; readonly material: string }
   /** Of a zone, in the mean. */
   | { readonly kind: 'held' | 'zone load' | 'depth'; readonly zone: string }
+  /** Of an outlet or overflow with all of them at work. */
+  | { readonly kind: 'catchment' | 'design flow' | 'outlet use'; readonly outlet: string }
+  /** Of an overflow with every outlet out of work. */
+  | { readonly kind: 'overflow area' | 'overflow duty' | 'overflow use'; readonly outlet: string }
   | {
       readonly kind: 'wheel';
       readonly run: string;
@@ -93,13 +97,28 @@ export type TermName =
   | 'contact'
   | 'growth'
   | 'twice the growth'
+  | 'catchment'
+  | 'catchment in zone'
+  | 'catchment without zone'
+  | 'effective area'
+  | 'effective part'
+  | 'run-off coefficient'
+  | 'design flow'
+  | 'extreme rain'
+  | 'taken by outlets'
+  | 'overflow duty'
+  | 'rain'
+  | 'rain per area'
+  | 'hectare'
+  | 'outlet capacity'
+  | 'outlet use'
   | 'growth in layer'
   | 'spread'
   | 'two';
 
 /** Where a number that is not calculated comes from; `text` names the document. */
 export interface TermSource {
-  readonly from: 'scene' | 'drawing' | 'material' | 'load plan' | 'constant' | 'levels' | 'vehicle' | 'rule';
+  readonly from: 'scene' | 'drawing' | 'material' | 'load plan' | 'constant' | 'levels' | 'vehicle' | 'rule' | 'falls' | 'table';
   readonly text?: string;
 }
 

@@ -7,6 +7,7 @@ import { HEAP_STEP_M } from '../core/loads/heaps.ts';
 import type { DerivationAsk, LoadAsk, Term, TermSource } from '../model/derivation.ts';
 import { patchTerm } from './derivation-patch.ts';
 import { DRAWING, given, layerHeld, layerLoad, layerThickness, looseWeight, made, zoneLoad } from './derivation-terms.ts';
+import { waterTerm } from './derivation-water.ts';
 import { wheelTerm } from './derivation-wheel.ts';
 import type { Project } from './evaluate-project.ts';
 import { basisOf } from './resolve-wheels.ts';
@@ -37,6 +38,13 @@ export function derive(project: Project, ask: DerivationAsk): Term | null {
     case 'depth':
     case 'zone load':
       return zoneTerm(project, ask.kind, ask.zone);
+    case 'catchment':
+    case 'design flow':
+    case 'outlet use':
+    case 'overflow area':
+    case 'overflow duty':
+    case 'overflow use':
+      return waterTerm(project, ask);
     case 'wheel':
       return wheelTerm(project, ask);
   }

@@ -118,6 +118,23 @@ describe.each([...TEXTS])('%s', (_, text) => {
     }
   });
 
+  it('outlets and overflows: areas, flows, duties, use', () => {
+    const some = <T>(list: readonly T[] = []) => list.filter((_, i) => i % Math.ceil(list.length / 8) === 0);
+    for (const { id, catchmentM2, designLps, utilisation } of some(report.outlets)) {
+      if (designLps === null) continue;
+      expectDerived(project, { kind: 'catchment', outlet: id }, catchmentM2);
+      expectDerived(project, { kind: 'design flow', outlet: id }, designLps);
+      if (utilisation !== null) expectDerived(project, { kind: 'outlet use', outlet: id }, utilisation);
+      else expect(derive(project, { kind: 'outlet use', outlet: id })).toBeNull();
+    }
+    for (const { id, areaM2, dutyLps, utilisation } of some(report.water?.overflows)) {
+      if (dutyLps === null) continue;
+      expectDerived(project, { kind: 'overflow area', outlet: id }, areaM2);
+      if (dutyLps > 0) expectDerived(project, { kind: 'overflow duty', outlet: id }, dutyLps);
+      if (dutyLps > 0 && utilisation !== null) expectDerived(project, { kind: 'overflow use', outlet: id }, utilisation);
+    }
+  });
+
   it('pressures of wheels', () => {
     for (const { id, layers } of report.traffic ?? []) {
       for (const { zone: inZone, layer, maxKPa, stand } of layers) {

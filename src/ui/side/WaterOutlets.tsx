@@ -1,11 +1,13 @@
 /** Outlets with what comes to them and a button that blocks each; overflows with their duty. */
 
 import { type ReactNode, useMemo, useState } from 'react';
+import type { DerivationAsk } from '../../model/derivation.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import { judge } from '../facts/utilisation.ts';
 import { type ListedOutlet, type ListedOverflow, listOutlets, listOverflows } from '../facts/water-list.ts';
 import { numberText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
+import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useView } from '../use-stores.ts';
@@ -59,6 +61,11 @@ function Used({ share }: { readonly share: number | null }) {
   return <span className={over ? 'small block water-wrong' : 'small block'}>{over ? t.water.judged(share) : t.water.used(share)}</span>;
 }
 
+/** A number that there is only sometimes. */
+function OrPlain({ ask, derived, children }: { readonly ask: DerivationAsk; readonly derived: boolean; readonly children: ReactNode }) {
+  return derived ? <Derived ask={ask}>{children}</Derived> : children;
+}
+
 function PlaceButton({ id, at }: Pick<ListedOutlet, 'id' | 'at'>) {
   const go = useGo();
   return (
@@ -97,10 +104,16 @@ function OutletRow({ outlet }: { readonly outlet: ListedOutlet }) {
       <th scope="row">
         <PlaceButton id={id} at={at} />
       </th>
-      <td>{numberText(catchmentM2, 1)}</td>
       <td>
-        {capacityLps === null && designLps === null ? t.water.noCapacity : t.water.ofCapacity(designLps, capacityLps)}
-        <Used share={utilisation} />
+        <Derived ask={{ kind: 'catchment', outlet: id }}>{numberText(catchmentM2, 1)}</Derived>
+      </td>
+      <td>
+        <OrPlain ask={{ kind: 'design flow', outlet: id }} derived={designLps !== null}>
+          {capacityLps === null && designLps === null ? t.water.noCapacity : t.water.ofCapacity(designLps, capacityLps)}
+        </OrPlain>
+        <OrPlain ask={{ kind: 'outlet use', outlet: id }} derived={utilisation !== null}>
+          <Used share={utilisation} />
+        </OrPlain>
       </td>
       <td>
         {blockable && (
@@ -142,10 +155,16 @@ function OverflowRow({ overflow }: { readonly overflow: ListedOverflow }) {
         <PlaceButton id={id} at={at} />
         <span className="small block">{t.water.levelAt(invertM, depthMm)}</span>
       </th>
-      <td>{numberText(areaM2, 1)}</td>
       <td>
-        {t.water.ofCapacity(dutyLps, capacityLps)}
-        <Used share={utilisation} />
+        <Derived ask={{ kind: 'overflow area', outlet: id }}>{numberText(areaM2, 1)}</Derived>
+      </td>
+      <td>
+        <OrPlain ask={{ kind: 'overflow duty', outlet: id }} derived={dutyLps !== null}>
+          {t.water.ofCapacity(dutyLps, capacityLps)}
+        </OrPlain>
+        <OrPlain ask={{ kind: 'overflow use', outlet: id }} derived={utilisation !== null}>
+          <Used share={utilisation} />
+        </OrPlain>
       </td>
     </tr>
   );
