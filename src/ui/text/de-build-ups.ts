@@ -188,7 +188,7 @@ export const buildUps: Texts['buildUps'] = {
   },
   picker: {
     title: 'Material wählen',
-    find: 'Nach Name oder Art suchen',
+    find: 'Name oder Art suchen',
     own: 'Dieser Szene',
     none: 'Kein Material mit diesen Worten.',
     thickness: (mm) => thicknessOf(mm),

@@ -72,7 +72,7 @@ const materials: Texts['materials'] = {
   list: 'Materialien',
   own: 'Dieser Szene',
   ofCatalogue: 'Des Katalogs',
-  find: 'Nach Name oder Art suchen',
+  find: 'Name oder Art suchen',
   noOwn: 'Diese Szene hat kein eigenes Material. Eines des Katalogs wählen und davon eine eigene Kopie anlegen.',
   isReplaced: 'durch das der Szene ersetzt',
   inPlace: 'Eigene Kopie an seiner Stelle',
