@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
-import { untilReady } from './app-state.ts';
+import { untilIdle, untilReady } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 import { terracePixel as at, type Point } from './terrace-pixel.ts';
 import { workerBrowser } from './worker-browser.ts';
@@ -43,11 +43,11 @@ describe('on the terrace', () => {
     for (const [place, [dx, dy]] of [
       [
         [4.5, 6],
-        [6, 5],
+        [6, -5],
       ],
       [
         [9, 6],
-        [-5, 6],
+        [-5, -6],
       ],
       [
         [9, 3],
@@ -89,7 +89,8 @@ describe('on the terrace', () => {
     await page.mouse.move(x, y - 12, { steps: 3 });
     await page.mouse.move(toX, toY, { steps: 5 });
     await page.mouse.up();
-    await page.waitForFunction(() => window.__loamdeck.scene().history.undo !== null);
+    // What was sent while the edge was held comes before its end.
+    await untilIdle(page);
     const edgeY = (await outlineOf('paving'))![0]![1];
     expect(edgeY).toBeGreaterThan(3.2);
     expect(edgeY).toBeLessThan(3.8);
@@ -230,7 +231,7 @@ describe('by finger on a tablet', () => {
       ],
       [
         [4.5, 6],
-        [-9, 7],
+        [-9, -7],
       ],
       [
         [0, 6],

@@ -5,8 +5,10 @@ import type { Page } from 'playwright-core';
 export type Point = readonly [number, number];
 
 /** Where a place of the deck is on the page [CSS px]: its outline is 9 m wide and 6 m high. */
-export async function terracePixel(on: Page, [x, y]: Point): Promise<Point> {
-  const box = (await on.locator('.pe-surface .pe-outline').boundingBox())!;
-  // The box is that of the middle line of the outline.
-  return [box.x + (x / 9) * box.width, box.y + box.height - (y / 6) * box.height];
+export function terracePixel(on: Page, place: Point): Promise<Point> {
+  return on.evaluate(([x, y]): Point => {
+    // The box of the middle line; that of the locator has the stroke's width and mitres around it.
+    const box = document.querySelector('.pe-surface .pe-outline')!.getBoundingClientRect();
+    return [box.x + (x / 9) * box.width, box.y + box.height - (y / 6) * box.height];
+  }, place);
 }
