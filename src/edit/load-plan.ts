@@ -30,6 +30,8 @@ export function withPlanNote(scene: SceneFile, patch: ScenePatch, note: PlanNote
   const kept: History = scene.history ?? [];
   let history = kept;
   for (const bay of patch.deck?.bays ?? []) {
+    // A new bay, as of a split, has its plan from another.
+    if (!was.has(bay.id)) continue;
     const [old, now] = [was.get(bay.id) ?? null, enteredOf(bay)];
     if (old !== null && now !== null && sameAs(old, now)) continue;
     if (old !== null) history = withoutBay(history, bay.id, old, note);

@@ -60,6 +60,11 @@ describe('withPlanNote', () => {
     expect('history' in typed(whole, ['A1'], ['revision', ''])).toBe(false);
   });
 
+  it('says nothing of a bay that comes of another', () => {
+    const patch = { deck: { ...START.deck, bays: [...START.deck.bays, bay('A3', rect(0, 0, 1, 1))] } };
+    expect(withPlanNote(START, patch, note('2026-11-05'))).toBe(patch);
+  });
+
   it('says nothing of other changes', () => {
     const patch = withParts(START, [{ part: 'bay', id: 'A1' }], (entry) => withValue(entry, 'permanentKNm2', 10));
     expect(withPlanNote(START, patch, note('2026-11-05'))).toBe(patch);

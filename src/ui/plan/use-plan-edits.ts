@@ -1,6 +1,7 @@
 /** Changes of the scene from the plan: refused ones are told beside the drawing, in their own words and with their place. */
 
 import { useMemo } from 'react';
+import { withPlanNote } from '../../edit/load-plan.ts';
 import { patched } from '../../edit/point-lists.ts';
 import { isRefused, type Refusal, type Refused } from '../../edit/refusal.ts';
 import type { EditAct, EditPart, PartsEdit, ScenePatch } from '../../model/history.ts';
@@ -36,6 +37,10 @@ export function usePlanEdits(): PlanEdits {
   return useMemo(() => planEdits(stores, plan), [stores, plan]);
 }
 
+/** A load plan that is entered is told in the history, so that the file knows of it. */
+const noted = (scene: SceneFile, patch: ScenePatch): ScenePatch =>
+  withPlanNote(scene, patch, { on: new Date().toISOString().slice(0, 10), says: t.draw.bays.entered });
+
 export function planEdits({ scene: store, view }: Stores, plan: PlanStore): PlanEdits {
   const refuse = (why: Refusal) => plan.getState().tell({ issues: [], says: t.draw.refused(why), at: null });
   return {
@@ -53,7 +58,7 @@ export function planEdits({ scene: store, view }: Stores, plan: PlanStore): Plan
       if (Object.keys(made.patch).length === 0) return true;
       const again = (scene: SceneFile): ScenePatch => {
         const later = scene === now ? made : make(scene);
-        return isRefused(later) ? {} : later.patch;
+        return isRefused(later) ? {} : noted(scene, later.patch);
       };
       const said = typeof step === 'function' ? step(made) : step;
       const issues = await edit(again, { kind: 'parts', ...said }, gesture);

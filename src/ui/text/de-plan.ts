@@ -250,6 +250,10 @@ export const draw: Texts['draw'] = {
     again: 'Noch einmal eintragen, wenn es so gemeint ist.',
     nothing: 'Eingeben, was die Felder bekommen: Lasten oder ein Dokument.',
     basisMissing: 'ohne Grundlage',
+    entered: ({ document, revision, date }, bays) =>
+      date === null
+        ? `${document}: Index ${revision} eingetragen für ${bays}`
+        : `${document}: Index ${revision} vom ${date} eingetragen für ${bays}`,
   },
   layers: {
     title: 'Gezeigt und gesperrt',

@@ -1,5 +1,6 @@
 /** Sentences of the plan editor. */
 
+import type { EnteredPlan } from '../../edit/load-plan.ts';
 import type { Refusal } from '../../edit/refusal.ts';
 import type { SnapKind } from '../../edit/snap.ts';
 import type { DrawnKind, PlanLayer, PlanTab } from '../../store/plan-draw.ts';
@@ -252,6 +253,10 @@ export const draw = {
     again: 'Enter once more if it is meant.',
     nothing: 'Type what the bays get: loads, or a document.',
     basisMissing: 'no basis',
+    entered: ({ document, revision, date }: EnteredPlan, bays: string) =>
+      date === null
+        ? `${document}: revision ${revision} entered for ${bays}`
+        : `${document}: revision ${revision} of ${date} entered for ${bays}`,
   },
   layers: {
     title: 'Shown and locked',
