@@ -15,13 +15,16 @@ import { groundOver } from './ground.ts';
 import type { PictureInput } from './picture-input.ts';
 import { type PlanNet, type PlanNetAnswer, planNet } from './plan-net.ts';
 import { type BarePrism, greatestThicknessM, sheetPrism, zonePrism } from './prism.ts';
-import { createSolidWriter, type SolidWriter } from './solid-writer.ts';
+import { createSolidWriter, type SolidWriter, type WrittenMeshes, type WrittenStretch } from './solid-writer.ts';
 import { writePrism } from './solids.ts';
 
 /** What the next picture can take over from this one. */
 export interface PictureMemory {
   readonly slab: DeckShape;
   readonly zones: ReadonlyMap<string, ZoneShape>;
+  /** What was written, and where each prism lies in it. */
+  readonly meshes: WrittenMeshes;
+  readonly stretches: ReadonlyMap<BarePrism, WrittenStretch>;
 }
 
 interface SlabShape {
@@ -47,7 +50,7 @@ interface ZoneShape extends SlabShape {
 const WATER_KNM3 = 9.81;
 
 /**
- * Builds the picture. Zones whose region, layers and surfaces are the same objects as last time keep their prisms.
+ * Builds the picture. Zones whose region, layers and surfaces are the same objects as last time keep their prisms and triangles.
  * Parts that no stage places get the stage after the last one, so that they show in the finished garden only.
  * @param input - what to draw [m]
  * @param previous - memory of the last picture, if there was one [-]
@@ -58,7 +61,7 @@ const WATER_KNM3 = 9.81;
 export function buildPicture(input: PictureInput, previous?: PictureMemory): { picture: Picture; memory: PictureMemory } {
   const slab = slabShape(input, previous);
   const zones = input.input.zones.map((_, z) => zoneShape(input, z, previous));
-  const draft = new Draft(input, zones);
+  const draft = new Draft(input, zones, previous);
   if (slab.answer.net === null) draft.notDrawn.push({ owner: '', why: slab.answer.why });
   else draft.addSlab(slab.answer.net);
   zones.forEach((zone, z) => {
@@ -66,8 +69,9 @@ export function buildPicture(input: PictureInput, previous?: PictureMemory): { p
   });
   draft.addFurniture();
   if (slab.answer.net !== null) draft.addFlood(slab.answer.net);
-  const memory = { slab, zones: new Map(input.input.zones.map((zone, z) => [zone.id, zones[z]])) };
-  return { picture: draft.finish(slab.edgeBand), memory };
+  const picture = draft.finish(slab.edgeBand);
+  const known = new Map(input.input.zones.map((zone, z) => [zone.id, zones[z]]));
+  return { picture, memory: { slab, zones: known, meshes: picture, stretches: draft.stretches } };
 }
 
 function slabShape(input: PictureInput, previous: PictureMemory | undefined): DeckShape {
@@ -97,6 +101,7 @@ function zoneShape(input: PictureInput, z: number, previous: PictureMemory | und
 /** A picture while it is put together. */
 class Draft {
   readonly notDrawn: { owner: string; why: string }[] = [];
+  readonly stretches = new Map<BarePrism, WrittenStretch>();
   private readonly parts: Part[] = [];
   private readonly prisms: Prism[] = [];
   private readonly wallPrisms: Prism[] = [];
@@ -113,6 +118,7 @@ class Draft {
   constructor(
     private readonly input: PictureInput,
     private readonly zones: readonly ZoneShape[],
+    private readonly previous: PictureMemory | undefined,
   ) {
     const stacks = zones.map((zone) => zone.layers.map((layer, k) => ({ role: layer.role, drawn: zone.thicknessesM[k] > 0 })));
     this.floors = layerFloors(stacks);
@@ -213,7 +219,12 @@ class Draft {
   private addPrism(bare: BarePrism, owner: string, parts: readonly number[]): void {
     const prism = { ...bare, owner, parts };
     this.prisms.push(prism);
-    writePrism(this.writer, prism);
+    const from = this.writer.written();
+    const firstPart = parts.at(0) ?? 0;
+    const known = this.previous?.stretches.get(bare);
+    if (known && this.previous) this.writer.copy(this.previous.meshes, known, firstPart);
+    else writePrism(this.writer, prism);
+    this.stretches.set(bare, { from, to: this.writer.written(), firstPart });
   }
 }
 

@@ -2,6 +2,26 @@
 
 import type { EdgeLines, SolidMesh } from '../model/picture.ts';
 
+/** Both meshes as they were finished. */
+export interface WrittenMeshes {
+  readonly solids: SolidMesh;
+  readonly edges: EdgeLines;
+}
+
+/** How much is written: vertices, entries of triangles, ends of lines. */
+export interface WrittenCounts {
+  readonly vertices: number;
+  readonly corners: number;
+  readonly ends: number;
+}
+
+/** A stretch of meshes that holds parts which follow one another. */
+export interface WrittenStretch {
+  readonly from: WrittenCounts;
+  readonly to: WrittenCounts;
+  readonly firstPart: number;
+}
+
 /** Writes one part after the other. */
 export interface SolidWriter {
   /** All that follows belongs to this part (index into `Picture.parts`). */
@@ -13,7 +33,10 @@ export interface SolidWriter {
   triangle(a: number, b: number, c: number): void;
   /** One end of an ink line; two make a line. */
   lineEnd(x: number, y: number, z: number, upper: number): void;
-  finish(): { readonly solids: SolidMesh; readonly edges: EdgeLines };
+  written(): WrittenCounts;
+  /** Writes once more what other meshes hold in a stretch, its parts counted from `firstPart`. */
+  copy(meshes: WrittenMeshes, stretch: WrittenStretch, firstPart: number): void;
+  finish(): WrittenMeshes;
 }
 
 /** Vertices of one mesh; the arrays double together, and every store sees one array type only. */
@@ -38,6 +61,22 @@ class Vertices {
     return grew;
   }
 
+  /** Returns how often the arrays doubled. */
+  append({ positions, parts, upper }: EdgeLines, [from, to]: readonly [number, number], partsBy: number): number {
+    const start = this.count;
+    this.count += to - from;
+    let doublings = 0;
+    for (; this.parts.length < this.count; doublings++) {
+      this.positions = doubled(this.positions);
+      this.parts = doubled(this.parts);
+      this.uppers = doubled(this.uppers);
+    }
+    this.positions.set(positions.subarray(3 * from, 3 * to), 3 * start);
+    this.uppers.set(upper.subarray(from, to), start);
+    for (let i = from; i < to; i++) this.parts[start + i - from] = parts[i] + partsBy;
+    return doublings;
+  }
+
   trimmed(): EdgeLines {
     return {
       positions: this.positions.slice(0, 3 * this.count),
@@ -53,10 +92,15 @@ function doubled<T extends Float32Array | Int8Array | Uint8Array | Uint16Array |
   return grown;
 }
 
+function allowedPart(part: number): number {
+  if (part > 0xffff) throw new RangeError(`createSolidWriter: part must be at most 65535, got ${part}`);
+  return part;
+}
+
 /**
  * A writer with empty meshes.
  * @returns writer; positions in metres [m]
- * @throws RangeError if a part above 65535 is begun
+ * @throws RangeError if a part above 65535 is begun or copied
  * @source none: geometry
  */
 export function createSolidWriter(): SolidWriter {
@@ -69,8 +113,7 @@ export function createSolidWriter(): SolidWriter {
   let [nx, ny, nz] = [0, 0, 127];
   return {
     begin(part) {
-      if (part > 0xffff) throw new RangeError(`createSolidWriter: part must be at most 65535, got ${part}`);
-      current = part;
+      current = allowedPart(part);
     },
     normal(x, y, z) {
       const length = Math.sqrt(x * x + y * y + z * z);
@@ -99,6 +142,17 @@ export function createSolidWriter(): SolidWriter {
       ends.add(x, y, z);
       ends.parts[index] = current;
       ends.uppers[index] = upper;
+    },
+    written: () => ({ vertices: corners.count, corners: used, ends: ends.count }),
+    copy({ solids, edges }, { from, to, firstPart }, first) {
+      if (to.vertices > from.vertices) allowedPart(solids.parts[to.vertices - 1] + first - firstPart);
+      const start = corners.count;
+      const doublings = corners.append(solids, [from.vertices, to.vertices], first - firstPart);
+      for (let i = 0; i < doublings; i++) normals = doubled(normals);
+      normals.set(solids.normals.subarray(4 * from.vertices, 4 * to.vertices), 4 * start);
+      while (triangles.length < used + to.corners - from.corners) triangles = doubled(triangles);
+      for (let i = from.corners; i < to.corners; i++) triangles[used++] = solids.triangles[i] + start - from.vertices;
+      ends.append(edges, [from.ends, to.ends], first - firstPart);
     },
     finish() {
       const solids = { ...corners.trimmed(), normals: normals.slice(0, 4 * corners.count), triangles: triangles.slice(0, used) };

@@ -103,6 +103,31 @@ describe('writer', () => {
     expect([solids.parts.length, solids.parts[9999], solids.upper[9999], solids.triangles[29_997]]).toEqual([10_000, 3, 1, 9999]);
   });
 
+  it('copies a stretch of other meshes as if it were written again, with parts counted on', () => {
+    const put = (writer: ReturnType<typeof createSolidWriter>, part: number, xM: number) => {
+      writer.begin(part);
+      writer.normal(1, 0, 0);
+      const [a, b, c] = [0, 1, 2].map((y) => writer.vertex(xM, y, 0, 1));
+      writer.triangle(a, b, c);
+      writer.lineEnd(xM, 0, 0, 0);
+      writer.lineEnd(xM, 1, 0, 0);
+    };
+    const first = createSolidWriter();
+    put(first, 0, 5);
+    const from = first.written();
+    put(first, 1, 7);
+    const stretch = { from, to: first.written(), firstPart: 1 };
+    const [copied, written] = [createSolidWriter(), createSolidWriter()];
+    put(copied, 0, 9);
+    put(copied, 1, 8);
+    copied.copy(first.finish(), stretch, 2);
+    [9, 8, 7].forEach((xM, part) => {
+      put(written, part, xM);
+    });
+    expect(copied.finish()).toEqual(written.finish());
+    expect(() => copied.copy(first.finish(), stretch, 65_536)).toThrow(RangeError);
+  });
+
   it('refuses a part that its index type cannot hold', () => {
     expect(() => createSolidWriter().begin(65_536)).toThrow(RangeError);
   });
