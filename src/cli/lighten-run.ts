@@ -44,7 +44,8 @@ export function runLighten(
     ? `${JSON.stringify({ format: 'loamdeck-lighten', version: 1, ...answer }, null, 2)}\n`
     : `${lines(answer, WRITING[call.language]).join('\n')}\n`;
   const [first] = answer.variants;
-  const code = answer.obstacles.length > 0 || answer.unsolved.some(({ why }) => why !== 'no prices') ? 1 : 0;
+  const isOpen = answer.obstacles.length > 0 || answer.unsolved.some(({ why }) => why !== 'no prices');
+  const code = isOpen || answer.variants.some(({ unmet }) => unmet.length > 0) ? 1 : 0;
   if (call.out === undefined || !first) return { out, code };
   const bytes = Promise.resolve(new TextEncoder().encode(`${JSON.stringify(first.scene, null, 2)}\n`));
   return { out, code, file: { name: call.out, bytes } };
@@ -70,6 +71,10 @@ function variantLines(variant: LightenVariant, to: Writing): string[] {
   const all = calls.variant(calls.aim[variant.aim], variant.proven, fixed(variant.savedKN, 1), fixed(variant.exchangedM3, 1));
   return [
     `${all}, ${price}`,
+    ...variant.unmet.map(({ bay, kind, stage, afterKNm2, permittedKNm2, why }) => {
+      const place = calls.bayAt(bay, calls.limit[kind], stage);
+      return `  ${calls.stillOver(place, fixed(afterKNm2), fixed(permittedKNm2), calls.unmet[why])}`;
+    }),
     ...variant.zones.flatMap((zone) => zoneLines(zone, to)),
     ...variant.bays.map(({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, binding }) => {
       const load = calls.bayLoad(fixed(beforeKNm2), fixed(afterKNm2), fixed(permittedKNm2), binding);

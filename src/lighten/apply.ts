@@ -1,9 +1,10 @@
 /** Chosen recipes written into the scene: new build-ups where only some zones of one change. */
 
 import type { SceneBuildUp, SceneFile, SceneLayer, SceneThickness } from '../model/scene-file.ts';
+import type { Choice } from './options.ts';
 import { chosenMm, type Recipe } from './recipe.ts';
 import { stagesWith } from './stage-change.ts';
-import type { Choice, ZoneTask } from './task.ts';
+import type { ZoneTask } from './task.ts';
 
 /** The scene with the choices carried out. */
 export function applyChoices(scene: SceneFile, tasks: readonly ZoneTask[], choices: readonly Choice[]): SceneFile {

@@ -21,14 +21,21 @@ export interface Search {
 
 /** Limits still broken at the lightest. */
 export function findObstacles({ site, over, tasks, unlocked, lightest }: Search): LightenObstacle[] {
+  // Made when first asked for, and then kept: their options are worked out once.
+  const made = new Map<LightenHindrance, readonly ZoneTask[]>();
+  const tasksFor = (family: LightenHindrance, make: () => readonly ZoneTask[]) => {
+    const found = made.get(family) ?? make();
+    made.set(family, found);
+    return found;
+  };
   return over.flatMap((limit): LightenObstacle[] => {
     const worst = greatestOf(lightest, limit);
     if (!isOver(worst.kNm2, limit.permittedKNm2)) return [];
     const least = lightestAt(tasks, limit, worst.cell, site);
     if (!isOver(least.kNm2, limit.permittedKNm2)) return [];
     const helps = (from: readonly ZoneTask[]) => !isOver(lightestAt(from, limit, worst.cell, site).kNm2, limit.permittedKNm2);
-    const hindrances = FAMILIES.filter((family) => helps(withoutRules(tasks, family)));
-    const free = unlocked();
+    const hindrances = FAMILIES.filter((family) => helps(tasksFor(family, () => withoutRules(tasks, family))));
+    const free = tasksFor('locked zones', unlocked);
     if (free.length > tasks.length && helps(free)) hindrances.push('locked zones');
     const { bay, kind, stage, permittedKNm2 } = limit;
     return [

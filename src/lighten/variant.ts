@@ -20,7 +20,8 @@ import { materialLookup } from '../project/materials.ts';
 import { laidOf } from '../project/take-off.ts';
 import { namesOf } from '../project/words/names.ts';
 import { priceOf } from './candidates.ts';
-import type { Choice, ZoneTask } from './task.ts';
+import type { Choice } from './options.ts';
+import type { ZoneTask } from './task.ts';
 import { type BayLimit, greatestOf, isOver } from './windows.ts';
 
 const LEVEL_LOST: Readonly<Record<Language, string>> = {
@@ -90,6 +91,7 @@ function isNearLimit(rule: Finding['rule']): boolean {
 export interface Proposal {
   readonly aim: LightenAim;
   readonly proven: boolean;
+  readonly unmet: LightenVariant['unmet'];
   readonly project: Project;
   readonly limits: readonly BayLimit[];
   readonly isBinding: (limit: BayLimit) => boolean;
@@ -99,7 +101,7 @@ export interface Proposal {
 }
 
 /** Tells a proposal. */
-export function variantOf({ aim, proven, project, limits, isBinding, tasks, choices, next }: Proposal): LightenVariant {
+export function variantOf({ aim, proven, unmet, project, limits, isBinding, tasks, choices, next }: Proposal): LightenVariant {
   const before = project.evaluation;
   const zones = tasks.flatMap(({ ground: { z }, recipes }, t): LightenZone[] => {
     const { keeps, laid } = recipes[choices[t].recipe];
@@ -108,6 +110,7 @@ export function variantOf({ aim, proven, project, limits, isBinding, tasks, choi
   return {
     aim,
     proven,
+    unmet,
     zones,
     bays: baysOf(before, next.on, limits, isBinding),
     savedKN: before.totals.saturatedKN - next.on.totals.saturatedKN,

@@ -83,7 +83,7 @@ export function windowPart(on: Evaluation, ground: Ground, positions: Positions,
   const { reach, deckSums } = on.prepared;
   const { columns, rows } = on.prepared.ground.grid;
   const { shares } = on.prepared.zones[ground.z];
-  const span = Math.max(0, reach.whole) + (reach.fraction > 0 ? 1 : 0);
+  const span = spanOf(on);
   const weight = (shift: number) => (Math.abs(shift) > Math.max(0, reach.whole) ? reach.fraction : 1);
   const [row0, column0] = [Math.floor(cell / columns), cell % columns];
   let share = 0;
@@ -98,4 +98,36 @@ export function windowPart(on: Evaluation, ground: Ground, positions: Positions,
     }
   }
   return { share: share / deckSums[cell], roomM: roomM / deckSums[cell] };
+}
+
+/** Gives, for a cell, the zones of which its window holds something. */
+export function zonesSeen(on: Evaluation): (cell: number) => readonly number[] {
+  const { columns, rows } = on.prepared.ground.grid;
+  const standing = new Map<number, number[]>();
+  on.prepared.zones.forEach(({ cells, shares }, z) => {
+    cells.forEach((cell, i) => {
+      if (shares[i] > 0) standing.set(cell, [...(standing.get(cell) ?? []), z]);
+    });
+  });
+  const span = spanOf(on);
+  const known = new Map<number, readonly number[]>();
+  return (cell) => {
+    const found = known.get(cell);
+    if (found) return found;
+    const [row0, column0] = [Math.floor(cell / columns), cell % columns];
+    const zones = new Set<number>();
+    for (let row = Math.max(0, row0 - span); row <= Math.min(rows - 1, row0 + span); row++) {
+      for (let column = Math.max(0, column0 - span); column <= Math.min(columns - 1, column0 + span); column++) {
+        for (const z of standing.get(row * columns + column) ?? []) zones.add(z);
+      }
+    }
+    const list = [...zones];
+    known.set(cell, list);
+    return list;
+  };
+}
+
+/** Cells that a window reaches beyond its own, whole or in part. */
+function spanOf({ prepared: { reach } }: Evaluation): number {
+  return Math.max(0, reach.whole) + (reach.fraction > 0 ? 1 : 0);
 }

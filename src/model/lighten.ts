@@ -68,10 +68,26 @@ export interface LightenBay extends LightenLoad {
   readonly binding: boolean;
 }
 
+/** A limit that can be kept singly, but not together with the others as far as was found; it gets no worse. */
+export interface LightenUnmet extends LightenLoad {
+  readonly beforeKNm2: number;
+  readonly afterKNm2: number;
+  readonly why: 'no common answer' | 'time';
+}
+
+/** How far a search is. */
+export interface LightenProgress {
+  readonly aim: LightenAim;
+  readonly round: number;
+  /** Bays that the last proposal leaves over a limit. */
+  readonly baysLeft: number;
+}
+
 export interface LightenVariant {
   readonly aim: LightenAim;
-  /** False where the search was stopped early: sound, but there may be a better one. */
+  /** False where the search was stopped early or limits were given up: sound, but there may be a better one. */
   readonly proven: boolean;
+  readonly unmet: readonly LightenUnmet[];
   readonly zones: readonly LightenZone[];
   /** Loads of the bays that change, those over their limit before first. */
   readonly bays: readonly LightenBay[];

@@ -27,7 +27,7 @@ const MAY: Record<string, Row> = {
     folders: ['model', 'core', 'project', 'mesh'],
     packages: [/^write-excel-file\/universal$/, /^@tarikjabiri\/dxf$/, /^@gltf-transform\/core$/],
   },
-  lighten: { folders: ['model', 'catalogue', 'core', 'project'], packages: [/^yalps$/] },
+  lighten: { folders: ['model', 'catalogue', 'core', 'project'], packages: [] },
   edit: { folders: ['model', 'scene', 'core'], packages: [/^clipper2-ts$/] },
   worker: { folders: ['model', 'scene', 'import', 'core', 'project', 'mesh', 'export', 'lighten'], packages: [/^comlink$/] },
   store: { folders: ['model'], packages: [/^zustand\/vanilla$/] },

@@ -44,6 +44,11 @@ export const CALLS_DE: CallWords = {
     time: 'in der Zeit wurde keine Lösung gefunden',
     'no prices': 'die Materialien haben keine Preise',
   },
+  unmet: {
+    'no common answer': 'für sich ließe sie sich einhalten, aber nicht zugleich mit den anderen',
+    time: 'in der Zeit wurde keine Lösung gefunden',
+  },
+  stillOver: (place, after, permitted, why) => `noch über der Grenze: ${place}, ${after} von ${permitted} kN/m²: ${why}`,
   passing: {
     locked: 'sie soll bleiben, wie sie ist',
     'not within its levels': 'ihr Aufbau passt nicht zwischen ihre Höhen',

@@ -1,6 +1,6 @@
 /** What `diff`, `import` and `lighten` print, and why a file can't be read. */
 
-import type { LightenAim, LightenAnswer, LightenHindrance, LightenLoad, LightenPassing } from '../../model/lighten.ts';
+import type { LightenAim, LightenAnswer, LightenHindrance, LightenLoad, LightenPassing, LightenUnmet } from '../../model/lighten.ts';
 
 type Unsolved = LightenAnswer['unsolved'][number]['why'];
 
@@ -63,6 +63,12 @@ export const CALLS_EN = {
     time: 'no answer was found in time',
     'no prices': 'the materials have no prices',
   } as Readonly<Record<Unsolved, string>>,
+  unmet: {
+    'no common answer': 'can be kept by itself, but not together with the others',
+    time: 'no answer was found in time',
+  } as Readonly<Record<LightenUnmet['why'], string>>,
+  stillOver: (place: string, after: string, permitted: string, why: string) =>
+    `still over its limit: ${place}, ${after} of ${permitted} kN/m²: ${why}`,
   passing: {
     locked: 'it is to stay as it is',
     'not within its levels': 'its build-up is not within its levels',

@@ -11,7 +11,7 @@ import { useStageNumber } from '../use-stage-name.ts';
 import { useScene } from '../use-stores.ts';
 
 export function LightenProposal({ variant, editing }: { readonly variant: LightenVariant; readonly editing: Editing }) {
-  const { aim, proven, zones, savedKN, exchangedM3, costBefore, costAfter, newFindings } = variant;
+  const { aim, proven, unmet, zones, savedKN, exchangedM3, costBefore, costAfter, newFindings } = variant;
   const currency = useScene((state) => state.snapshot?.scene.currency ?? '');
   const [kept, setKept] = useState(false);
   const numberOf = useStageNumber();
@@ -24,7 +24,14 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
   return (
     <section className="lighten-answer" aria-label={t.lighten.aims[aim]}>
       <h2 className="block-title">{t.lighten.answer(aim, savedKN)}</h2>
-      {!proven && <p>{t.lighten.stopped}</p>}
+      {!proven && unmet.length === 0 && <p>{t.lighten.stopped}</p>}
+      {unmet.length > 0 && (
+        <ul className="variant-changes">
+          {unmet.map((load) => (
+            <li key={`${load.bay} ${load.kind} ${load.stage}`}>{t.lighten.unmet({ ...load, stage: numberOf(load.stage) })}</li>
+          ))}
+        </ul>
+      )}
       <p>
         {t.lighten.exchanged(exchangedM3)}.{' '}
         {costBefore === null || costAfter === null ? t.lighten.noPrice : `${t.lighten.price(costBefore, costAfter, currency)}.`}

@@ -1,6 +1,6 @@
 /** Variants side by side and lightening zones: the sentences in German. */
 
-import type { LightenAim, LightenBay, LightenHindrance, LightenPassing } from '../../model/lighten.ts';
+import type { LightenAim, LightenBay, LightenHindrance, LightenPassing, LightenUnmet } from '../../model/lighten.ts';
 import { loadText, mmText, numberText, percentText, quantityOf, signedText } from '../format.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
@@ -96,6 +96,11 @@ const UNSOLVED: Readonly<Record<'no common answer' | 'time' | 'no prices', strin
   'no prices': 'Die Materialien haben keine Preise',
 };
 
+const UNMET: Readonly<Record<LightenUnmet['why'], string>> = {
+  'no common answer': 'für sich ließe sie sich einhalten, aber nicht zugleich mit den anderen',
+  time: 'in der Zeit fand sich keine Lösung',
+};
+
 const caseOf = (kind: LightenBay['kind'], stage: string | null) => (stage === null ? CASES[kind] : `${CASES[kind]} ${stage}`);
 
 export const lighten: Texts['lighten'] = {
@@ -115,6 +120,8 @@ export const lighten: Texts['lighten'] = {
   stale: 'Die Szene wurde seither geändert. Bitte neu suchen.',
   answer: (aim, savedKN) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN weniger`,
   stopped: 'Die Suche wurde vorzeitig beendet: Diese Lösung hält jede Grenze ein, vielleicht gibt es aber eine bessere.',
+  unmet: ({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, why }) =>
+    `Noch über der Grenze: Feld ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} von ${loadText(permittedKNm2)}, vorher ${loadText(beforeKNm2)}: ${UNMET[why]}.`,
   exchanged: (m3) => `${numberText(m3, 1)} m³ ausgetauscht`,
   price: (before, after, currency) =>
     `Materialien: ${numberText(before, 0)} → ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,

@@ -1,6 +1,14 @@
 /** Sentences of variants side by side, and of lightening zones. */
 
-import type { LightenAim, LightenBay, LightenHindrance, LightenObstacle, LightenPassing, ThicknessSpread } from '../../model/lighten.ts';
+import type {
+  LightenAim,
+  LightenBay,
+  LightenHindrance,
+  LightenObstacle,
+  LightenPassing,
+  LightenUnmet,
+  ThicknessSpread,
+} from '../../model/lighten.ts';
 import type { SchemeFigures } from '../../model/variants.ts';
 import { loadText, mmText, numberText, percentText, quantityOf, signedText } from '../format.ts';
 import { many } from './en-words.ts';
@@ -92,6 +100,11 @@ const UNSOLVED: Readonly<Record<'no common answer' | 'time' | 'no prices', strin
   'no prices': 'the materials have no prices',
 };
 
+const UNMET: Readonly<Record<LightenUnmet['why'], string>> = {
+  'no common answer': 'it can be kept by itself, but not together with the others',
+  time: 'no answer was found in time',
+};
+
 const caseOf = (kind: LightenBay['kind'], stage: string | null) => (stage === null ? CASES[kind] : `${CASES[kind]} ${stage}`);
 
 const spread = (one: ThicknessSpread | null) => {
@@ -116,6 +129,8 @@ export const lighten = {
   stale: 'The scene was changed since. Look again.',
   answer: (aim: LightenAim, savedKN: number) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN less`,
   stopped: 'The search was stopped early: this answer keeps every limit, but there may be a better one.',
+  unmet: ({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, why }: LightenUnmet) =>
+    `Still over its limit: bay ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} of ${loadText(permittedKNm2)}, ${loadText(beforeKNm2)} before: ${UNMET[why]}.`,
   exchanged: (m3: number) => `${numberText(m3, 1)} m³ exchanged`,
   price: (before: number, after: number, currency: string) =>
     `Materials: ${numberText(before, 0)} → ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
