@@ -241,3 +241,27 @@ it('a drawing laid under the plan: a corner of it is caught to the digit', async
   await button('Remove the lines').click();
   expect(await on.locator('.pe-underlay-lines').count()).toBe(0);
 });
+
+it('on a phone, where the plan takes the place of the model, the page is ready and its chosen tab in sight', async () => {
+  const phone = await openPage(browser, `${inject('base')}?scene=terrace&show=edit-plan`, {
+    width: 320,
+    height: 640,
+    touch: true,
+    reducedMotion: true,
+  });
+  try {
+    await untilReady(phone.page);
+    await phone.page.evaluate(() => window.__loamdeck.view().setLanguage('de'));
+    await phone.page.getByRole('tab', { name: 'Alle Felder' }).tap();
+    await phone.page.keyboard.press('End');
+    const inSight = () =>
+      phone.page.locator('.pe-tabs [aria-selected="true"]').evaluate((tab) => {
+        const [row, own] = [tab.parentElement!.getBoundingClientRect(), tab.getBoundingClientRect()];
+        return tab.textContent === 'Ebenen' && own.left >= row.left - 1 && own.right <= row.right + 1;
+      });
+    await expect.poll(inSight).toBe(true);
+    expect(phone.problems).toEqual([]);
+  } finally {
+    await phone.close();
+  }
+});
