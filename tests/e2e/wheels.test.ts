@@ -205,7 +205,7 @@ it('on a phone: one grouped list of maps, targets for fingers', async () => {
   const phone = await openPage(browser, `${inject('base')}?scene=courtyard`, {
     width: 390,
     height: 844,
-    dpr: 2,
+    // Nothing here is about fine pixels, and four times as many take four times as long.
     touch: true,
     reducedMotion: true,
   });
