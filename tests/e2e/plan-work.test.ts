@@ -56,6 +56,23 @@ const rectangle = (x0: number, y0: number, x1: number, y1: number): readonly Poi
   [x0, y1],
 ];
 
+it('parallel outlines: smaller, as a strip', async () => {
+  await tab(/^Chosen/);
+  const parallel = (make: string) =>
+    areasAfter(async () => {
+      await chooseParts('zone', 'bed');
+      await button('Parallel…').click();
+      await on.getByRole('textbox', { name: 'Distance [m]' }).fill('0.25');
+      await on.getByRole('combobox', { name: 'Make of it' }).selectOption(make);
+      await button('Make').click();
+    });
+  // 9 m × 2 m, a quarter of a metre off all round: 8.5 m × 1.5 m; the strip is the rest of 18 m².
+  expect(await parallel('same')).toMatchObject({ bed: 12.75, paving: 31.5 });
+  await undo();
+  expect(await parallel('strip')).toMatchObject({ bed: 12.75, Z1: 5.25 });
+  await undo();
+});
+
 it('while an edge is dragged the numbers follow, and letting go is one step of undo', async () => {
   await chooseParts('zone', 'paving');
   const [x, y] = await at(on, [2.5, 2.5]);
@@ -72,23 +89,6 @@ it('while an edge is dragged the numbers follow, and letting go is one step of u
   await on.waitForFunction(() => window.__loamdeck.scene().snapshot!.scene.zones[0]!.outline[0]![1] === 3);
   expect(await undo()).toEqual({ paving: 31.5, bed: 18, gravel: 4.5 });
   expect(await on.evaluate(() => window.__loamdeck.scene().history)).toMatchObject({ undo: null, changed: false });
-});
-
-it('parallel outlines: smaller, as a strip', async () => {
-  await tab(/^Chosen/);
-  const parallel = (make: string) =>
-    areasAfter(async () => {
-      await chooseParts('zone', 'bed');
-      await button('Parallel…').click();
-      await on.getByRole('textbox', { name: 'Distance [m]' }).fill('0.25');
-      await on.getByRole('combobox', { name: 'Make of it' }).selectOption(make);
-      await button('Make').click();
-    });
-  // 9 m × 2 m, a quarter of a metre off all round: 8.5 m × 1.5 m; the strip is the rest of 18 m².
-  expect(await parallel('same')).toMatchObject({ bed: 12.75, paving: 31.5 });
-  await undo();
-  expect(await parallel('strip')).toMatchObject({ bed: 12.75, Z1: 5.25 });
-  await undo();
 });
 
 it('cut at the edge of the deck, cut out of a neighbour; the gap is filled by a new zone or a neighbour', async () => {

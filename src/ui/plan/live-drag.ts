@@ -11,6 +11,8 @@ import type { Step } from './use-plan-edits.ts';
 
 /** Where the last evaluation took longer, the scene only follows when the drag ends [ms]. */
 const QUICK_MS = 150;
+/** Opening calculates everything: an edit of what was opened within this time is worth a try [ms]. */
+const QUICKLY_OPENED_MS = 1500;
 
 /** What is held, and everything as it was when it was taken hold of. */
 export interface HeldDrag {
@@ -68,8 +70,7 @@ export function liveDrag({ scene: store, view }: Stores, from: SceneFile, step: 
     frame = 0;
     const { snapshot, history } = store.getState();
     if (snapshot === null) return;
-    // Opening calculates everything: how long an edit takes is known after the first.
-    const isQuick = snapshot.evaluatedMs < QUICK_MS || history.undo === null;
+    const isQuick = snapshot.evaluatedMs < (history.undo === null ? QUICKLY_OPENED_MS : QUICK_MS);
     if (isQuick && firstFault(from, patched(from, wanted), view.getState().language) === null) void send(wanted);
   };
   const stop = () => {
