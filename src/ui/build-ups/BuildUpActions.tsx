@@ -128,7 +128,7 @@ function NewBuildUp(props: FormProps) {
       </div>
       <p>{words.says}</p>
       <ZoneChoice snapshot={props.snapshot} not={null} title={zoneWords.title} chosen={zones} onChoose={setZones} />
-      <button type="button" className="button" onClick={create}>
+      <button type="button" className="button button-main" onClick={create}>
         {actions.create}
       </button>
     </section>
@@ -154,7 +154,7 @@ function CopyBuildUp({ of, ...props }: FormProps & { readonly of: BuildUpView })
         <TextField label={name} value={called} required onCommit={setCalled} />
       </div>
       <ZoneChoice snapshot={props.snapshot} not={null} first={of.id} title={zoneWords.title} chosen={zones} onChoose={setZones} />
-      <button type="button" className="button" onClick={create}>
+      <button type="button" className="button button-main" onClick={create}>
         {actions.create}
       </button>
     </section>
@@ -172,7 +172,7 @@ function AssignBuildUp({ of, snapshot, editing, onDone }: FormProps & { readonly
     <section className="bu-form sheet" aria-label={words.assignTitle(of.name)}>
       <h3 className="block-title">{words.assignTitle(of.name)}</h3>
       <ZoneChoice snapshot={snapshot} not={of.id} title={words.title} chosen={zones} onChoose={setZones} />
-      <button type="button" className="button" disabled={zones.length === 0} onClick={() => void assign()}>
+      <button type="button" className="button button-main" disabled={zones.length === 0} onClick={() => void assign()}>
         {words.assign(zones.length)}
       </button>
     </section>

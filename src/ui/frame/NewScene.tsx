@@ -81,7 +81,7 @@ export function NewScene({ onClose }: { readonly onClose: () => void }) {
         )}
         <p className="small">{t.newScene.says}</p>
         <p>
-          <button type="submit" className="button">
+          <button type="submit" className="button button-main">
             {t.newScene.begin}
           </button>
           <button type="button" className="button" onClick={() => dialog.current?.close()}>

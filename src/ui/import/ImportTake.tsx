@@ -43,7 +43,7 @@ export function ImportTake({ read, issues }: Props) {
       <div className="import-foot">
         <button
           type="button"
-          className="button import-go"
+          className="button button-main"
           aria-describedby={noteId}
           disabled={wrong || empty || busy || reading || (!isDrawn && draft === null)}
           onClick={() => void take()}

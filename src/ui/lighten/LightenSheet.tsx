@@ -80,7 +80,7 @@ export function LightenSheet() {
           />
         </p>
         <p>
-          <button type="submit" className="button" disabled={working || aims.length === 0}>
+          <button type="submit" className="button button-main" disabled={working || aims.length === 0}>
             {t.lighten.find}
           </button>
         </p>
