@@ -7,7 +7,7 @@ import { sourceLine } from '../model/source.ts';
 import type { Evaluation } from './evaluation.ts';
 import { boundsOf } from './geometry/ring.ts';
 import type { DeckSite } from './rules/deck-site.ts';
-import { type EdgeUpstand, edgeUpstand } from './rules/edges.ts';
+import type { EdgeUpstand } from './rules/edges.ts';
 import { type FlatArea, flatMembrane, flatPaving } from './rules/falls.ts';
 import { nearPlanting } from './rules/strips.ts';
 
@@ -32,44 +32,38 @@ export function deckSite({ input, prepared, finishSurfaces }: Evaluation): DeckS
 }
 
 /**
- * Least height of the membrane above the finish, per edge.
+ * Findings of strips and falls: of shapes, levels and the roles of layers, not of their thicknesses.
  * @param on - evaluation [m]
  * @param rims - edges and outlets, local [m]
  * @param limits - limits [mm]
- * @returns least heights in the order of the edges [m]
- * @source contract.md, section 4
- */
-export function edgeUpstands(on: Evaluation, rims: DeckRims, limits: EdgeLimits): EdgeUpstand[] {
-  const site = deckSite(on);
-  return rims.edges.map((edge) => edgeUpstand(site, edge, limits));
-}
-
-/**
- * All findings of edges, strips and falls.
- * @param on - evaluation [m]
- * @param rims - edges and outlets, local [m]
- * @param limits - limits [mm]
- * @param upstands - least heights per edge, where they are known already [m]
  * @returns facts, grouped by rule [-]
  * @source contract.md, sections 2 and 4
  */
-export function findEdgeFacts(
-  on: Evaluation,
-  rims: DeckRims,
-  limits: EdgeLimits,
-  upstands: readonly EdgeUpstand[] = edgeUpstands(on, rims, limits),
-): FindingFact[] {
+export function surfaceFacts(on: Evaluation, rims: DeckRims, limits: EdgeLimits): FindingFact[] {
   const site = deckSite(on);
-  const placed = (x: number, y: number, zone: number): Where => ({
-    ...(zone < 0 ? {} : { zone: on.input.zones[zone].id }),
-    at: [x + on.input.originM[0], y + on.input.originM[1]],
+  const placed = placedOn(on);
+  return [...stripFacts(site, rims, limits, placed), ...fallFacts(site, limits, placed)];
+}
+
+function placedOn({ input }: Evaluation): Placed {
+  return (x, y, zone) => ({
+    ...(zone < 0 ? {} : { zone: input.zones[zone].id }),
+    at: [x + input.originM[0], y + input.originM[1]],
   });
-  return [...upstandFacts(rims, upstands, placed), ...stripFacts(site, rims, limits, placed), ...fallFacts(site, limits, placed)];
 }
 
 type Placed = (x: number, y: number, zone: number) => Where;
 
-function upstandFacts(rims: DeckRims, upstands: readonly EdgeUpstand[], placed: Placed): FindingFact[] {
+/**
+ * Findings of edges that are too low.
+ * @param on - evaluation [m]
+ * @param rims - edges and outlets, local [m]
+ * @param upstands - least heights per edge [m]
+ * @returns facts in the order of the edges [-]
+ * @source contract.md, sections 2 and 4
+ */
+export function upstandFacts(on: Evaluation, rims: DeckRims, upstands: readonly EdgeUpstand[]): FindingFact[] {
+  const placed = placedOn(on);
   return upstands.flatMap(({ least, required }, e): FindingFact[] => {
     if (!least || 1000 * least.heightM >= required.value - 1000 * ROUNDING_M) return [];
     const { id, kind, drainedChannel } = rims.edges[e];

@@ -34,8 +34,10 @@ interface NearBays {
  * @source none: geometry
  */
 export function zonesTouchedFrom(around: Around, places: Float64Array, marginM: number): number[] {
+  const all = boundsOf(places);
   return around.on.input.zones.flatMap((_, z) => {
     const { minX, minY, maxX, maxY } = reachOf(around, z);
+    if (all.minX > maxX + marginM || all.maxX < minX - marginM || all.minY > maxY + marginM || all.maxY < minY - marginM) return [];
     for (let i = 0; i < places.length; i += 2) {
       const [x, y] = [places[i], places[i + 1]];
       if (x >= minX - marginM && x <= maxX + marginM && y >= minY - marginM && y <= maxY + marginM) return [z];

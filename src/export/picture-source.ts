@@ -7,6 +7,7 @@ import type { SectionSource } from '../mesh/section-source.ts';
 import type { Language } from '../model/language.ts';
 import type { Picture } from '../model/picture.ts';
 import { derivedStageName } from '../model/roles.ts';
+import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
 import { namesOf } from '../project/words/names.ts';
@@ -27,15 +28,27 @@ export function datumOf({ evaluation }: Project): number {
  * @returns input for `buildPicture`
  */
 export function pictureInput({ evaluation, scene }: Project, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
-  const furniture = furnitureOf(scene, evaluation.input.originM);
   return {
     input: evaluation.input,
     deckSurface: lower(evaluation.prepared.deckSurface),
     finishSurfaces: evaluation.finishSurfaces.map((surface) => surface && lower(surface)),
     layerStages: evaluation.plan.layerStages,
     objectStages: evaluation.plan.objectStages,
-    furniture: { ...furniture, edges: furniture.edges.map((edge) => ({ ...edge, membraneTopM: edge.membraneTopM - datumM })) },
+    furniture: furnitureOn(scene, evaluation.input.originM, datumM),
   };
+}
+
+const furnished = new WeakMap<SceneFile['deck'], { readonly key: unknown[]; readonly furniture: PictureInput['furniture'] }>();
+
+/** The same object as long as neither deck nor objects change, so that what is drawn of it can be kept. */
+function furnitureOn(scene: SceneFile, originM: PointM, datumM: number): PictureInput['furniture'] {
+  const key = [scene.objects, ...originM, datumM];
+  const known = furnished.get(scene.deck);
+  if (known?.key.every((entry, i) => entry === key[i])) return known.furniture;
+  const made = furnitureOf(scene, originM);
+  const furniture = { ...made, edges: made.edges.map((edge) => ({ ...edge, membraneTopM: edge.membraneTopM - datumM })) };
+  furnished.set(scene.deck, { key, furniture });
+  return furniture;
 }
 
 /** What sections and models are made from, with a picture that is there already. */

@@ -10,7 +10,7 @@ import type { Part, Picture, Prism, SolidMesh } from '../model/picture.ts';
 import { bayOutlines } from './bay-outlines.ts';
 import { writeFlatSolid } from './flat-solid.ts';
 import { type DrawnExtra, drawnExtras, type FloorRange, floorGapM, floorLifts, layerFloors } from './floors.ts';
-import { deckPieces, objectPieces, type Piece, stockpilePieces } from './furniture.ts';
+import { deckPieces, objectPieces, type Piece, type Pieces, stockpilePieces } from './furniture.ts';
 import { groundOver } from './ground.ts';
 import type { PictureInput } from './picture-input.ts';
 import { type PlanNet, type PlanNetAnswer, planNet } from './plan-net.ts';
@@ -22,9 +22,16 @@ import { writePrism } from './solids.ts';
 export interface PictureMemory {
   readonly slab: DeckShape;
   readonly zones: ReadonlyMap<string, ZoneShape>;
-  /** What was written, and where each prism lies in it. */
+  readonly onDeck: OnDeck;
+  /** What was written, and where each prism or piece lies in it. */
   readonly meshes: WrittenMeshes;
-  readonly stretches: ReadonlyMap<BarePrism, WrittenStretch>;
+  readonly stretches: ReadonlyMap<BarePrism | Piece, WrittenStretch>;
+}
+
+/** What always stands on the deck. */
+interface OnDeck extends Pieces {
+  readonly furniture: PictureInput['furniture'];
+  readonly surface: Surface;
 }
 
 interface SlabShape {
@@ -67,11 +74,12 @@ export function buildPicture(input: PictureInput, previous?: PictureMemory): { p
   zones.forEach((zone, z) => {
     draft.addZone(zone, z);
   });
-  draft.addFurniture();
+  const onDeck = piecesOnDeck(input, previous);
+  draft.addFurniture(onDeck);
   if (slab.answer.net !== null) draft.addFlood(slab.answer.net);
   const picture = draft.finish(slab.edgeBand);
   const known = new Map(input.input.zones.map((zone, z) => [zone.id, zones[z]]));
-  return { picture, memory: { slab, zones: known, meshes: picture, stretches: draft.stretches } };
+  return { picture, memory: { slab, zones: known, onDeck, meshes: picture, stretches: draft.stretches } };
 }
 
 function slabShape(input: PictureInput, previous: PictureMemory | undefined): DeckShape {
@@ -80,6 +88,12 @@ function slabShape(input: PictureInput, previous: PictureMemory | undefined): De
   if (previous !== undefined && previous.slab.deck === deck && previous.slab.surface === surface) return previous.slab;
   const edgeBand = previous?.slab.deck === deck ? previous.slab.edgeBand : insetPieces(deck, OPEN_EDGE_M);
   return { deck, surface, answer: planNet(deck, deck, { deck: surface, finish: null }), edgeBand };
+}
+
+function piecesOnDeck(input: PictureInput, previous: PictureMemory | undefined): OnDeck {
+  const { furniture, deckSurface: surface } = input;
+  const known = previous?.onDeck;
+  return known && known.furniture === furniture && known.surface === surface ? known : { furniture, surface, ...deckPieces(input) };
 }
 
 function zoneShape(input: PictureInput, z: number, previous: PictureMemory | undefined): ZoneShape {
@@ -101,7 +115,7 @@ function zoneShape(input: PictureInput, z: number, previous: PictureMemory | und
 /** A picture while it is put together. */
 class Draft {
   readonly notDrawn: { owner: string; why: string }[] = [];
-  readonly stretches = new Map<BarePrism, WrittenStretch>();
+  readonly stretches = new Map<BarePrism | Piece, WrittenStretch>();
   private readonly parts: Part[] = [];
   private readonly prisms: Prism[] = [];
   private readonly wallPrisms: Prism[] = [];
@@ -161,25 +175,28 @@ class Draft {
     this.addPrism(zone.prism, owner, parts);
   }
 
-  addFurniture(): void {
+  addFurniture(onDeck: OnDeck): void {
     const { input } = this;
     const drawn = this.zones.flatMap((zone, z) => {
       return zone.prism === null ? [] : [{ region: zone.region, prism: zone.prism, stages: input.layerStages[z] }];
     });
     const ground = groundOver(drawn, input.deckSurface);
-    for (const group of [deckPieces(input), objectPieces(input, ground, this.never), stockpilePieces(input, ground)]) {
+    for (const group of [onDeck, objectPieces(input, ground, this.never), stockpilePieces(input, ground)]) {
       for (const piece of group.pieces) this.addPiece(piece);
       this.notDrawn.push(...group.notDrawn);
     }
   }
 
-  private addPiece({ kind, owner, stageFrom, stageTo, above, solids, prisms = [], inked }: Piece): void {
+  private addPiece(piece: Piece): void {
+    const { kind, owner, stageFrom, stageTo, above, solids, prisms = [], inked } = piece;
     const extraM = above ? this.topExtraM : 0;
     const floor = above ? this.topFloor : 0;
     const part = { ...STANDING, kind, owner, name: owner, stageFrom, stageTo, floor, extraBottomM: extraM, extraTopM: extraM };
     const index = this.addPart(part);
-    this.writer.begin(index);
-    for (const solid of solids) writeFlatSolid(this.writer, solid, inked);
+    this.write(piece, index, () => {
+      this.writer.begin(index);
+      for (const solid of solids) writeFlatSolid(this.writer, solid, inked);
+    });
     for (const prism of prisms) this.wallPrisms.push({ ...prism, owner, parts: [index] });
   }
 
@@ -219,12 +236,16 @@ class Draft {
   private addPrism(bare: BarePrism, owner: string, parts: readonly number[]): void {
     const prism = { ...bare, owner, parts };
     this.prisms.push(prism);
+    this.write(bare, parts.at(0) ?? 0, () => writePrism(this.writer, prism));
+  }
+
+  /** Copies what was written for the very same object before. */
+  private write(shape: BarePrism | Piece, firstPart: number, anew: () => void): void {
     const from = this.writer.written();
-    const firstPart = parts.at(0) ?? 0;
-    const known = this.previous?.stretches.get(bare);
+    const known = this.previous?.stretches.get(shape);
     if (known && this.previous) this.writer.copy(this.previous.meshes, known, firstPart);
-    else writePrism(this.writer, prism);
-    this.stretches.set(bare, { from, to: this.writer.written(), firstPart });
+    else anew();
+    this.stretches.set(shape, { from, to: this.writer.written(), firstPart });
   }
 }
 

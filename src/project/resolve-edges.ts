@@ -1,7 +1,7 @@
 /** Edges and outlets of a scene in local metres, and what their rules find. */
 
 import { RECOMMENDED_FALL } from '../catalogue/rule-limits.ts';
-import { deckSite, findEdgeFacts } from '../core/edge-facts.ts';
+import { deckSite, surfaceFacts, upstandFacts } from '../core/edge-facts.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import { edgeUpstand, requiredUpstand } from '../core/rules/edges.ts';
 import type { DeckRims, RequiredEdge } from '../model/edge-input.ts';
@@ -48,7 +48,13 @@ export function edgePart(scene: SceneFile, on: Evaluation, kept: KeptParts): Edg
   const upstands = rims.edges.map((edge, e) =>
     kept.get(`edge ${e}`, [edge, scene.limits, ...siteAlong(on, edge.line)], () => edgeUpstand(site, edge, limits)),
   );
-  const facts = findEdgeFacts(on, rims, limits, upstands);
+  const { ground, deckSurface, zones: laid } = on.prepared;
+  const zoned = zones.flatMap(({ id, region, buildUp }, z) => {
+    const roles = `${id} ${buildUp.vegetationKNm2 > 0} ${buildUp.layers.map(({ role }) => role).join()}`;
+    return [region, laid[z], on.finishSurfaces[z], roles];
+  });
+  const surfaces = kept.get('strips and falls', [rims, scene.limits, ground, deckSurface, ...zoned], () => surfaceFacts(on, rims, limits));
+  const facts = [...upstandFacts(on, rims, upstands), ...surfaces];
   if (rims.edges.length === 0) return { facts, report: {} };
   const edges = upstands.map(
     ({ least, required }, e): ReportEdge => ({

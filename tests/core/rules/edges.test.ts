@@ -1,9 +1,9 @@
 /** Height of the membrane above the finish along edges, by hand; the size of the cells changes nothing. */
 
 import { describe, expect, it } from 'vitest';
-import { deckSite, edgeUpstands, findEdgeFacts } from '../../../src/core/edge-facts.ts';
+import { deckSite, upstandFacts } from '../../../src/core/edge-facts.ts';
 import { evaluate } from '../../../src/core/evaluate.ts';
-import { cellUpstands } from '../../../src/core/rules/edges.ts';
+import { cellUpstands, edgeUpstand } from '../../../src/core/rules/edges.ts';
 import type { DeckInput, ZoneInput } from '../../../src/model/deck-input.ts';
 import type { EdgeInput } from '../../../src/model/edge-input.ts';
 import { box, buildUp, deck, hole, holed, layer, zone } from '../../helpers/deck-builder.ts';
@@ -19,7 +19,7 @@ const RISING = { spots: Float64Array.of(0, 0, 0, 4, 0, 0.08, 4, 2, 0.08, 0, 2, 0
 
 function least(over: Partial<DeckInput>, one: EdgeInput) {
   const on = evaluate(deck(over));
-  return edgeUpstands(on, rims([one]), EDGE_LIMITS)[0].least;
+  return edgeUpstand(deckSite(on), one, EDGE_LIMITS).least;
 }
 
 describe('least upstand', () => {
@@ -107,7 +107,7 @@ describe('least upstand', () => {
 describe('edge.upstand', () => {
   const found = (one: EdgeInput, finishM: number) => {
     const on = evaluate(deck({ zones: [zone('Z', HERE, MAKE_UP, { finish: level(finishM) })], originM: [100, 200] }));
-    return findEdgeFacts(on, rims([one]), EDGE_LIMITS).filter((fact) => fact.rule === 'edge.upstand');
+    return upstandFacts(on, rims([one]), [edgeUpstand(deckSite(on), one, EDGE_LIMITS)]);
   };
   const upstand = edge('E', [1, 0, 3, 0], { membraneTopM: 0.63 });
   const sill = edge('S', [1, 0, 3, 0], { kind: 'threshold', drainedChannel: true, membraneTopM: 0.53 });

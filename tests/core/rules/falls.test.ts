@@ -1,7 +1,7 @@
 /** Falls of membrane and paving: areas and places by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { deckSite, findEdgeFacts } from '../../../src/core/edge-facts.ts';
+import { deckSite, surfaceFacts } from '../../../src/core/edge-facts.ts';
 import { evaluate } from '../../../src/core/evaluate.ts';
 import { cellFalls, fallOf } from '../../../src/core/rules/falls.ts';
 import type { DeckInput, LevelNet, Region, ZoneInput } from '../../../src/model/deck-input.ts';
@@ -25,7 +25,7 @@ function whole(levels: LevelNet | null, over: Partial<DeckInput> = {}): DeckInpu
   return deck({ deck: all, levels, bays: [bay('B', all)], ...over });
 }
 
-const falls = (input: DeckInput) => findEdgeFacts(evaluate(input), rims([]), EDGE_LIMITS).filter((fact) => fact.rule === 'level.fall');
+const falls = (input: DeckInput) => surfaceFacts(evaluate(input), rims([]), EDGE_LIMITS).filter((fact) => fact.rule === 'level.fall');
 
 describe('level.fall of the membrane', () => {
   it.each<[string, number, string | undefined]>([

@@ -1,7 +1,7 @@
 /** The strip without plants, by true distance. */
 
 import { describe, expect, it } from 'vitest';
-import { findEdgeFacts } from '../../../src/core/edge-facts.ts';
+import { surfaceFacts } from '../../../src/core/edge-facts.ts';
 import { evaluate } from '../../../src/core/evaluate.ts';
 import { isPlanted } from '../../../src/core/rules/strips.ts';
 import type { DeckInput } from '../../../src/model/deck-input.ts';
@@ -16,7 +16,7 @@ const outlet = (x: number, y: number): OutletInput => ({ id: 'O', kind: 'outlet'
 const HIGH = { membraneTopM: 5 };
 
 function strips(zones: DeckInput['zones'], on: DeckRims, cellM = 1) {
-  return findEdgeFacts(evaluate(deck({ zones, cellM, originM: [100, 200] })), on, EDGE_LIMITS).filter((fact) => fact.rule === 'edge.strip');
+  return surfaceFacts(evaluate(deck({ zones, cellM, originM: [100, 200] })), on, EDGE_LIMITS).filter((fact) => fact.rule === 'edge.strip');
 }
 
 describe('edge.strip', () => {
