@@ -15,7 +15,7 @@ import type { RunPose, RunView } from './run.ts';
 import type { PointM, SceneFile } from './scene-file.ts';
 import type { SectionDrawing } from './section-drawing.ts';
 import type { SourceUse } from './source.ts';
-import type { VariantAnswer } from './variants.ts';
+import type { FileAnswer, VariantAnswer } from './variants.ts';
 import type { BlockedOutlet } from './water-result.ts';
 import type { WheelStand } from './wheel-input.ts';
 
@@ -138,6 +138,8 @@ export interface Engine {
   edit(patch: ScenePatch, edit: PartsEdit, gesture?: number): Promise<OpenAnswer>;
   /** A kept variant against the scene as it stands; refused like a file where it cannot be evaluated. */
   compareVariant(variant: string): Promise<VariantAnswer>;
+  /** Another scene file against the scene as it stands; refused like a file. */
+  compareFile(text: string): Promise<FileAnswer>;
   /** The scene as a file: the text that was opened, with what was changed. */
   sceneText(use: 'file' | 'copy'): Promise<SceneText>;
   /** What `sceneText` last gave for a file lies in a file now. */

@@ -2,6 +2,7 @@
 
 import type { Issue } from './issue.ts';
 import type { ReportChange } from './scene-change.ts';
+import type { SceneScheme } from './scene-file.ts';
 
 /** Classes of the map of differences, kN/m² after less before; the middle one is no difference. */
 export const DIFFERENCE_LIMITS_KNM2 = [-5, -2, -0.5, -0.05, 0.05, 0.5, 2, 5] as const;
@@ -57,4 +58,18 @@ export interface VariantComparison {
 
 export type VariantAnswer =
   | { readonly ok: true; readonly comparison: VariantComparison }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+/** Another scene file against the scene as it stands. */
+export interface FileComparison {
+  /** Of the other scene. */
+  readonly name: string;
+  /** Its scheme, where nothing but the scheme differs: then it can be kept as a variant. */
+  readonly scheme: SceneScheme | null;
+  /** Each change once, in words of the language spoken, load plan first; empty where both say the same. */
+  readonly groups: readonly { readonly title: string; readonly lines: readonly string[] }[];
+}
+
+export type FileAnswer =
+  | { readonly ok: true; readonly comparison: FileComparison }
   | { readonly ok: false; readonly issues: readonly Issue[] };

@@ -15,12 +15,13 @@ import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SourceUse } from '../model/source.ts';
 import { mmFromMetres } from '../model/units.ts';
-import type { VariantAnswer } from '../model/variants.ts';
+import type { FileAnswer, VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { textInStyle } from '../scene/scene-text.ts';
 import { catalogueView } from './catalogue-view.ts';
+import { compareFile } from './compare-file.ts';
 import { compareVariant, sceneOfVariant, variantMap } from './compare-variant.ts';
 import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
@@ -158,6 +159,13 @@ export class Session {
     const found = this.variant(variant);
     if (!found.project) return { ok: false, issues: this.tell(found.issues) };
     return { ok: true, comparison: compareVariant(this.spoken(), found.project, variant) };
+  }
+
+  /** Another file against the scene as it stands; nothing of it is kept. */
+  compareFile(text: string): FileAnswer {
+    const { scene, issues } = readSceneText(text);
+    if (!scene) return { ok: false, issues: this.tell(issues) };
+    return { ok: true, comparison: compareFile(this.opened().scene, scene, this.language) };
   }
 
   private variantMap(variant: string | null): CellMap {

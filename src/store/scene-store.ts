@@ -22,7 +22,7 @@ import type { RunPose } from '../model/run.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
-import type { VariantAnswer } from '../model/variants.ts';
+import type { FileAnswer, VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
 import { newestOnly, refreshers, worstBlocked } from './refreshers.ts';
 import type { SectionView } from './section-view.ts';
@@ -90,6 +90,8 @@ export interface SceneActions {
   /** The text that `sceneText` last gave for a file lies in a file of this name now. */
   markSaved(name: string): Promise<void>;
   dismissRefusal(): void;
+  /** Another scene file against the scene as it stands. */
+  compareFile(text: string): Promise<FileAnswer>;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
   sources(): Promise<readonly SourceUse[]>;
   /** What build-ups are made of, in the language spoken. */
@@ -315,13 +317,14 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): {
 
 type HandedThrough = Pick<
   SceneActions,
-  'sources' | 'catalogue' | 'sceneText' | 'derive' | 'lighten' | 'exportFile' | 'exportDrawn' | 'exportHandover'
+  'sources' | 'catalogue' | 'compareFile' | 'sceneText' | 'derive' | 'lighten' | 'exportFile' | 'exportDrawn' | 'exportHandover'
 >;
 
 /** What only the engine knows, and no state keeps. */
 function handedThrough(engine: Engine): HandedThrough {
   return {
     sources: () => engine.sources(),
+    compareFile: (text) => engine.compareFile(text),
     catalogue: () => engine.catalogue(),
     sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),

@@ -56,10 +56,7 @@ export function createEngine(): Engine {
     };
   };
 
-  const drawnSource = (): SectionSource => {
-    if (!source) throw new RangeError('createEngine: no scene is open');
-    return source;
-  };
+  const drawnSource = () => openSource(source);
 
   return {
     speak: async (language) => {
@@ -70,6 +67,7 @@ export function createEngine(): Engine {
     setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
     edit: async (patch, edit, gesture) => answer(() => session.edit(patch, edit, gesture)),
     compareVariant: async (variant) => session.compareVariant(variant),
+    compareFile: async (text) => session.compareFile(text),
     sceneText: async (use) => ({ name: sceneFileName(session.opened().scene), text: session.sceneText(use) }),
     markSaved: async () => session.markSaved(),
     travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),
@@ -90,6 +88,11 @@ export function createEngine(): Engine {
     lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.spoken(), options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
+}
+
+function openSource(source: SectionSource | undefined): SectionSource {
+  if (!source) throw new RangeError('createEngine: no scene is open');
+  return source;
 }
 
 function snapshotOf(project: Project, picture: Snapshot['picture'], evaluatedMs: number): Omit<Snapshot, 'datumM' | 'history'> {

@@ -3,18 +3,20 @@
 import { useEffect, useRef, useState } from 'react';
 import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
+import { areScenes, CompareDialog } from '../variants/CompareDialog.tsx';
 
-/** What is wrong with a drop before any file is read; null where it is one file. */
+/** What is wrong with a drop before any file is read; null where it is one file, or two that may be scenes. */
 function dropProblem(transfer: DataTransfer): string | null {
   const items = [...transfer.items].filter((item) => item.kind === 'file');
   if (items.some((item) => item.webkitGetAsEntry()?.isDirectory)) return t.scenes.folder;
   const count = Math.max(items.length, transfer.files.length);
-  if (count > 1) return t.scenes.several(count);
+  if (count > 2) return t.scenes.several(count);
   return count === 0 ? t.scenes.noFile : null;
 }
 
 export function FileDrop({ opening }: { readonly opening: Opening }) {
   const [over, setOver] = useState(false);
+  const [two, setTwo] = useState<readonly [File, File] | null>(null);
   const latest = useRef(opening);
   latest.current = opening;
   useEffect(() => {
@@ -39,17 +41,24 @@ export function FileDrop({ opening }: { readonly opening: Opening }) {
         const { dataTransfer } = event;
         if (dataTransfer === null) return;
         const problem = dropProblem(dataTransfer);
-        const file = dataTransfer.files[0];
+        const [file, second] = dataTransfer.files;
         if (problem !== null || file === undefined) latest.current.refuse(problem ?? t.scenes.noFile);
+        else if (second !== undefined)
+          void areScenes([file, second]).then((both) => (both ? setTwo([file, second]) : latest.current.refuse(t.variants.file.notScenes)));
         else void latest.current.openFile(file);
       },
       { signal },
     );
     return () => listeners.abort();
   }, []);
-  return over ? (
-    <div className="drop-veil" aria-hidden="true">
-      <p>{t.scenes.veil}</p>
-    </div>
-  ) : null;
+  return (
+    <>
+      {over && (
+        <div className="drop-veil" aria-hidden="true">
+          <p>{t.scenes.veil}</p>
+        </div>
+      )}
+      {two && <CompareDialog opening={opening} files={two} onClose={() => setTwo(null)} />}
+    </>
+  );
 }

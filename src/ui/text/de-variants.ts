@@ -65,6 +65,20 @@ export const variants: Texts['variants'] = {
   same: 'Es gibt keinen Unterschied.',
   change: (from, to) => `${from} → ${to}`,
   nothing: 'keine',
+  file: {
+    pick: 'Mit einer Datei vergleichen…',
+    two: 'Zwei Dateien',
+    offer: (first, second) => `${first} wird geöffnet und ${second} daneben gehalten.`,
+    go: 'Diese beiden vergleichen',
+    notScenes: 'Zwei Szenendateien lassen sich vergleichen. Zeichnungen und andere Dateien bitte nacheinander einlesen.',
+    title: (file) => `${file} gegen den jetzigen Stand`,
+    same: (file) => `${file} sagt dasselbe wie der jetzige Stand.`,
+    differs:
+      'Mehr als Aufbauten, Zonen und Bauzustände ist anders, deshalb wird sie nicht als Variante aufgehoben. Jede Änderung einmal, der Lastenplan zuerst:',
+    refused: (file) => `${file} wurde nicht verglichen`,
+    unreadable: (file) => `${file} ließ sich nicht von der Platte lesen.`,
+    working: 'Vergleich läuft…',
+  },
 };
 
 const AIMS: Readonly<Record<LightenAim, string>> = { cost: 'Am billigsten', weight: 'Am leichtesten', change: 'Am wenigsten ausgetauscht' };
@@ -114,7 +128,11 @@ export const lighten: Texts['lighten'] = {
   locked: 'Bleibt, wie sie ist',
   least: 'Dünnste Lage, die hinzukommt',
   find: 'Suchen',
-  working: 'Wird gesucht… Modell und Zahlen warten so lange.',
+  cancel: 'Suche abbrechen',
+  working: (progress) =>
+    progress === 'started'
+      ? 'Wird gesucht… Modell und Zahlen laufen weiter.'
+      : `Wird gesucht… ${AIMS[progress.aim]}, Durchgang ${progress.round}: ${many(progress.baysLeft, 'Feld ist', 'Felder sind')} noch über einer Grenze. Modell und Zahlen laufen weiter.`,
   nothing: 'Diese Szene hat noch keine Zone, also nichts, was leichter werden könnte.',
   within: 'Kein Feld ist über seiner Grenze.',
   stale: 'Die Szene wurde seither geändert. Bitte neu suchen.',

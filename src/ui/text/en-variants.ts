@@ -6,6 +6,7 @@ import type {
   LightenHindrance,
   LightenObstacle,
   LightenPassing,
+  LightenProgress,
   LightenUnmet,
   ThicknessSpread,
 } from '../../model/lighten.ts';
@@ -73,6 +74,19 @@ export const variants = {
   same: 'Nothing differs.',
   change: (from: string, to: string) => `${from} → ${to}`,
   nothing: 'none',
+  file: {
+    pick: 'Compare with a file…',
+    two: 'Two files',
+    offer: (first: string, second: string) => `${first} is opened, and ${second} is held against it.`,
+    go: 'Compare these two',
+    notScenes: 'Two scene files can be compared. Read drawings and other files one after the other.',
+    title: (file: string) => `${file} against what stands`,
+    same: (file: string) => `${file} says the same as what stands.`,
+    differs: 'More differs than build-ups, zones and stages, so it is not kept as a variant. Each change once, the load plan first:',
+    refused: (file: string) => `${file} was not compared`,
+    unreadable: (file: string) => `${file} could not be read from the disk.`,
+    working: 'Comparing…',
+  },
 } as const;
 
 const AIMS: Readonly<Record<LightenAim, string>> = { cost: 'Cheapest', weight: 'Lightest', change: 'Least exchanged' };
@@ -123,7 +137,11 @@ export const lighten = {
   locked: 'Stays as it is',
   least: 'Thinnest layer to be added',
   find: 'Look for it',
-  working: 'Looking… The model and its numbers wait meanwhile.',
+  cancel: 'Stop looking',
+  working: (progress: 'started' | LightenProgress) =>
+    progress === 'started'
+      ? 'Looking… The model and its numbers go on meanwhile.'
+      : `Looking… ${AIMS[progress.aim]}, round ${progress.round}: ${many(progress.baysLeft, 'bay is', 'bays are')} still over a limit. The model and its numbers go on meanwhile.`,
   nothing: 'This scene has no zone yet, so there is nothing to lighten.',
   within: 'No bay is over its limit.',
   stale: 'The scene was changed since. Look again.',

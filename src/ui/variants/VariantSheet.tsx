@@ -1,6 +1,6 @@
 /** Schemes side by side: kept, taken over, and one held against what stands. */
 
-import { useState } from 'react';
+import { type ChangeEvent, useRef, useState } from 'react';
 import { isShown, kept, nextVariantId, renamedVariant, takenOver, withoutVariant } from '../../edit/variants.ts';
 import type { SceneVariant } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
@@ -8,7 +8,9 @@ import { type Editing, useEdit } from '../edit/use-edit.ts';
 import { TextField } from '../parts/TextField.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
+import { ComparedFile } from './ComparedFile.tsx';
 import { ComparisonTables } from './ComparisonTables.tsx';
+import { comparedTitle, useCompareFile } from './use-compare-file.ts';
 
 const NONE: readonly SceneVariant[] = [];
 
@@ -24,6 +26,7 @@ export function VariantSheet() {
     <div className="variant-sheet sheet-parts">
       <p className="small">{t.variants.says}</p>
       <KeepForm variants={variants} editing={editing} />
+      <FileForm />
       <Refused issues={editing.issues} />
       {variants.length === 0 ? (
         <p>{t.variants.none}</p>
@@ -69,6 +72,33 @@ function KeepForm({ variants, editing }: { readonly variants: readonly SceneVari
         {t.variants.keep}
       </button>
     </form>
+  );
+}
+
+/** Another scene file, held against what stands. */
+function FileForm() {
+  const picker = useRef<HTMLInputElement>(null);
+  const { compared, compare } = useCompareFile();
+  const pick = ({ currentTarget }: ChangeEvent<HTMLInputElement>) => {
+    const [file] = currentTarget.files ?? [];
+    currentTarget.value = '';
+    if (file) void compare(file);
+  };
+  return (
+    <>
+      <p>
+        <button type="button" className="button" onClick={() => picker.current?.click()}>
+          {t.variants.file.pick}
+        </button>
+      </p>
+      <input ref={picker} type="file" accept=".json" hidden tabIndex={-1} aria-label={t.variants.file.pick} onChange={pick} />
+      {compared && (
+        <section className="sheet-part" aria-label={comparedTitle(compared)}>
+          {compared.state !== 'working' && <h2 className="block-title">{comparedTitle(compared)}</h2>}
+          <ComparedFile compared={compared} />
+        </section>
+      )}
+    </>
   );
 }
 
