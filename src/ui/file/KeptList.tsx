@@ -7,13 +7,14 @@ import { keptStates } from './kept-states.ts';
 import type { Autosave } from './use-autosave.ts';
 
 export function KeptList({ autosave, onDone }: { readonly autosave: Autosave; readonly onDone: () => void }) {
-  const [states, setStates] = useState<readonly KeptState[]>([]);
+  const [states, setStates] = useState<readonly KeptState[] | null>(null);
   useEffect(() => {
     // What refuses to be read is said by the autosave itself.
     void keptStates().then(setStates, () => setStates([]));
   }, []);
   if (autosave.refused) return <p role="alert">{t.file.keepsNone}</p>;
-  if (states.length === 0) return null;
+  if (states === null) return null;
+  if (states.length === 0) return <p className="small">{t.file.keptNone}</p>;
   return (
     <details className="kept">
       <summary>{t.file.kept(states.length)}</summary>

@@ -48,6 +48,7 @@ export const file: Texts['file'] = {
   leaveIt: 'Jetzt nicht',
   kept: (count) => (count === 1 ? 'Früherer Stand, auf diesem Gerät aufgehoben' : `${count} frühere Stände, auf diesem Gerät aufgehoben`),
   keptState: (name, when) => `${name}, ${when}`,
+  keptNone: 'Auf diesem Gerät sind keine früheren Stände aufgehoben.',
   keepsNone: 'Dieser Browser hebt hier keine Kopien auf. Bitte als Datei speichern, bevor die Seite verlassen wird.',
   address: 'Zur Adresse',
   unknownWish: ({ what, wanted, known }) =>

@@ -51,6 +51,7 @@ export const file = {
   leaveIt: 'Not now',
   kept: (count: number) => (count === 1 ? 'Earlier state, kept on this device' : `${count} earlier states, kept on this device`),
   keptState: (name: string, when: string) => `${name}, ${when}`,
+  keptNone: 'No earlier states are kept on this device.',
   keepsNone: 'This browser keeps no copies here. Save to a file before you leave the page.',
   address: 'About the address',
   unknownWish: ({ what, wanted, known }: UnknownWish) =>
