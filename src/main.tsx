@@ -12,8 +12,10 @@ import { useStore } from 'zustand';
 import type { Engine } from './model/engine.ts';
 import type { Importer } from './model/importer.ts';
 import type { Language } from './model/language.ts';
+import type { Lightener } from './model/lightener.ts';
 import type { SceneSetUpArea } from './model/scene-file.ts';
 import { createImportStore, type ImportWorker } from './store/import-store.ts';
+import type { LightenWorker } from './store/lightening.ts';
 import { createSceneStore } from './store/scene-store.ts';
 import { createViewStore } from './store/view-store.ts';
 import { App } from './ui/App.tsx';
@@ -41,7 +43,7 @@ const demos = Object.entries(files)
 const engine: Remote<Engine> = wrap<Engine>(new Worker(new URL('./worker/main.ts', import.meta.url), { type: 'module' }));
 const view = createViewStore(startLanguage(), keptUnits());
 followLanguage(view);
-const scene = createSceneStore(engine, view);
+const scene = createSceneStore(engine, view, startLightener);
 const imports = createImportStore(startImporter, scene, view);
 
 const DeckView = lazy(() => import('./view3d/DeckView.tsx').then((module) => ({ default: module.DeckView })));
@@ -85,9 +87,6 @@ if (first && !isLink(location.hash)) void open(first);
 function startImporter(): ImportWorker {
   const worker = new Worker(new URL('./worker/import-main.ts', import.meta.url), { type: 'module' });
   const remote = wrap<Importer>(worker);
-  const crash = new Promise<never>((_, reject) => {
-    worker.addEventListener('error', (event) => reject(new Error(event.message)));
-  });
   const importer: Importer = {
     open: (file, name, ask, onProgress) => remote.open(file, name, ask, proxy(onProgress)),
     again: (ask, onProgress) => remote.again(ask, proxy(onProgress)),
@@ -96,7 +95,21 @@ function startImporter(): ImportWorker {
     take: (ask, on) => remote.take(ask, on),
     forget: () => remote.forget(),
   };
-  return { importer, crash, stop: () => worker.terminate() };
+  return { importer, crash: crashOf(worker), stop: () => worker.terminate() };
+}
+
+/** Its worker comes with each search and goes with it. */
+function startLightener(): LightenWorker {
+  const worker = new Worker(new URL('./worker/lighten-main.ts', import.meta.url), { type: 'module' });
+  const remote = wrap<Lightener>(worker);
+  const lightener: Lightener = { lighten: (ask, onProgress) => remote.lighten(ask, proxy(onProgress)) };
+  return { lightener, crash: crashOf(worker), stop: () => worker.terminate() };
+}
+
+function crashOf(worker: Worker): Promise<never> {
+  return new Promise<never>((_, reject) => {
+    worker.addEventListener('error', (event) => reject(new Error(event.message)));
+  });
 }
 
 async function open(demo: (typeof demos)[number]): Promise<void> {

@@ -7,7 +7,6 @@ import type { ExportTableId } from './export-table.ts';
 import type { HistoryView, PartsEdit, ScenePatch } from './history.ts';
 import type { Issue } from './issue.ts';
 import type { Language } from './language.ts';
-import type { LightenAnswer, LightenOptions } from './lighten.ts';
 import type { CellMap, CoreLog, GridShape, MapKind, StageView } from './maps.ts';
 import type { Picture } from './picture.ts';
 import type { Report } from './report.ts';
@@ -165,7 +164,5 @@ export interface Engine {
   section(line: readonly PointM[], stage: number | null): Promise<SectionDrawing>;
   /** All that is known of the scene in one page that opens without a server. */
   exportHandover(options: HandoverOptions): Promise<ExportedFile>;
-  /** How zones too heavy for their bays could be built lighter; each answer holds a whole scene to open. */
-  lighten(options: LightenOptions): Promise<LightenAnswer>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
 }

@@ -24,6 +24,7 @@ import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
 import type { FileAnswer, VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
+import { createLightenings, type Lightening, type LightenWorker } from './lightening.ts';
 import { newestOnly, refreshers, worstBlocked } from './refreshers.ts';
 import type { SectionView } from './section-view.ts';
 import type { ViewStore } from './view-store.ts';
@@ -57,6 +58,8 @@ export interface SceneState {
   readonly comparison: VariantAnswer | null;
   /** The section chosen in the view store, once drawn. */
   readonly section: DrawnSection | null;
+  /** How far the search for lighter zones is; null while there is none. */
+  readonly lightening: Lightening | null;
 }
 
 export interface Travelled {
@@ -98,8 +101,9 @@ export interface SceneActions {
   catalogue(): Promise<CatalogueView>;
   /** How a number of the report comes about; null where the scene has no such number. */
   derive(ask: DerivationAsk): Promise<Term | null>;
-  /** Lighter fills and thicknesses for zones too heavy for their bays. */
-  lighten(options: LightenOptions): Promise<LightenAnswer>;
+  /** Lighter fills and thicknesses for zones too heavy for their bays; null where it was cancelled. */
+  lighten(options: LightenOptions): Promise<LightenAnswer | null>;
+  cancelLighten(): void;
   exportFile(kind: ExportKind, language: ExportLanguage): Promise<ExportedFile>;
   exportDrawn(kind: DrawnKind, options: DrawnOptions): Promise<ExportedFile>;
   exportHandover(options: HandoverOptions): Promise<ExportedFile>;
@@ -110,24 +114,30 @@ export type SceneStore = StoreApi<SceneState & SceneActions>;
 /** Of what is asked for by stage, map and picked cell: nothing yet. */
 const NOTHING_ASKED = { cellMap: null, coreLog: null, poses: [], rise: null, comparison: null, section: null } as const;
 
+const NOTHING_OPEN: SceneState = {
+  status: 'empty',
+  fileName: '',
+  snapshot: null,
+  history: NO_HISTORY,
+  saved: null,
+  travelled: null,
+  warnings: [],
+  notes: [],
+  refused: null,
+  ...NOTHING_ASKED,
+  lightening: null,
+};
+
 /**
  * A scene store that follows the view store: whenever stage, map or picked cell change, it asks the engine anew.
  * @param engine - worker or, in tests, a session in the same thread
  * @param view - view store
+ * @param startLightener - starts a worker that lightens
  * @returns store with its actions
  */
-export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
+export function createSceneStore(engine: Engine, view: ViewStore, startLightener: () => LightenWorker = noLightener): SceneStore {
   const store: SceneStore = createStore<SceneState & SceneActions>()((set) => ({
-    status: 'empty',
-    fileName: '',
-    snapshot: null,
-    history: NO_HISTORY,
-    saved: null,
-    travelled: null,
-    warnings: [],
-    notes: [],
-    refused: null,
-    ...NOTHING_ASKED,
+    ...NOTHING_OPEN,
     refuse: (fileName, issues) => set({ refused: { fileName, issues, ofEdit: false } }),
     async openText(fileName, text, unsaved = false, notes = []) {
       // An edit that still waits was meant for the scene before.
@@ -160,6 +170,11 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
     ),
     dismissRefusal: () => set({ refused: null }),
     markSaved: async (name) => set({ history: await engine.markSaved(), saved: { at: new Date(), name } }),
+    ...createLightenings(
+      startLightener,
+      async () => ({ text: (await engine.sceneText('copy')).text, language: view.getState().language }),
+      (lightening) => set({ lightening }),
+    ),
     ...handedThrough(engine),
   }));
 
@@ -184,6 +199,10 @@ export function createSceneStore(engine: Engine, view: ViewStore): SceneStore {
   followView(view, store, refresh);
   followLanguage(engine, view, store, refresh);
   return store;
+}
+
+function noLightener(): never {
+  throw new RangeError('createSceneStore: nothing was given that lightens');
 }
 
 type EditActions = Pick<SceneActions, 'setThickness' | 'edit' | 'travel' | 'newGesture'>;
@@ -317,7 +336,7 @@ function latestOfEach<T>(done: (answer: T) => Promise<void>): {
 
 type HandedThrough = Pick<
   SceneActions,
-  'sources' | 'catalogue' | 'compareFile' | 'sceneText' | 'derive' | 'lighten' | 'exportFile' | 'exportDrawn' | 'exportHandover'
+  'sources' | 'catalogue' | 'compareFile' | 'sceneText' | 'derive' | 'exportFile' | 'exportDrawn' | 'exportHandover'
 >;
 
 /** What only the engine knows, and no state keeps. */
@@ -328,7 +347,6 @@ function handedThrough(engine: Engine): HandedThrough {
     catalogue: () => engine.catalogue(),
     sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),
-    lighten: (options) => engine.lighten(options),
     exportFile: (kind, language) => engine.exportFile(kind, language),
     exportDrawn: (kind, options) => engine.exportDrawn(kind, options),
     exportHandover: (options) => engine.exportHandover(options),

@@ -84,8 +84,6 @@ export function createEngine(): Engine {
     exportFile: async (kind, language) => exportFile(kind, speakProject(session.opened(), language), language),
     section: async (line, stage) => drawSection(spokenSource(drawnSource(), session.spoken().language), line, stage),
     exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
-    // Its solver is only loaded when it is asked for.
-    lighten: async (options) => (await import('../lighten/lighten.ts')).lighten(session.spoken(), options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
 }

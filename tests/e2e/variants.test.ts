@@ -83,10 +83,24 @@ describe('lightening', () => {
     expect(await stops()).toBeGreaterThan(0);
     await page.getByRole('tab', { name: /^Findings/ }).click();
     await page.getByRole('button', { name: 'Look for lighter build-ups…' }).first().click();
+    // Stopped as soon as it can be: no answer comes, and the next search is a new one.
+    await page.evaluate(() => {
+      const stopAtOnce = new MutationObserver(() => {
+        const stop = [...document.querySelectorAll('button')].find(({ textContent }) => textContent === 'Stop looking');
+        if (!stop) return;
+        stopAtOnce.disconnect();
+        stop.click();
+      });
+      stopAtOnce.observe(document.body, { childList: true, subtree: true });
+    });
+    await page.getByRole('button', { name: 'Look for it' }).click();
+    await page.getByRole('button', { name: 'Stop looking' }).waitFor({ state: 'detached' });
+    await page.waitForFunction(() => window.__loamdeck.scene().lightening === null);
+    expect(await page.getByRole('region', { name: 'Least exchanged' }).count()).toBe(0);
     await page.getByRole('button', { name: 'Look for it' }).click();
     const answer = page.getByRole('region', { name: 'Least exchanged' });
     await answer.waitFor();
-    expect(await answer.textContent()).toContain('What is new is laid in stage S5');
+    expect(await answer.textContent()).toContain('What is new is laid in stage 5');
     await answer.getByRole('button', { name: 'Take over' }).click();
     await page.waitForFunction(() => window.__loamdeck.scene().history.undo?.kind === 'parts');
     expect(await stops()).toBe(0);

@@ -39,9 +39,6 @@ export function emptyEngine(): Engine {
     section: async () => {
       throw new Error('no section was to be asked for');
     },
-    lighten: async () => {
-      throw new Error('nothing was to be lightened');
-    },
     exportDrawn: async () => {
       throw new Error('no drawing was to be asked for');
     },
@@ -94,7 +91,6 @@ export function handEngine(): { engine: Engine; calls: Call[]; named(name: keyof
     derive: ask('derive'),
     exportFile: ask('exportFile'),
     section: ask('section'),
-    lighten: ask('lighten'),
     exportDrawn: ask('exportDrawn'),
     exportHandover: ask('exportHandover'),
   };

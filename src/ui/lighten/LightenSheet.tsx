@@ -29,7 +29,8 @@ export function LightenSheet() {
   const [zones, setZones] = useState<readonly string[] | null>(null);
   const [locked, setLocked] = useState<readonly string[]>([]);
   const [leastLayerMm, setLeastLayerMm] = useState(LEAST_LAYER_MM);
-  const [working, setWorking] = useState(false);
+  const lightening = useScene((state) => state.lightening);
+  const cancel = useScene((state) => state.cancelLighten);
   const [found, setFound] = useState<Found | null>(null);
   if (snapshot === null) return null;
   const { scene } = snapshot;
@@ -42,13 +43,8 @@ export function LightenSheet() {
     );
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
-    setWorking(true);
-    try {
-      const answer = await lighten({ aims, locked, leastLayerMm, ...(zones === null ? {} : { zones }) });
-      setFound({ of: scene, answer });
-    } finally {
-      setWorking(false);
-    }
+    const answer = await lighten({ aims, locked, leastLayerMm, ...(zones === null ? {} : { zones }) });
+    setFound(answer && { of: scene, answer });
   };
   const stale = found !== null && found.of !== scene;
   return (
@@ -80,12 +76,18 @@ export function LightenSheet() {
           />
         </p>
         <p>
-          <button type="submit" className="button button-main" disabled={working || aims.length === 0}>
-            {t.lighten.find}
-          </button>
+          {lightening === null ? (
+            <button key="find" type="submit" className="button button-main" disabled={aims.length === 0}>
+              {t.lighten.find}
+            </button>
+          ) : (
+            <button key="cancel" type="button" className="button" onClick={cancel}>
+              {t.lighten.cancel}
+            </button>
+          )}
         </p>
       </form>
-      <p role="status">{working ? t.lighten.working : stale ? t.lighten.stale : ''}</p>
+      <p role="status">{lightening !== null ? t.lighten.working(lightening) : stale ? t.lighten.stale : ''}</p>
       <Refused issues={editing.issues} />
       {found && !stale && (
         <>
