@@ -120,6 +120,7 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
       for (const text of [...(await clippedTexts(page, `${ELSEWHERE}, .bu-row`)), ...(await textsWith(page, ENGLISH))])
         found.push(`${where}: ${text}`);
     };
+    await page.evaluate(() => window.__loamdeck.view().showStage(10));
     for (const [editor, shown] of EDITOR_PAGES) {
       await page.evaluate((name) => window.__loamdeck.view().edit(name), editor);
       await page.locator(shown).first().waitFor();
