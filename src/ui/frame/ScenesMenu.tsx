@@ -75,14 +75,7 @@ export function SceneChoice({ demos, opening, onDone, onNew }: ChoiceProps) {
         <Icon name="file" />
         {t.scenes.openFile}
       </button>
-      <input
-        ref={picker}
-        type="file"
-        hidden
-        tabIndex={-1}
-        aria-label={t.scenes.openFile}
-        onChange={onPick}
-      />
+      <input ref={picker} type="file" hidden tabIndex={-1} aria-label={t.scenes.openFile} onChange={onPick} />
       <p className="small">{t.scenes.dropHint}</p>
     </>
   );
