@@ -56,9 +56,15 @@ function ListPart<T>({ title, says, wanted = false, caption, heads, listed, row 
 }
 
 /** Share of a capacity, in words that tell when it is too much. */
-function Used({ share }: { readonly share: number | null }) {
+function Used({ share, ask }: { readonly share: number | null; readonly ask: DerivationAsk }) {
   const over = share !== null && judge(share) === 'over';
-  return <span className={over ? 'small block water-wrong' : 'small block'}>{over ? t.water.judged(share) : t.water.used(share)}</span>;
+  return (
+    <span className={over ? 'small block water-wrong' : 'small block'}>
+      <OrPlain ask={ask} derived={share !== null}>
+        {over ? t.water.judged(share) : t.water.used(share)}
+      </OrPlain>
+    </span>
+  );
 }
 
 /** A number that there is only sometimes. */
@@ -111,9 +117,7 @@ function OutletRow({ outlet }: { readonly outlet: ListedOutlet }) {
         <OrPlain ask={{ kind: 'design flow', outlet: id }} derived={designLps !== null}>
           {capacityLps === null && designLps === null ? t.water.noCapacity : t.water.ofCapacity(designLps, capacityLps)}
         </OrPlain>
-        <OrPlain ask={{ kind: 'outlet use', outlet: id }} derived={utilisation !== null}>
-          <Used share={utilisation} />
-        </OrPlain>
+        <Used share={utilisation} ask={{ kind: 'outlet use', outlet: id }} />
       </td>
       <td>
         {blockable && (
@@ -162,9 +166,7 @@ function OverflowRow({ overflow }: { readonly overflow: ListedOverflow }) {
         <OrPlain ask={{ kind: 'overflow duty', outlet: id }} derived={dutyLps !== null}>
           {t.water.ofCapacity(dutyLps, capacityLps)}
         </OrPlain>
-        <OrPlain ask={{ kind: 'overflow use', outlet: id }} derived={utilisation !== null}>
-          <Used share={utilisation} />
-        </OrPlain>
+        <Used share={utilisation} ask={{ kind: 'overflow use', outlet: id }} />
       </td>
     </tr>
   );
