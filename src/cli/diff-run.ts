@@ -6,10 +6,6 @@ import { diffScenes } from '../project/diff-scenes.ts';
 import { DIFF_TEXT, diffLines } from '../project/diff-text.ts';
 import type { Project } from '../project/evaluate-project.ts';
 
-export const DIFF_HELP = `diff: each change from scene file A to B once, changes of the load plan first; then bays and zones that come out otherwise
-                 exit code 1: B has a stop finding, as with check
-`;
-
 interface DiffWish {
   readonly json: boolean;
   readonly language: Language;

@@ -3,7 +3,7 @@
 import { parseArgs } from 'node:util';
 import type { Answers } from '../model/drawing.ts';
 import { isLanguage, type Language } from '../model/language.ts';
-import { languageRefused } from './diff-call.ts';
+import { notParsed, type Why } from './refusal.ts';
 
 export interface ImportCall {
   readonly command: 'import';
@@ -20,19 +20,6 @@ export interface ImportCall {
   readonly out?: string;
 }
 
-export const IMPORT_USAGE = `     npm run --silent import -- FILE [--answer ID=VALUE]… [--answers FILE] [--role LAYER=ROLE]… [--deck SCENE] [--scene OUT] [--json] [--language en|de]
-`;
-
-export const IMPORT_HELP = `import: reads a drawing (DXF), a map (GeoJSON), points (CSV, LandXML); nothing is changed without being said
-  --answer I=V   answer to a question, by its id; may stand several times
-  --answers FILE the same from a JSON file: { "unit": "mm" }
-  --role L=R     what a layer is: outline, openings, bays, zones, edges, columns, outlets, levels, trees, axes, ignore
-  --deck SCENE   a scene whose deck the drawing should fit: shows whether axes are exchanged or mirrored
-  --language L   en, or de: questions, changes, messages and the history of the draft in German
-  --scene OUT    writes the part of a scene that the file holds to OUT
-                 exit code 1 here: a question is open, the best guess was taken
-`;
-
 const FLAGS = {
   json: { type: 'boolean' },
   answer: { type: 'string', multiple: true },
@@ -47,26 +34,24 @@ const FLAGS = {
 /**
  * Reads the call.
  * @param args - arguments after `import`
- * @returns the call, null for help; a text says why it was not understood
+ * @returns the call, null for help; a function says why it was not understood
  */
-export function readImportCall(args: readonly string[]): ImportCall | string | null {
+export function readImportCall(args: readonly string[]): ImportCall | Why | null {
   let parsed: ReturnType<typeof parse>;
   try {
     parsed = parse(args);
   } catch (error) {
-    return `The call was not understood: ${(error as Error).message}`;
+    return notParsed(error);
   }
   const { values, positionals } = parsed;
   if (values.help) return null;
-  if (positionals.length !== 1) {
-    return `One file was expected, ${positionals.length === 0 ? 'none was' : `${positionals.length} were`} given. Read several files one after the other.`;
-  }
+  if (positionals.length !== 1) return (t) => t.oneFile(positionals.length);
   const { language = 'en' } = values;
-  if (!isLanguage(language)) return languageRefused(language);
+  if (!isLanguage(language)) return (t) => t.language(language);
   const [answers, roles] = [pairs(values.answer ?? []), pairs(values.role ?? [])];
-  if (answers === null) return '--answer takes ID=VALUE, for example --answer unit=mm.';
-  if (roles === null) return '--role takes LAYER=ROLE, for example --role Deck=outline.';
-  if (values.scene !== undefined && values.role === undefined) return '--scene needs --role LAYER=ROLE: what is the outline of the deck?';
+  if (answers === null) return (t) => t.answer;
+  if (roles === null) return (t) => t.role;
+  if (values.scene !== undefined && values.role === undefined) return (t) => t.sceneNeedsRole;
   return {
     command: 'import',
     file: positionals[0],

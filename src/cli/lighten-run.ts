@@ -2,14 +2,7 @@
 
 import { lighten } from '../lighten/lighten.ts';
 import type { Language } from '../model/language.ts';
-import {
-  LIGHTEN_AIMS,
-  type LightenAim,
-  type LightenAnswer,
-  type LightenObstacle,
-  type LightenVariant,
-  type LightenZone,
-} from '../model/lighten.ts';
+import type { LightenAim, LightenAnswer, LightenObstacle, LightenVariant, LightenZone } from '../model/lighten.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { WRITING, type Writing } from './writing.ts';
 
@@ -21,14 +14,6 @@ export interface LightenCall {
   readonly language: Language;
   readonly out: string | undefined;
 }
-
-export const LIGHTEN_HELP = `lighten: other fills and thicknesses for zones too heavy for their bays, finished levels kept; or the limit in the way
-  --by AIM       ${LIGHTEN_AIMS.join(', ')}: least price, least weight, least volume exchanged (all, where left out)
-  --zones A,B    zones to lighten instead of those over their bays
-  --locked A,B   zones that stay as they are
-  --out NEW      writes the scene of the first answer to NEW
-                 exit code 1: a limit is still broken; nothing can help there
-`;
 
 /** What to print, and the scene to write. */
 export function runLighten(

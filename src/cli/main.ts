@@ -1,13 +1,16 @@
 /** Command line: `npm run --silent check -- FILE [--json] [--cell M]`, and `export` and `sources` likewise. */
 
 import { readFileSync, writeFileSync } from 'node:fs';
+import { languageAsked } from './refusal.ts';
 import { run } from './run.ts';
+import { WRITING } from './writing.ts';
 
 /** Year, month and day here, not in Greenwich. */
 const now = new Date();
 const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
-const result = run(process.argv.slice(2), (file) => readFileSync(file), today);
+const args = process.argv.slice(2);
+const result = run(args, (file) => readFileSync(file), today);
 process.stdout.write(result.out);
 process.stderr.write(result.err);
 process.exitCode = result.code;
@@ -15,7 +18,7 @@ if (result.file) {
   try {
     writeFileSync(result.file.name, await result.file.bytes);
   } catch (error) {
-    process.stderr.write(`${result.file.name}: the file can't be written (${(error as Error).message}).\n`);
+    process.stderr.write(`${WRITING[languageAsked(args)].calls.unwritable(result.file.name, (error as Error).message)}\n`);
     process.exitCode = 2;
   }
 }

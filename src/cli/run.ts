@@ -15,13 +15,16 @@ import { csvText } from '../project/export-csv.ts';
 import { exportTable } from '../project/export-tables.ts';
 import { speakProject } from '../project/speak.ts';
 import { issueIn } from '../scene/issue-language.ts';
-import { type Call, type DrawnTo, type HandoverTo, readCall, USAGE } from './call.ts';
+import { type Call, type DrawnTo, type HandoverTo, readCall } from './call.ts';
 import { runDiff } from './diff-run.ts';
 import type { ImportCall } from './import-call.ts';
 import { runImport } from './import-run.ts';
 import { runLighten } from './lighten-run.ts';
+import { languageAsked } from './refusal.ts';
 import { sourceLines } from './source-lines.ts';
 import { summary } from './summary.ts';
+import { REFUSALS_DE, USAGE_DE } from './words/de-usage.ts';
+import { REFUSALS_EN, type RefusalWords, USAGE_EN } from './words/en-usage.ts';
 import { WRITING } from './writing.ts';
 
 export interface RunResult {
@@ -37,6 +40,11 @@ export interface RunResult {
 
 type ReadFile = (file: string) => Uint8Array;
 
+const USAGES: Readonly<Record<Language, { readonly usage: string; readonly refusals: RefusalWords }>> = {
+  en: { usage: USAGE_EN, refusals: REFUSALS_EN },
+  de: { usage: USAGE_DE, refusals: REFUSALS_DE },
+};
+
 /**
  * Runs one call.
  * @param args - arguments after the program's name, the command first
@@ -46,11 +54,12 @@ type ReadFile = (file: string) => Uint8Array;
  */
 export function run(args: readonly string[], readFile: ReadFile, today?: string): RunResult {
   const call = readCall(args);
+  const { usage, refusals } = USAGES[languageAsked(args)];
   switch (call.command) {
     case 'help':
-      return { out: USAGE, err: '', code: 0 };
+      return { out: usage, err: '', code: 0 };
     case 'refused':
-      return { out: '', err: `${call.why}\n\n${USAGE}`, code: 2 };
+      return { out: '', err: `${call.why(refusals)}\n\n${usage}`, code: 2 };
     case 'check':
       return withProject(call.file, readFile, call.cellM, (project) => check(call, project), call.language);
     case 'export':
@@ -173,7 +182,7 @@ function drawn({ drawn: kind, out, stage, ...options }: DrawnTo, language: Expor
   const { stages } = project.evaluation.plan;
   const index = stage === undefined ? null : stages.findIndex(({ id }) => id === stage);
   if (index === -1)
-    return { out: '', err: `There is no stage "${stage}"; there are: ${stages.map(({ id }) => id).join(', ')}.\n`, code: 2 };
+    return { out: '', err: `${USAGES[language].refusals.noStage(stage ?? '', stages.map(({ id }) => id).join(', '))}\n`, code: 2 };
   const source = sectionSource(project);
   const bytes = exportDrawn(kind, { project, source }, { ...options, language, stage: index }).then((file) => file.bytes);
   return { out: '', code: 0, file: { name: out, bytes } };

@@ -18,6 +18,7 @@ export const CALLS_DE: CallWords = {
       ? `Eine Variante „${id}“ gibt es nicht; die Datei enthält keine Varianten.`
       : `Eine Variante „${id}“ gibt es nicht; es gibt: ${known.join(', ')}.`,
 
+  unwritable: (file, why) => `${file}: Die Datei lässt sich nicht schreiben (${why}).`,
   deckExpected: (file) => `${file}: Erwartet wurde eine Szene; check sagt, was daran falsch ist.`,
   answersExpected: (file) => `${file}: Antworten werden als JSON erwartet, zum Beispiel { "unit": "mm" }.`,
   aScene: (name) => `${name}: eine Szene. Prüfen mit: npm run --silent check -- ${name} --language de`,

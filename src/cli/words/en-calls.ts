@@ -35,6 +35,7 @@ export const CALLS_EN = {
       ? `there is no variant "${id}"; the file keeps no variants.`
       : `there is no variant "${id}"; there are: ${known.join(', ')}.`,
 
+  unwritable: (file: string, why: string) => `${file}: the file can't be written (${why}).`,
   deckExpected: (file: string) => `${file}: a scene was expected; check says what is wrong with it.`,
   answersExpected: (file: string) => `${file}: answers are expected as JSON, for example { "unit": "mm" }.`,
   aScene: (name: string) => `${name}: a scene. Check it with: npm run --silent check -- ${name}`,
