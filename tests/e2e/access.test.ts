@@ -301,7 +301,8 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('ArrowRight');
     await page.waitForFunction((old) => window.__loamdeck.scene().snapshot!.report.deck.saturatedKN !== old, before);
     expect(opened.problems).toEqual([]);
-  });
+    // Some 150 stops, each looked at: a machine with much else to do takes its time.
+  }, 120_000);
 
   it('typing into a field moves no camera', async () => {
     const { page } = opened;
