@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { kept } from '../../src/edit/variants.ts';
 import type { OpenAnswer, Snapshot } from '../../src/model/engine.ts';
 import { MAP_KINDS } from '../../src/model/maps.ts';
 import type { Picture, SolidMesh } from '../../src/model/picture.ts';
@@ -68,9 +69,11 @@ describe('opening the terrace', () => {
 
   it('answers for every map and stage, and for cells', async () => {
     const { engine, snapshot } = await opened();
+    // The map of differences needs another scheme to compare with.
+    await engine.edit(kept(snapshot.scene, 'as it is'), { kind: 'parts', act: 'add', part: 'variant', names: ['as it is'] });
     for (const kind of MAP_KINDS) {
       for (const stage of [null, ...snapshot.stages.keys()]) {
-        const map = await engine.map(kind, stage);
+        const map = await engine.map(kind, stage, kind === 'difference' ? 'A' : null);
         expect(map.values, `${kind} ${stage}`).toHaveLength(864);
         expect(map.dataCells + map.noDataCells, `${kind} ${stage}`).toBe(864);
       }
