@@ -5,6 +5,7 @@ import {
   LIGHTEN_MEANS,
   type LightenAim,
   type LightenAnswer,
+  type LightenLeftOut,
   type LightenObstacle,
   type LightenOptions,
   type LightenPassing,
@@ -54,8 +55,10 @@ export function lighten(
   const variants: LightenVariant[] = [];
   const unsolved: LightenAnswer['unsolved'][number][] = [];
   for (const aim of grounds.length > 0 ? (options.aims ?? LIGHTEN_AIMS) : []) {
+    // What breaks a rule in the answer of one aim may keep it in that of another.
+    const own: Work = { ...work, banned: new Set() };
     const found =
-      aim === 'cost' && !hasPrices(work, grounds) ? 'no prices' : solveAim(work, { aim, hopeless, tasksOf: tasksFor(work, grounds, aim) });
+      aim === 'cost' && !hasPrices(work, grounds) ? 'no prices' : solveAim(own, { aim, hopeless, tasksOf: tasksFor(own, grounds, aim) });
     if (typeof found === 'string') unsolved.push({ aim, why: found });
     else variants.push(found);
   }
@@ -66,9 +69,14 @@ export function lighten(
     variants,
     obstacles,
     unsolved,
-    leftOut: work.leftOut,
+    leftOut: onlyOnce(work.leftOut),
     withoutPrice: [...candidates.lightFills, ...candidates.subsoils].filter((one) => priceOf(one) === null).map(({ id }) => id),
   };
+}
+
+/** Each zone and change once, whichever aim came upon it. */
+function onlyOnce(leftOut: readonly LightenLeftOut[]): LightenLeftOut[] {
+  return [...new Map(leftOut.map((one) => [JSON.stringify([one.zone, one.change, one.rule]), one])).values()];
 }
 
 const told = ({ bay, kind, stage, permittedKNm2 }: BayLimit) => ({ bay, kind, stage, permittedKNm2 });
