@@ -72,5 +72,5 @@ it('two files that are not both scenes are refused with a sentence', async () =>
     ['one.scene.json', TEXT],
     ['levels.csv', 'x;y;z\n1;2;3\n'],
   ]);
-  await page.getByText('Two scene files can be compared.').waitFor();
+  await page.getByText('One file was expected, 2 were given.').waitFor();
 });

@@ -44,7 +44,7 @@ export function FileDrop({ opening }: { readonly opening: Opening }) {
         const [file, second] = dataTransfer.files;
         if (problem !== null || file === undefined) latest.current.refuse(problem ?? t.scenes.noFile);
         else if (second !== undefined)
-          void areScenes([file, second]).then((both) => (both ? setTwo([file, second]) : latest.current.refuse(t.variants.file.notScenes)));
+          void areScenes([file, second]).then((both) => (both ? setTwo([file, second]) : latest.current.refuse(t.scenes.several(2))));
         else void latest.current.openFile(file);
       },
       { signal },

@@ -70,7 +70,6 @@ export const variants: Texts['variants'] = {
     two: 'Zwei Dateien',
     offer: (first, second) => `${first} wird geöffnet und ${second} daneben gehalten.`,
     go: 'Diese beiden vergleichen',
-    notScenes: 'Zwei Szenendateien lassen sich vergleichen. Zeichnungen und andere Dateien bitte nacheinander einlesen.',
     title: (file) => `${file} gegen den jetzigen Stand`,
     same: (file) => `${file} sagt dasselbe wie der jetzige Stand.`,
     differs:

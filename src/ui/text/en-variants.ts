@@ -79,7 +79,6 @@ export const variants = {
     two: 'Two files',
     offer: (first: string, second: string) => `${first} is opened, and ${second} is held against it.`,
     go: 'Compare these two',
-    notScenes: 'Two scene files can be compared. Read drawings and other files one after the other.',
     title: (file: string) => `${file} against what stands`,
     same: (file: string) => `${file} says the same as what stands.`,
     differs: 'More differs than build-ups, zones and stages, so it is not kept as a variant. Each change once, the load plan first:',
