@@ -16,11 +16,12 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || new URL(request.url).origin !== self.location.origin) return;
+  // What was kept is the file itself: no header of a request makes it another one.
   const wanted = request.mode === 'navigate' ? 'index.html' : request;
   event.respondWith(
     caches
       .open(CACHE)
-      .then((cache) => cache.match(wanted, { ignoreSearch: true }))
+      .then((cache) => cache.match(wanted, { ignoreSearch: true, ignoreVary: true }))
       .then((kept) => kept ?? fetch(request)),
   );
 });
