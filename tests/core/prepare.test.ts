@@ -73,3 +73,39 @@ describe('what counts as the same shapes', () => {
     expect(sameShapes(base, { ...base, ...change })).toBe(false);
   });
 });
+
+describe('a deck prepared after another', () => {
+  const halves = (x: number) => [
+    zone('West', box(0, 0, x, 2), loaded(1)),
+    zone('Middle', box(3, 0, 3.5, 2), loaded(1)),
+    zone('East', box(x, 0, 3, 2), loaded(1)),
+  ];
+  const first = deck({ zones: halves(1), objects: [block('P', boxRing(0, 0, 1, 1), 1)], stages: [stage('S', [])] });
+  const before = { input: first, prepared: prepareDeck(first) };
+  const moved = halves(2);
+  const next = { ...first, zones: [moved[0], first.zones[1], moved[2]] };
+
+  it('is what it is by itself', () => {
+    const { scratch: _, ...made } = prepareDeck(next, before);
+    const { scratch: __, ...alone } = prepareDeck(next);
+    expect(made).toEqual(alone);
+  });
+
+  it('keeps what the edit leaves alone the very same, and lays the rest anew', () => {
+    const { ground, bays, deckLevelsM, objects, zones } = prepareDeck(next, before);
+    const old = before.prepared;
+    expect([ground === old.ground, bays === old.bays, deckLevelsM === old.deckLevelsM]).toEqual([true, true, true]);
+    expect([objects[0] === old.objects[0], ...zones.map((laid, z) => laid === old.zones[z])]).toEqual([true, false, true, false]);
+  });
+
+  it.each([
+    ['another deck', { deck: box(0, 0, 5, 2) }],
+    ['another cell', { cellM: 0.5 }],
+    ['other levels', { levels: net(0, 0, 0, 4, 0, 1, 0, 2, 1) }],
+    ['another bay', { bays: [bay('B', box(0, 0, 2, 2))] }],
+  ])('with %s is what it is by itself', (_, change) => {
+    const { scratch: _s, ...made } = prepareDeck({ ...next, ...change }, before);
+    const { scratch: _t, ...alone } = prepareDeck({ ...next, ...change });
+    expect(made).toEqual(alone);
+  });
+});
