@@ -27,11 +27,12 @@ import { zoneResult } from './zone-result.ts';
  */
 export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
   const usable = previous && sameShapes(previous.input, input) ? previous : undefined;
-  const prepared = usable?.prepared ?? prepareDeck(input);
+  const prepared = usable?.prepared ?? prepareDeck(input, previous);
   const plan = planStages(input);
   const changed = usable && sameLimits(usable.input, input) && samePlan(usable.plan, plan) ? changedZones(usable.input, input) : null;
+  const reaching = previous && reachM(previous.input) === reachM(input) ? previous : undefined;
   const finishSurfaces = input.zones.map((zone, z) => {
-    if (usable && zone.finish === usable.input.zones[z].finish) return usable.finishSurfaces[z];
+    if (reaching && zone.finish === reaching.input.zones[z]?.finish) return reaching.finishSurfaces[z];
     return finishSurface(zone, input);
   });
   const field = usable?.field ?? emptyField(prepared);
@@ -39,6 +40,11 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
   const fresh = (z: number) => changed === null || changed.has(z);
   const makeUps = input.zones.map((zone, z) => {
     if (usable && !fresh(z)) return usable.makeUps[z];
+    if (previous && sameMakeUp(previous, { input, prepared, finishSurfaces }, z)) {
+      const known = previous.makeUps[z];
+      writeMakeUp(field, z, prepared.zones[z], known.thicknessM);
+      return known;
+    }
     return layMakeUp(prepared, field, zone, z, finishSurfaces[z], finishScratch);
   });
   const stacks = input.zones.map((zone, z) => (usable && !fresh(z) ? usable.stacks[z] : stackCoefficients(zone.buildUp, () => true, true)));
@@ -87,6 +93,16 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
     },
     placedKN: placedWeights(prepared, plan, stageStacks, zones),
   };
+}
+
+/** Whether a zone is the same on the same cells and surfaces. */
+function sameMakeUp(before: Evaluation, now: Pick<Evaluation, 'input' | 'prepared' | 'finishSurfaces'>, z: number): boolean {
+  return (
+    before.input.zones[z] === now.input.zones[z] &&
+    before.prepared.zones[z] === now.prepared.zones[z] &&
+    before.prepared.deckLevelsM === now.prepared.deckLevelsM &&
+    before.finishSurfaces[z] === now.finishSurfaces[z]
+  );
 }
 
 /** Zones that are not the same object as before. */

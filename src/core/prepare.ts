@@ -38,50 +38,89 @@ export interface PreparedDeck {
   readonly scratch: { readonly loads: Float64Array; readonly sums: Float64Array };
 }
 
+/** A deck that was prepared before, and from what. */
+export interface PreparedFrom {
+  readonly input: DeckInput;
+  readonly prepared: PreparedDeck;
+}
+
 /**
- * Prepares a deck.
+ * Prepares a deck. With the deck before it, only what is made from changed shapes is laid again: the rest stays the same objects.
  * @param input - shapes, levels, objects and stockpiles; local [m]
+ * @param before - deck before an edit [m]
  * @returns cells, shares, levels and window areas [-]
  * @throws RangeError if the grid would be too large
  * @source contract.md, section 2, Grid and Deck level
  */
-export function prepareDeck(input: DeckInput): PreparedDeck {
-  const grid = gridOver(input.deck.outer, input.cellM, input.originM);
-  const ground = layDeck(grid, input.deck);
-  const zones = input.zones.map((zone) => layRegion(ground, zone.region));
+export function prepareDeck(input: DeckInput, before?: PreparedFrom): PreparedDeck {
+  const onGround = before && sameGround(before.input, input) ? before : undefined;
+  const ground = onGround?.prepared.ground ?? layDeck(gridOver(input.deck.outer, input.cellM, input.originM), input.deck);
+  const { grid } = ground;
   const size = grid.columns * grid.rows;
+  const laidBefore = new Map(onGround?.input.zones.map(({ region }, z) => [region, onGround.prepared.zones[z]]));
+  const zones = input.zones.map(({ region }) => laidBefore.get(region) ?? layRegion(ground, region));
   const zoneCells = ownCells(zones, grid.columns, grid.rows);
-  const bays = layBays(
-    ground,
-    input.bays.map((bay) => bay.region),
-  );
-  const deckSurface = input.levels ? netSurface(input.levels, reachM(input)) : levelSurface(0);
+  const onBays = onGround && sameEach(onGround.input.bays, input.bays, (bay) => bay.region) ? onGround : undefined;
+  const regions = input.bays.map((bay) => bay.region);
+  const bays = onBays?.prepared.bays ?? layBays(ground, regions);
   const wholeGrid = { column0: 0, column1: grid.columns, row0: 0, row1: grid.rows };
-  const deckLevelsM = sampleSurface(deckSurface, grid, wholeGrid, new Float64Array(size));
+  const onLevels = before && before.input.levels === input.levels && reachM(before.input) === reachM(input) ? before : undefined;
+  const deckSurface = onLevels?.prepared.deckSurface ?? (input.levels ? netSurface(input.levels, reachM(input)) : levelSurface(0));
+  const onBoth = onGround === onLevels ? onGround : undefined;
   const reach = windowReach(grid.cellM);
-  const deckSums = windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size));
-  const windowM2 = windowAreasM2(deckSums, reach, grid.cellM);
+  const deckSums = onGround?.prepared.deckSums ?? windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size));
+  const standing = standingOn(input, { ground, bays, windowM2: () => windowAreasM2(deckSums, reach, grid.cellM) }, onBays);
+  const piecesBefore = new Map(onBays?.input.zones.map(({ region }, z) => [region, onBays.prepared.zonePieces[z]]));
   return {
     ground,
     zones,
     zoneCells,
-    zonePieces: input.zones.map((zone, z) => splitAmongBays(ground, bays, zone.region, zones[z])),
+    zonePieces: input.zones.map(({ region }, z) => piecesBefore.get(region) ?? splitAmongBays(ground, bays, region, zones[z])),
     zoneTiling: checkTiling(
       ground,
       input.zones.map((zone) => zone.region),
       zoneCells,
     ),
     bays,
-    bayTiling: checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
-    objects: input.objects.map((object) => layStanding(ground, bays, windowM2, object.pieces)),
-    stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => layStanding(ground, bays, windowM2, [pile]))),
+    bayTiling: onBays?.prepared.bayTiling ?? checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
+    ...standing,
     columns: input.columns?.length ? layColumns(ground, input.columns, laidZones(input, zones), input.objects) : null,
     deckSurface,
-    deckLevelsM,
-    outsideLevelsM2: input.levels ? outsideNetM2(ground, deckSurface) : 0,
+    deckLevelsM: onBoth?.prepared.deckLevelsM ?? sampleSurface(deckSurface, grid, wholeGrid, new Float64Array(size)),
+    outsideLevelsM2: onBoth?.prepared.outsideLevelsM2 ?? (input.levels ? outsideNetM2(ground, deckSurface) : 0),
     reach,
     deckSums,
-    scratch: { loads: new Float64Array(size), sums: new Float64Array(size) },
+    scratch: onGround?.prepared.scratch ?? { loads: new Float64Array(size), sums: new Float64Array(size) },
+  };
+}
+
+interface LaidDeck {
+  readonly ground: DeckGround;
+  readonly bays: BayCells;
+  readonly windowM2: () => Float64Array;
+}
+
+/** Objects and stockpiles; those of the deck before as they were, on the same ground and bays. */
+function standingOn(input: DeckInput, { ground, bays, windowM2 }: LaidDeck, before: PreparedFrom | undefined) {
+  const known = new Map<object, StandingLoad>();
+  before?.input.objects.forEach((object, o) => {
+    known.set(object, before.prepared.objects[o]);
+  });
+  before?.input.stages?.forEach(({ stockpiles }, s) => {
+    stockpiles.forEach((pile, p) => {
+      known.set(pile, before.prepared.stockpiles[s][p]);
+    });
+  });
+  let areasM2: Float64Array | null = null;
+  const lay = (load: object, pieces: Parameters<typeof layStanding>[3]): StandingLoad => {
+    const kept = known.get(load);
+    if (kept) return kept;
+    areasM2 ??= windowM2();
+    return layStanding(ground, bays, areasM2, pieces);
+  };
+  return {
+    objects: input.objects.map((object) => lay(object, object.pieces)),
+    stockpiles: (input.stages ?? []).map((stage) => stage.stockpiles.map((pile) => lay(pile, [pile]))),
   };
 }
 
@@ -97,20 +136,24 @@ function laidZones(input: DeckInput, laid: readonly RegionCells[]) {
  * @source none: arithmetic
  */
 export function sameShapes(before: DeckInput, now: DeckInput): boolean {
-  const same = <T>(a: readonly T[], b: readonly T[], key: (item: T) => unknown) =>
-    a.length === b.length && a.every((item, i) => key(item) === key(b[i]));
   return (
-    before.cellM === now.cellM &&
-    before.originM[0] === now.originM[0] &&
-    before.originM[1] === now.originM[1] &&
-    before.deck === now.deck &&
+    sameGround(before, now) &&
     before.levels === now.levels &&
-    same(before.bays, now.bays, (bay) => bay.region) &&
-    same(before.zones, now.zones, (zone) => zone.region) &&
-    same(before.objects, now.objects, (object) => object) &&
+    sameEach(before.bays, now.bays, (bay) => bay.region) &&
+    sameEach(before.zones, now.zones, (zone) => zone.region) &&
+    sameEach(before.objects, now.objects, (object) => object) &&
     before.columns === now.columns &&
-    same(before.stages ?? [], now.stages ?? [], (stage) => stage.stockpiles)
+    sameEach(before.stages ?? [], now.stages ?? [], (stage) => stage.stockpiles)
   );
+}
+
+function sameGround(before: DeckInput, now: DeckInput): boolean {
+  const [[x, y], [nowX, nowY]] = [before.originM, now.originM];
+  return before.cellM === now.cellM && x === nowX && y === nowY && before.deck === now.deck;
+}
+
+function sameEach<T>(a: readonly T[], b: readonly T[], key: (item: T) => unknown): boolean {
+  return a.length === b.length && a.every((item, i) => key(item) === key(b[i]));
 }
 
 /**
