@@ -338,6 +338,7 @@ describe('numbers in tables', () => {
     await page.locator('.page .derived[data-ask="wheel"]').first().waitFor();
     await derived(page, null, 'wheel');
     await page.evaluate(() => window.__loamdeck.view().pickCell(window.__loamdeck.scene().snapshot!.bayAt.indexOf(3)));
+    await page.waitForFunction(() => window.__loamdeck.scene().coreLog?.cell === window.__loamdeck.view().cell);
     await page.getByTestId('core-total').waitFor();
     await derived(page, null, 'core log');
     await page.getByRole('tab', { name: 'Bays' }).click();
