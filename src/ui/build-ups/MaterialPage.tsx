@@ -9,6 +9,7 @@ import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
 import { type Choice, choiceOf, choicesOf, groupChoices } from '../facts/build-up-facts.ts';
 import { partFill } from '../parts/Hatches.tsx';
+import { SearchField } from '../parts/SearchField.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { EntrySources } from './EntrySources.tsx';
@@ -58,14 +59,7 @@ function MaterialList({ choices, chosen, onChoose }: ListProps) {
   const groups = groupChoices(choices, search, t.part);
   return (
     <section className="bu-material-list" aria-label={materials.list}>
-      <input
-        type="search"
-        className="text-field"
-        aria-label={materials.find}
-        placeholder={materials.find}
-        value={search}
-        onChange={(event) => setSearch(event.target.value)}
-      />
+      <SearchField label={materials.find} value={search} onChange={setSearch} />
       <div className="bu-picker-list">
         {!choices.some(({ own }) => own) && <p className="small">{materials.noOwn}</p>}
         {groups.map(({ role, choices: found }) => (

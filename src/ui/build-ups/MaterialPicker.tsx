@@ -6,6 +6,7 @@ import type { SceneMaterial } from '../../model/scene-file.ts';
 import { type Choice, groupChoices } from '../facts/build-up-facts.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
+import { SearchField } from '../parts/SearchField.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 
@@ -36,15 +37,7 @@ export function MaterialPicker({ choices, first, onChoose, onClose }: Props) {
   return (
     <section className="bu-picker sheet" aria-label={picker.title} onKeyDown={onKeyDown}>
       <div className="bu-picker-head">
-        <input
-          ref={field}
-          type="search"
-          className="text-field"
-          aria-label={picker.find}
-          placeholder={picker.find}
-          value={search}
-          onChange={(event) => setSearch(event.target.value)}
-        />
+        <SearchField ref={field} label={picker.find} value={search} onChange={setSearch} />
         <button type="button" className="icon-button" aria-label={picker.close} title={picker.close} onClick={onClose}>
           <Icon name="close" />
         </button>

@@ -2,7 +2,9 @@
 
 import { useState } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
+import { holdsWords } from '../facts/search.ts';
 import { areaText } from '../format.ts';
+import { SearchField } from '../parts/SearchField.tsx';
 import { t } from '../text/text.ts';
 
 /** From so many on one searches. */
@@ -27,22 +29,12 @@ export function ZoneChoice({ snapshot: { scene, report }, not, first, title, cho
   const all = scene.zones
     .filter(({ buildup }) => buildup !== not)
     .sort((a, b) => Number(b.buildup === first) - Number(a.buildup === first));
-  const wanted = search.trim().toLowerCase();
-  const shown = all.filter(({ id, name, buildup }) => `${id} ${name ?? ''} ${names.get(buildup) ?? ''}`.toLowerCase().includes(wanted));
+  const shown = all.filter(({ id, name, buildup }) => holdsWords(`${id} ${name ?? ''} ${names.get(buildup) ?? ''}`, search));
   const toggle = (id: string, on: boolean) => onChoose(on ? [...chosen, id] : chosen.filter((one) => one !== id));
   return (
     <fieldset className="bu-zones">
       <legend className="block-title">{title}</legend>
-      {all.length > MANY && (
-        <input
-          type="search"
-          className="text-field"
-          aria-label={words.find}
-          placeholder={words.find}
-          value={search}
-          onChange={(event) => setSearch(event.target.value)}
-        />
-      )}
+      {all.length > MANY && <SearchField label={words.find} value={search} onChange={setSearch} />}
       {all.length === 0 && <p>{words.none}</p>}
       <div className="bu-zone-list">
         {shown.map(({ id, name, buildup }) => (

@@ -6,6 +6,7 @@ import type { Finding, Severity } from '../../model/finding.ts';
 import { ROLES, type Role } from '../../model/roles.ts';
 import type { SceneFile, SceneMaterial } from '../../model/scene-file.ts';
 import { type BayVerdict, bayVerdicts } from './bay-verdict.ts';
+import { holdsWords } from './search.ts';
 
 /** A material one can choose: of the scene, or of the catalogue where the scene has none of that id. */
 export interface Choice {
@@ -40,11 +41,7 @@ export interface ChoiceGroup {
 
 /** The scene's own first, then role by role, one role before the others; only those with all words of a search in name, role or short name. */
 export function groupChoices(choices: readonly Choice[], search: string, roleName: (role: Role) => string, first?: Role): ChoiceGroup[] {
-  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-  const found = choices.filter(({ material: { id, name, role } }) => {
-    const text = `${name} ${roleName(role)} ${id}`.toLowerCase();
-    return words.every((word) => text.includes(word));
-  });
+  const found = choices.filter(({ material: { id, name, role } }) => holdsWords(`${name} ${roleName(role)} ${id}`, search));
   const roles = first === undefined ? ROLES : [first, ...ROLES.filter((role) => role !== first)];
   const groups: ChoiceGroup[] = [
     { role: null, choices: found.filter(({ own }) => own) },

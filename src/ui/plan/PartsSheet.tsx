@@ -5,6 +5,8 @@ import { remainderFilled } from '../../edit/fit-areas.ts';
 import { type PlanShape, planShapes } from '../../edit/plan-shapes.ts';
 import type { Selected } from '../../model/selected.ts';
 import { PLAN_LAYERS, type PlanLayer } from '../../store/plan-draw.ts';
+import { holdsWords } from '../facts/search.ts';
+import { SearchField } from '../parts/SearchField.tsx';
 import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
 import { AxesDialog } from './AxesDialog.tsx';
@@ -27,8 +29,7 @@ export function PartsSheet() {
   const shapes = planShapes(scene).filter(
     ({ part, piece, stage: of }) => part !== 'probe' && piece === undefined && (of === undefined || of === stage),
   );
-  const wanted = filter.trim().toLowerCase();
-  const found = shapes.filter((shape) => wanted === '' || `${shape.id} ${shape.name ?? ''}`.toLowerCase().includes(wanted));
+  const found = shapes.filter(({ id, name }) => holdsWords(`${id} ${name ?? ''}`, filter));
   const groups = PLAN_LAYERS.flatMap((layer) => {
     const of = found.filter(({ part }) => part === layer);
     return of.length === 0 ? [] : [{ layer, of }];
@@ -50,17 +51,10 @@ export function PartsSheet() {
       <Gaps part="zone" title={t.draw.gaps.title} />
       <Gaps part="bay" title={t.draw.gaps.titleBays} />
       {shapes.length < 2 && <p className="small">{t.draw.parts.addFirst}</p>}
-      <input
-        type="search"
-        className="text-field pe-filter"
-        aria-label={t.draw.parts.filter}
-        placeholder={t.draw.parts.filter}
-        value={filter}
-        onChange={({ target }) => setFilter(target.value)}
-      />
+      <SearchField label={t.draw.parts.filter} value={filter} onChange={setFilter} />
       {groups.length === 0 && <p className="small">{t.draw.parts.none}</p>}
       {groups.map(({ layer, of }) => (
-        <PartGroup key={layer} layer={layer} shapes={of} open={wanted !== '' || found.length <= FEW_PARTS} />
+        <PartGroup key={layer} layer={layer} shapes={of} open={filter.trim() !== '' || found.length <= FEW_PARTS} />
       ))}
     </>
   );
