@@ -81,7 +81,7 @@ export function DeckScene({ director, overlay, bayNote, siteWords, waterWords, l
     const nowMs = performance.now();
     const tookMs = cost.begin(nowMs);
     sharpness(tookMs);
-    director.walk.pace.took(tookMs);
+    director.walk.took(tookMs);
     director.frame(nowMs);
     viewProbe.frames++;
   });

@@ -6,13 +6,18 @@ const SLOW_FRAMES = 3;
 
 export class ShadowPace {
   private slow = 0;
+  /** Frames drawn with shadows, one after the other. */
+  private shaded = 0;
 
   /**
-   * A frame was drawn. Drivers take some frames in at once and are late with the next: a quick one takes back one slow one, not all.
-   * @param tookMs - time it took
+   * A frame is about to be drawn. Drivers take some frames in at once and are late with the next: a quick one takes back one slow one, not all.
+   * The first frame with shadows also draws their map and says nothing of the next.
+   * @param tookMs - time that the frame before took
+   * @param shadows - whether this one has shadows
    */
-  took(tookMs: number): void {
-    this.slow = tookMs > SLOW_MS ? this.slow + 1 : Math.max(0, this.slow - 1);
+  begin(tookMs: number, shadows: boolean): void {
+    if (!shadows) this.again();
+    else if (this.shaded++ > 1) this.slow = tookMs > SLOW_MS ? this.slow + 1 : Math.max(0, this.slow - 1);
   }
 
   /** Frames have been too slow for some time. */
@@ -22,5 +27,6 @@ export class ShadowPace {
 
   again(): void {
     this.slow = 0;
+    this.shaded = 0;
   }
 }

@@ -42,11 +42,11 @@ interface WalkEasel {
 export class WalkScene {
   readonly foot = new FootRig();
   readonly shadow: SunShadow;
-  readonly pace = new ShadowPace();
   stands: readonly Standing[] = [];
   column: Column | null = null;
   private readonly model: DeckModel;
   private readonly view: ViewStore;
+  private readonly pace = new ShadowPace();
   private readonly backdrop: Backdrop;
   private readonly life: LifeDrawn;
   private readonly core: CoreColumn;
@@ -203,10 +203,7 @@ export class WalkScene {
    */
   frame(nowMs: number, easel: WalkEasel, size: PictureSize): boolean {
     const { walk, stillMotion } = this.view.getState();
-    if (walk === null) {
-      this.pace.again();
-      return false;
-    }
+    if (walk === null) return false;
     const more = this.foot.foot !== null && this.foot.frame(nowMs, walk.drive, easel.camera, !stillMotion);
     const rises = this.stepRise(nowMs);
     if (!walk.plain) this.cast(easel, walk.hour, walk.shadow === 'on');
@@ -217,6 +214,12 @@ export class WalkScene {
       queueMicrotask(() => this.view.getState().setWalk({ shadow: 'slow' }));
     }
     return more || rises;
+  }
+
+  /** Takes note of how long the frame before took, which begins a new one. */
+  took(tookMs: number): void {
+    const { walk } = this.view.getState();
+    this.pace.begin(tookMs, walk !== null && !walk.plain && walk.shadow === 'on');
   }
 
   private stepRise(nowMs: number): boolean {

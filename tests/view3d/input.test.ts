@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { nearestHit } from '../../src/view3d/deck-picker.ts';
 import { FrameCost } from '../../src/view3d/frame-cost.ts';
 import { type KeyPress, keyAction } from '../../src/view3d/key-action.ts';
-import { ShadowPace } from '../../src/view3d/shadow-pace.ts';
 import { Sharpness } from '../../src/view3d/sharpness.ts';
 import { type Tap, watchTaps } from '../../src/view3d/tap-watch.ts';
 
@@ -188,24 +187,5 @@ describe('the cost of a frame', () => {
     ready(637, () => expect(draw(637)).toBe(637));
     ready(650);
     expect(draw(700)).toBe(13);
-  });
-});
-
-describe('the pace of shadows', () => {
-  const tooSlow = (...tookMs: number[]) => {
-    const pace = new ShadowPace();
-    return tookMs.map((took) => {
-      pace.took(took);
-      return pace.tooSlow;
-    });
-  };
-
-  it('gives them up after three slow frames, and not for hiccups', () => {
-    expect(tooSlow(640, 640, 640)).toEqual([false, false, true]);
-    expect(tooSlow(640, 16, 16, 640, 16, 640)).not.toContain(true);
-  });
-
-  it('sees through a driver that takes two frames at once', () => {
-    expect(tooSlow(590, 575, 2, 610, 620)).toEqual([false, false, false, false, true]);
   });
 });
