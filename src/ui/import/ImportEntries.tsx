@@ -4,6 +4,7 @@ import { useId, useState } from 'react';
 import { type PartEntries, STARTER } from '../../model/drawn-parts.ts';
 import type { SceneEdge } from '../../model/scene-file.ts';
 import { fieldUnit, readField } from '../field-units.ts';
+import { FieldProblem } from '../parts/FieldProblem.tsx';
 import { t } from '../text/text.ts';
 import { useImports, useScene } from '../use-stores.ts';
 
@@ -133,13 +134,13 @@ interface FieldProps {
 /** A number that may be missing. */
 function EntryField({ label, unit, value, anySign = false, onEnter }: FieldProps) {
   const [typed, setTyped] = useState(value === null ? '' : String(value));
-  const [problem, setProblem] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
   const id = useId();
   const enter = () => {
     const read = readField(typed, unit);
     const empty = typed.trim() === '';
     const fits = read.ok && (anySign || read.value > 0);
-    setProblem(empty || fits ? '' : anySign ? t.imports.levelWrong : t.imports.entryWrong);
+    setProblem(empty || fits ? null : anySign ? t.imports.levelWrong : t.imports.entryWrong);
     onEnter(fits ? read.value : null);
   };
   return (
@@ -150,19 +151,15 @@ function EntryField({ label, unit, value, anySign = false, onEnter }: FieldProps
           type="text"
           inputMode="decimal"
           autoComplete="off"
-          aria-invalid={problem !== ''}
-          aria-describedby={problem === '' ? undefined : id}
+          aria-invalid={problem !== null}
+          aria-describedby={problem === null ? undefined : id}
           value={typed}
           onChange={({ target }) => setTyped(target.value)}
           onBlur={enter}
           onKeyDown={({ key }) => key === 'Enter' && enter()}
         />
         <span className="unit">{fieldUnit(unit)}</span>
-        {problem !== '' && (
-          <span id={id} className="field-problem" role="alert">
-            {problem}
-          </span>
-        )}
+        <FieldProblem id={id}>{problem}</FieldProblem>
       </span>
     </label>
   );

@@ -1,9 +1,10 @@
-/** A number typed by hand: decimal comma or point, taken over on Enter or when leaving; says what is wrong instead of guessing. */
+/** A number typed by hand: decimal comma or point; says what is wrong instead of guessing. */
 
-import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { NumberRead } from '../../model/parse-number.ts';
 import { fieldUnit, inField, readField } from '../field-units.ts';
 import { t } from '../text/text.ts';
+import { FieldProblem } from './FieldProblem.tsx';
+import { useTyped } from './use-typed.ts';
 
 interface Props {
   readonly label: string;
@@ -18,73 +19,33 @@ interface Props {
   readonly onClear?: () => void;
 }
 
-function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string {
+function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string | null {
   if (!read.ok) return t.number.refused(read);
-  if (read.value >= min && read.value <= max) return '';
+  if (read.value >= min && read.value <= max) return null;
   const [from, to] = [min, max].map((limit) => inField(limit, unit, Number.isInteger(limit) ? 0 : decimals));
   return t.number.outOfRange(from ?? '', to ?? '', fieldUnit(unit));
 }
 
 export function NumberField(props: Props) {
   const { label, value, unit, decimals, onCommit, onClear } = props;
-  const shown = value === null ? '' : inField(value, unit, decimals);
-  const [typed, setTyped] = useState<string | null>(null);
-  const [problem, setProblem] = useState('');
-  const id = useId();
-  // A new value from elsewhere (slider, stepper, another scene) replaces what was typed and its complaint.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: runs when the value changes, whatever it is
-  useEffect(() => {
-    setTyped(null);
-    setProblem('');
-  }, [value]);
-  const commit = () => {
-    if (typed === null) return;
-    // Left as it was shown: rounded for reading, nothing was typed.
-    if (typed === shown) {
-      setTyped(null);
-      return;
-    }
-    if (typed.trim() === '' && onClear) {
-      setTyped(null);
-      setProblem('');
-      onClear();
-      return;
-    }
-    const read = readField(typed, unit);
-    const why = complaint(read, props);
-    setProblem(why);
-    if (why !== '' || !read.ok) return;
-    setTyped(null);
-    if (read.value !== value) onCommit(read.value);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') commit();
-    if (event.key === 'Escape') {
-      setTyped(null);
-      setProblem('');
-    }
-  };
+  const { problem, problemId, input } = useTyped({
+    shown: value === null ? '' : inField(value, unit, decimals),
+    take: (typed) => {
+      if (typed.trim() === '' && onClear) {
+        onClear();
+        return null;
+      }
+      const read = readField(typed, unit);
+      const why = complaint(read, props);
+      if (why === null && read.ok && read.value !== value) onCommit(read.value);
+      return why;
+    },
+  });
   return (
     <span className="number-field">
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        aria-label={label}
-        aria-invalid={problem !== ''}
-        aria-describedby={problem === '' ? undefined : `${id}-problem`}
-        value={typed ?? shown}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={commit}
-        onKeyDown={onKeyDown}
-      />
+      <input type="text" inputMode="decimal" aria-label={label} {...input} />
       <span className="unit">{fieldUnit(unit)}</span>
-      {problem !== '' && (
-        <span className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
+      <FieldProblem id={problemId}>{problem}</FieldProblem>
     </span>
   );
 }

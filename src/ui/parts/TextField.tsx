@@ -1,45 +1,29 @@
-/** A text typed by hand, taken over on Enter or when leaving; Escape gives back what was there. */
+/** A text typed by hand. */
 
-import { type KeyboardEvent, useEffect, useState } from 'react';
+import { useTyped } from './use-typed.ts';
 
 interface Props {
   readonly label: string;
   readonly value: string;
-  /** Neither empty nor blanks alone. */
+  /** Neither empty nor blanks alone: what was there comes back. */
   readonly required?: boolean;
   readonly lines?: number;
-  readonly describedBy?: string;
   readonly onCommit: (value: string) => void;
 }
 
-export function TextField({ label, value, required = false, lines = 1, describedBy, onCommit }: Props) {
-  const [typed, setTyped] = useState<string | null>(null);
-  // A new value from elsewhere replaces what was typed.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: runs when the value changes, whatever it is
-  useEffect(() => setTyped(null), [value]);
-  const commit = () => {
-    if (typed === null) return;
-    const text = typed.trim();
-    setTyped(null);
-    if (text === value || (required && text === '')) return;
-    onCommit(text);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter' && (lines === 1 || event.ctrlKey || event.metaKey)) commit();
-    if (event.key === 'Escape') setTyped(null);
-  };
-  const field = {
-    'aria-label': label,
-    'aria-describedby': describedBy,
-    autoComplete: 'off',
-    value: typed ?? value,
-    onChange: (event: { readonly target: { readonly value: string } }) => setTyped(event.target.value),
-    onBlur: commit,
-    onKeyDown,
-  };
+export function TextField({ label, value, required = false, lines = 1, onCommit }: Props) {
+  const { input } = useTyped({
+    shown: value,
+    lines: lines > 1,
+    take: (typed) => {
+      const text = typed.trim();
+      if (text !== value && !(required && text === '')) onCommit(text);
+      return null;
+    },
+  });
   return lines === 1 ? (
-    <input type="text" className="text-field" {...field} />
+    <input type="text" className="text-field" aria-label={label} {...input} />
   ) : (
-    <textarea className="text-field" rows={lines} {...field} />
+    <textarea className="text-field" aria-label={label} rows={lines} {...input} />
   );
 }

@@ -4,6 +4,7 @@ import { useId } from 'react';
 import { valueAt, withValue } from '../../edit/part-values.ts';
 import type { EditPart } from '../../model/history.ts';
 import type { FieldSpec, NumberSpec } from '../facts/plan-fields.ts';
+import { DateField } from '../parts/DateField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { t } from '../text/text.ts';
 import { MOST_LOAD_KNM2, QuantityField } from './QuantityField.tsx';
@@ -116,7 +117,7 @@ const ISO_DATE = /^\d{4}-\d\d-\d\d$/;
 function DateInput({ label, value, onSet }: { readonly label: string; readonly value: string; readonly onSet: FieldProps['onSet'] }) {
   const set = (text: string) => onSet(text === '' ? undefined : text);
   if (value !== '' && !ISO_DATE.test(value)) return <TextField label={label} value={value} onCommit={set} />;
-  return <input type="date" className="text-field" aria-label={label} value={value} onChange={({ target }) => set(target.value)} />;
+  return <DateField label={label} value={value} onCommit={set} />;
 }
 
 /** Said, denied or not said: these are three things. */

@@ -1,10 +1,11 @@
 /** A number that may be left empty or differ between parts: read in the unit shown, asked back where it cannot be meant. */
 
-import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { LoadUnit } from '../../model/shown-units.ts';
 import { DOUBTFUL_KNM2, type OtherReading, otherReadings, readLoad } from '../facts/load-field.ts';
 import { fieldUnit, inField, readField } from '../field-units.ts';
 import { loadNumber, numberText, unitText } from '../format.ts';
+import { FieldProblem } from '../parts/FieldProblem.tsx';
+import { useTyped } from '../parts/use-typed.ts';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
@@ -34,68 +35,36 @@ interface Doubt {
 
 export function QuantityField(props: QuantityProps) {
   const { label, value, unit, onCommit } = props;
-  const [typed, setTyped] = useState<string | null>(null);
-  const [problem, setProblem] = useState('');
-  const [doubt, setDoubt] = useState<Doubt | null>(null);
-  const id = useId();
   const shownLoad = useView((state) => state.units.load);
-  // A value from elsewhere replaces what was typed and its complaint.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: runs when the value changes, whatever it is
-  useEffect(() => clear(), [value]);
-  const clear = () => {
-    setTyped(null);
-    setProblem('');
-    setDoubt(null);
-  };
-  const shown = value === undefined || value === null ? '' : shownAs(props, value);
   const give = (next: number | undefined) => {
-    clear();
     if (next !== value) onCommit(next);
   };
-  const commit = () => {
-    if (typed === null || doubt !== null) return;
-    if (typed === shown || props.takes?.(typed)) return clear();
-    if (typed.trim() === '' && props.optional) return give(undefined);
-    const judged = judge(typed, props, shownLoad);
-    if ('value' in judged) give(judged.value);
-    else if ('doubt' in judged) setDoubt(judged.doubt);
-    else setProblem(judged.problem);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') commit();
-    if (event.key === 'Escape') clear();
+  const { problem, problemId, reset, input } = useTyped<string | Doubt>({
+    shown: value === undefined || value === null ? '' : shownAs(props, value),
+    take: (typed) => {
+      if (props.takes?.(typed)) return null;
+      const judged = typed.trim() === '' && props.optional ? { value: undefined } : judge(typed, props, shownLoad);
+      if ('problem' in judged) return judged.problem;
+      give(judged.value);
+      return null;
+    },
+  });
+  const giveMeant = (meant: number) => {
+    reset();
+    give(meant);
   };
   return (
     <span className="number-field pe-quantity">
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        aria-label={label}
-        aria-invalid={problem !== '' || doubt !== null}
-        aria-describedby={problem === '' ? undefined : `${id}-problem`}
-        placeholder={value === null ? t.draw.chosen.mixed : undefined}
-        value={typed ?? shown}
-        onChange={(event) => {
-          setTyped(event.target.value);
-          setDoubt(null);
-        }}
-        onBlur={commit}
-        onKeyDown={onKeyDown}
-      />
+      <input type="text" inputMode="decimal" aria-label={label} placeholder={value === null ? t.draw.chosen.mixed : undefined} {...input} />
       {unit !== '-' && <span className="unit">{unit === 'kN/m²' ? unitText(unit) : fieldUnit(unit)}</span>}
-      {problem !== '' && (
-        <span className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
-      {doubt !== null && <LoadDoubt doubt={doubt} onGive={give} />}
+      <FieldProblem id={problemId}>
+        {problem === null || typeof problem === 'string' ? problem : <LoadDoubt doubt={problem} onGive={giveMeant} />}
+      </FieldProblem>
     </span>
   );
 }
 
-type Judged = { readonly value: number } | { readonly doubt: Doubt } | { readonly problem: string };
+type Judged = { readonly value: number } | { readonly problem: string | Doubt };
 
 /** What was typed, as a value in range, or why not. */
 function judge(typed: string, props: QuantityProps, shownLoad: LoadUnit): Judged {
@@ -105,7 +74,7 @@ function judge(typed: string, props: QuantityProps, shownLoad: LoadUnit): Judged
   const value = 'value' in read ? read.value : read.valueKNm2;
   if (value < props.min || value > props.max) return { problem: rangeText(props) };
   if (!isLoad || value <= DOUBTFUL_KNM2 || 'value' in read) return { value };
-  return { doubt: { typed: read.typed, valueKNm2: value, others: otherReadings(value, read.typed) } };
+  return { problem: { typed: read.typed, valueKNm2: value, others: otherReadings(value, read.typed) } };
 }
 
 function shownAs({ unit, decimals }: QuantityProps, value: number): string {
@@ -130,7 +99,7 @@ function LoadDoubt({ doubt, onGive }: { readonly doubt: Doubt; readonly onGive: 
   const { typed, valueKNm2, others } = doubt;
   const figures = numberText(typed, Number.isInteger(typed) ? 0 : 2);
   return (
-    <span className="field-problem pe-doubt" role="alert">
+    <span className="pe-doubt">
       {t.draw.load.doubt(`${numberText(valueKNm2, Number.isInteger(valueKNm2) ? 0 : 1)} kN/m²`)}
       {others.map((other) => (
         <button

@@ -1,6 +1,6 @@
-/** A date with its label above it, taken over on Enter or when leaving: half a date is none. */
+/** A date with its label above it. */
 
-import { type KeyboardEvent, useEffect, useState } from 'react';
+import { DateField } from '../parts/DateField.tsx';
 
 interface Props {
   readonly label: string;
@@ -9,28 +9,11 @@ interface Props {
   readonly onCommit: (value: string) => void;
 }
 
-export function DateRow({ label, value, onCommit }: Props) {
-  const [typed, setTyped] = useState(value);
-  useEffect(() => setTyped(value), [value]);
-  const commit = () => {
-    if (typed !== value) onCommit(typed);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') commit();
-    if (event.key === 'Escape') setTyped(value);
-  };
+export function DateRow(props: Props) {
   return (
     <span className="stage-field">
-      <span aria-hidden="true">{label}</span>
-      <input
-        type="date"
-        className="text-field"
-        aria-label={label}
-        value={typed}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={commit}
-        onKeyDown={onKeyDown}
-      />
+      <span aria-hidden="true">{props.label}</span>
+      <DateField {...props} />
     </span>
   );
 }
