@@ -5,7 +5,7 @@ import type { SceneDeck, SceneFile, SceneLevels, SceneStage } from '../model/sce
 import { freeId } from '../scene/free-id.ts';
 import { breaklineId, mapped, openingId, plantId, spotId } from './point-lists.ts';
 
-type Listed = Exclude<EditPart, 'scene' | 'outline' | 'levels' | 'layer' | 'rain' | 'limits'>;
+type Listed = Exclude<EditPart, 'scene' | 'outline' | 'levels' | 'layer' | 'rain' | 'limits' | 'several'>;
 
 type ListKey =
   | { readonly in: 'deck'; readonly key: keyof SceneDeck }

@@ -38,6 +38,17 @@ export function shapeOf(scene: SceneFile, selected: Selected): PlanShape | null 
 }
 
 /**
+ * The shapes of several parts, found in one walk.
+ * @param scene - the scene
+ * @param selected - the parts
+ * @returns those the scene has, in the order of the parts
+ */
+export function shapesOf(scene: SceneFile, selected: readonly Selected[]): readonly PlanShape[] {
+  const shapes = new Map(planShapes(scene).flatMap((shape) => (shape.piece === undefined ? [[`${shape.part} ${shape.id}`, shape]] : [])));
+  return selected.flatMap(({ part, id }) => shapes.get(`${part} ${id}`) ?? []);
+}
+
+/**
  * Gives a part other points. A spot level or a breakline keeps its levels where the points come without: point by point if as many, else refused by RangeError.
  * @param scene - the scene
  * @param selected - the part

@@ -30,6 +30,8 @@ export const EDIT_PARTS = [
   'limits',
   'probe',
   'variant',
+  /** Parts of different kinds. */
+  'several',
 ] as const;
 export type EditPart = (typeof EDIT_PARTS)[number];
 

@@ -3,6 +3,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Issue } from '../model/issue.ts';
 import type { PointM } from '../model/scene-file.ts';
+import type { Selected } from '../model/selected.ts';
 
 /** What can be drawn; what it becomes in the scene is told by `ui/facts/drawn-kinds.ts`. */
 export const DRAWN_KINDS = [
@@ -55,7 +56,11 @@ export type PlanLayer = (typeof PLAN_LAYERS)[number];
 export const PLAN_TABS = ['chosen', 'parts', 'bays', 'layers'] as const;
 export type PlanTab = (typeof PLAN_TABS)[number];
 
-export type PlanTool = 'choose' | 'draw' | 'split' | 'scale';
+/** `box`: chooses several, by a box drawn round them or one after the other. */
+export type PlanTool = 'choose' | 'box' | 'draw' | 'split' | 'scale';
+
+/** Points are being set. */
+export const isDrawing = (tool: PlanTool): boolean => tool !== 'choose' && tool !== 'box';
 
 /** What is wrong, or worth knowing, told beside the drawing. */
 export interface PlanProblem {
@@ -87,6 +92,14 @@ export interface PlanAim {
   readonly guide: readonly [PointM, PointM] | null;
 }
 
+/** A box being drawn round parts, by two corners of it: coordinates of the file. */
+export interface PlanBox {
+  readonly from: PointM;
+  readonly to: PointM;
+  /** What lies wholly in it. */
+  readonly inside: readonly Selected[];
+}
+
 export interface PlanVertex {
   /** Hole, building line or, where absent, the outline or line itself. */
   readonly piece?: number | 'building' | undefined;
@@ -110,6 +123,8 @@ export interface Underlay {
 export interface PlanState {
   /** Null until the plan knows its size. */
   readonly surface: Surface | null;
+  /** Of the drawing on the page; nothing until it is known. */
+  readonly sizePx: { readonly width: number; readonly height: number };
   /** File and place of the deck it was made for. */
   readonly of: string;
   readonly tool: PlanTool;
@@ -120,6 +135,7 @@ export interface PlanState {
   /** Points set so far, coordinates of the file. */
   readonly points: readonly PointM[];
   readonly aim: PlanAim | null;
+  readonly box: PlanBox | null;
   /** What was typed for parts of a kind that are still to be drawn. */
   readonly given: Readonly<Partial<Record<DrawnKind, object>>>;
   /** Point of the chosen part that is chosen itself. */
@@ -140,6 +156,7 @@ export interface PlanState {
 
 export interface PlanActions {
   setSurface(surface: Surface): void;
+  setSize(sizePx: PlanState['sizePx']): void;
   /** Another deck is shown: what was under way in the one before is put down. */
   showDeck(of: string, surface: Surface): void;
   /** Back to choosing; what was being drawn is gone. */
@@ -150,6 +167,7 @@ export interface PlanActions {
   use(tool: PlanTool): void;
   setPoints(points: readonly PointM[]): void;
   setAim(aim: PlanAim | null): void;
+  setBox(box: PlanBox | null): void;
   give(kind: DrawnKind, given: object): void;
   setVertex(vertex: PlanVertex | null): void;
   tell(problem: PlanProblem | null): void;
@@ -169,11 +187,13 @@ export function createPlanStore(): PlanStore {
   return createStore<PlanState & PlanActions>()((set, get) => ({
     ...PUT_DOWN,
     surface: null,
+    sizePx: { width: 0, height: 0 },
     of: '',
     tool: 'choose',
     kind: 'zone',
     rectangle: false,
     aim: null,
+    box: null,
     given: {},
     snapping: true,
     shared: true,
@@ -184,6 +204,7 @@ export function createPlanStore(): PlanStore {
     wide: false,
     look: { count: 0, at: 'all' },
     setSurface: (surface) => set({ surface }),
+    setSize: (sizePx) => set({ sizePx }),
     showDeck: (of, surface) => set({ ...PUT_DOWN, tool: get().takenUp ? 'draw' : 'choose', underlay: null, of, surface }),
     choose: () => set({ ...PUT_DOWN, tool: 'choose' }),
     draw: (kind, rectangle = get().rectangle) => set({ ...PUT_DOWN, tool: 'draw', kind, rectangle }),
@@ -191,6 +212,7 @@ export function createPlanStore(): PlanStore {
     use: (tool) => set({ ...PUT_DOWN, tool }),
     setPoints: (points) => set({ points, problem: null }),
     setAim: (aim) => set({ aim }),
+    setBox: (box) => set({ box }),
     give: (kind, given) => set({ given: { ...get().given, [kind]: given } }),
     setVertex: (vertex) => set({ vertex }),
     tell: (problem) => set({ problem }),

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PointList } from '../../src/edit/point-lists.ts';
-import { distanceM, hitsAt, lineLengthM, nearestPoint, nearestSide, nextOf, ringAreaM2 } from '../../src/ui/facts/plan-hit.ts';
+import { distanceM, hitsAt, lineLengthM, nearestPoint, nearestSide, nextOf, partsWithin, ringAreaM2 } from '../../src/ui/facts/plan-hit.ts';
 
 const square = (x: number, y: number, side: number) =>
   [
@@ -49,6 +49,22 @@ describe('under a pointer', () => {
     expect(nextOf(hits, [{ part: 'zone', id: 'Z1' }])?.id).toBe('A1');
     expect(nextOf(hits, [{ part: 'outline', id: 'outline' }])?.id).toBe('Z1');
     expect(nextOf([], [])).toBeNull();
+  });
+});
+
+describe('in a box', () => {
+  const within = (min: readonly [number, number], max: readonly [number, number]) =>
+    partsWithin(LISTS, { min, max }).map(({ part, id }) => `${part} ${id}`);
+
+  it('lies what has every point in it, its edge included; the deck never is one of several', () => {
+    expect(within([-1, -1], [11, 11])).toEqual(['bay A1', 'zone Z1', 'edge E1', 'outlet O1']);
+    // The bay is 5 m wide, the zone 8 m, the edge 10 m.
+    expect(within([0, 0], [5, 5])).toEqual(['bay A1', 'outlet O1']);
+    expect(within([0, 0], [4.999, 5])).toEqual(['outlet O1']);
+  });
+
+  it('does not lie what only has its hole in it', () => {
+    expect(within([5.5, 5.5], [7.5, 7.5])).toEqual([]);
   });
 });
 

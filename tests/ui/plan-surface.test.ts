@@ -1,7 +1,17 @@
 /** The plan's drawing surface: places and pixels, by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { atPixel, fitted, gridStepM, pinched, roundAlong, roundStep, toPixel, zoomed } from '../../src/ui/facts/plan-surface.ts';
+import {
+  atPixel,
+  fitted,
+  fittedBeside,
+  gridStepM,
+  pinched,
+  roundAlong,
+  roundStep,
+  toPixel,
+  zoomed,
+} from '../../src/ui/facts/plan-surface.ts';
 
 // 20 px per metre, the origin at 100 / 300
 const SURFACE = { scalePx: 20, panPx: [100, 300] } as const;
@@ -32,6 +42,22 @@ describe('places and pixels', () => {
     expect(surface.scalePx).toBe(30);
     // Its middle, 15 / 12.5, in the middle of the page.
     expect(toPixel([15, 12.5], surface)).toEqual([200, 150]);
+  });
+
+  it('keeps clear of buttons over the upper right corner, where it would come under them', () => {
+    const buttons = { width: 60, height: 100 };
+    // 10 m square into 400 × 600 less 20: 36 px per metre, from 20 to 380, and from 120 down. The buttons end at 100: nothing is in the way.
+    const upright = { width: 400, height: 600 };
+    const square = { min: [0, 0], max: [10, 10] } as const;
+    expect(fittedBeside(square, upright, 20, buttons)).toEqual(fitted(square, upright, 20));
+    // 400 × 400: from 20 down, below the buttons, which begin at 340: 320 px are left for 10 m.
+    const beside = fittedBeside(square, { width: 400, height: 400 }, 20, buttons);
+    expect(beside.scalePx).toBe(32);
+    expect(toPixel([0, 0], beside)[0]).toBe(20);
+    expect(toPixel([10, 10], beside)[0]).toBe(340);
+    // One of 5 m is 180 px wide about the middle, from 110 to 290: the buttons begin at 340.
+    const narrow = { min: [0, 0], max: [5, 10] } as const;
+    expect(fittedBeside(narrow, { width: 400, height: 400 }, 20, buttons)).toEqual(fitted(narrow, { width: 400, height: 400 }, 20));
   });
 
   it('two fingers take the plan between them along', () => {

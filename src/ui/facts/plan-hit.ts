@@ -4,7 +4,7 @@ import type { PlanPoint, PointList } from '../../edit/point-lists.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import type { PlanLayer } from '../../store/plan-draw.ts';
-import { isInside } from './place.ts';
+import { type Box, isInside } from './place.ts';
 
 /** Areas over one another: what one draws on comes first, what lies under everything last. */
 const AREA_ORDER = ['stockpile', 'object', 'set-up area', 'zone', 'bay', 'opening', 'outline'] as const;
@@ -66,6 +66,17 @@ export function hitsAt(at: PointM, lists: readonly PointList[], reachM: number):
     })
     .sort((a, b) => a.rank - b.rank)
     .map(({ list }) => list);
+}
+
+/** Parts of which every point lies in a box, edges included. The deck itself is never one of several. */
+export function partsWithin(lists: readonly PointList[], { min, max }: Box): readonly Selected[] {
+  const isWithin = ([x, y]: PlanPoint) => x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1];
+  const parts = new Map<string, Selected & { readonly isWhole: boolean }>();
+  for (const { part, id, points } of lists) {
+    const key = `${part} ${id}`;
+    parts.set(key, { part, id, isWhole: (parts.get(key)?.isWhole ?? part !== 'outline') && points.every(isWithin) });
+  }
+  return [...parts.values()].flatMap(({ part, id, isWhole }) => (isWhole ? [{ part, id }] : []));
 }
 
 /** The one to be chosen by a tap: the next one where the first is chosen already. */

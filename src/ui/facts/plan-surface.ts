@@ -47,6 +47,20 @@ export function fitted({ min, max }: Box, { width, height }: SizePx, marginPx: n
   return { scalePx, panPx: [width / 2 - middle[0] * scalePx, height / 2 + middle[1] * scalePx] };
 }
 
+/**
+ * The same, where buttons lie over the upper right corner: a box that would come under them is drawn beside them.
+ * @param box - local coordinates
+ * @param size - of the surface
+ * @param marginPx - around it
+ * @param corner - of the buttons, with the room to both edges
+ */
+export function fittedBeside(box: Box, size: SizePx, marginPx: number, corner: SizePx): Surface {
+  const plain = fitted(box, size, marginPx);
+  const [right, top] = toPixel(box.max, plain);
+  if (right <= size.width - corner.width || top >= corner.height) return plain;
+  return fitted(box, { width: Math.max(1, size.width - corner.width + marginPx), height: size.height }, marginPx);
+}
+
 /** Two fingers that were at `from` are at `to`: what was between them stays between them. */
 export function pinched(surface: Surface, from: readonly [PointM, PointM], to: readonly [PointM, PointM]): Surface {
   const lengthOf = ([a, b]: readonly [PointM, PointM]) => Math.hypot(b[0] - a[0], b[1] - a[1]);

@@ -4,6 +4,7 @@ import { type FormEvent, useState } from 'react';
 import { cutAtEdge, offsetPart, subtracted } from '../../edit/fit-areas.ts';
 import { type MergedParts, merged } from '../../edit/merge.ts';
 import { duplicated, moved, shift } from '../../edit/move-parts.ts';
+import { shapesOf } from '../../edit/plan-shapes.ts';
 import { removed } from '../../edit/references.ts';
 import { isRefused } from '../../edit/refusal.ts';
 import type { EditAct } from '../../model/history.ts';
@@ -14,7 +15,8 @@ import { readField } from '../field-units.ts';
 import { t } from '../text/text.ts';
 import { useStores } from '../use-stores.ts';
 import { usePlan, usePlanStore } from './plan-context.ts';
-import { type Made, stepOf, usePlanEdits } from './use-plan-edits.ts';
+import { useSceneFile } from './use-drawn-lists.ts';
+import { type Made, stepOf, stepOfParts, usePlanEdits } from './use-plan-edits.ts';
 
 const AREAS: ReadonlySet<string> = new Set(['zone', 'bay']);
 const CUTTABLE: ReadonlySet<string> = new Set(['zone', 'bay', 'object', 'set-up area', 'stockpile']);
@@ -26,6 +28,7 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
   const { view } = useStores();
   const plan = usePlanStore();
   const edits = usePlanEdits();
+  const scene = useSceneFile();
   const use = usePlan((state) => state.use);
   const drawHole = usePlan((state) => state.draw);
   const [open, setOpen] = useState<'offset' | 'move' | null>(null);
@@ -33,11 +36,12 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
   if (one === undefined) return null;
   const many = selected.length > 1;
   const isArea = AREAS.has(one.part);
+  const allAreas = scene !== null && shapesOf(scene, selected).every(({ form }) => form === 'area');
   const sameKind = selected.every(({ part }) => part === one.part);
   const after = (act: EditAct) => (made: Made) => {
     const { selected: next } = made;
     const refs = next === undefined ? selected : 'part' in next ? [next] : next;
-    return stepOf(act, one.part, edits.names(refs));
+    return stepOfParts(act, refs);
   };
   const merge = () => {
     let told: MergedParts | null = null;
@@ -60,7 +64,7 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
   };
   const remove = () =>
     void edits
-      .run((scene) => ({ patch: removed(scene, selected) }), stepOf('remove', one.part, edits.names(selected)))
+      .run((scene) => ({ patch: removed(scene, selected) }), stepOfParts('remove', selected))
       .then((done) => {
         if (done) view.getState().select([]);
       });
@@ -71,7 +75,7 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
       <div className="pe-actions">
         {isArea && !many && <Action says={chosen.split} onClick={() => use('split')} />}
         {isArea && many && sameKind && <Action says={chosen.merge} onClick={merge} />}
-        {isArea && many && <Action says={chosen.subtract} onClick={subtract} />}
+        {isArea && many && allAreas && <Action says={chosen.subtract} onClick={subtract} />}
         {(isArea || isDeck) && !many && (
           <Action says={t.draw.chosen.offset} pressed={open === 'offset'} onClick={() => setOpen(open === 'offset' ? null : 'offset')} />
         )}
@@ -138,10 +142,7 @@ function MoveForm({ selected }: { readonly selected: readonly Selected[] }) {
     event.preventDefault();
     const by = read();
     if (by === null) return;
-    void edits.run(
-      (scene) => ({ patch: moved(scene, selected, shift(by[0] ?? 0, by[1] ?? 0)) }),
-      stepOf('move', selected[0]?.part ?? 'scene', edits.names(selected)),
-    );
+    void edits.run((scene) => ({ patch: moved(scene, selected, shift(by[0] ?? 0, by[1] ?? 0)) }), stepOfParts('move', selected));
   };
   return (
     <form className="pe-small-form" onSubmit={go}>

@@ -1,11 +1,12 @@
 /** What is chosen: its name, what it says, its points and what can be done with it; the deck itself where nothing is. */
 
 import { partIn, withParts } from '../../edit/part-values.ts';
-import { shapeOf } from '../../edit/plan-shapes.ts';
+import { shapeOf, shapesOf } from '../../edit/plan-shapes.ts';
 import { patched, patchOf } from '../../edit/point-lists.ts';
 import { renamed } from '../../edit/references.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
+import { PLAN_LAYERS, type PlanLayer } from '../../store/plan-draw.ts';
 import { kindOfList } from '../facts/drawn-kinds.ts';
 import { innerPoint } from '../facts/place.ts';
 import { flatPoint } from '../facts/plan-drag.ts';
@@ -14,7 +15,7 @@ import { lineLengthM, ringAreaM2 } from '../facts/plan-hit.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { t } from '../text/text.ts';
-import { useView } from '../use-stores.ts';
+import { useStores, useView } from '../use-stores.ts';
 import { TEMPLATE_MARK, withChosenBuildUp } from './begin-build-up.ts';
 import { ChosenActions } from './ChosenActions.tsx';
 import { DeckFields } from './DeckFields.tsx';
@@ -28,13 +29,14 @@ import { stepOf, usePlanEdits } from './use-plan-edits.ts';
 export function ChosenSheet() {
   const scene = useSceneFile();
   const selected = useView((state) => state.selected);
+  const boxing = usePlan((state) => state.tool === 'box');
   if (scene === null) return null;
-  const known = selected.filter((one) => shapeOf(scene, one) !== null);
+  const known = shapesOf(scene, selected).map(({ part, id }): Selected => ({ part, id }));
   const [first] = known;
   if (first === undefined) {
     return (
       <>
-        <p className="small">{t.draw.chosen.noneHow}</p>
+        <p className="small">{boxing ? t.draw.box.how : t.draw.chosen.noneHow}</p>
         <DeckFields scene={scene} />
       </>
     );
@@ -74,7 +76,7 @@ function ChosenHead({ scene, selected }: Props) {
   const edits = usePlanEdits();
   const [one] = selected;
   if (one === undefined) return null;
-  const shapes = selected.flatMap((ref) => shapeOf(scene, ref) ?? []);
+  const shapes = shapesOf(scene, selected);
   const [shape] = shapes;
   if (shape === undefined) return null;
   const points = shape.points.map(flatPoint);
@@ -91,7 +93,8 @@ function ChosenHead({ scene, selected }: Props) {
     <header className="pe-chosen-head">
       <h3 className="panel-title">{selected.length === 1 ? partTitle(scene, one) : t.draw.chosen.several(selected.length)}</h3>
       <p className="small">
-        {areaM2 > 0 && t.draw.chosen.area(areaM2)}
+        {/* Bays and zones lie over one another: their areas together say nothing. */}
+        {areaM2 > 0 && shapes.every(({ part }) => part === one.part) && t.draw.chosen.area(areaM2)}
         {shapes.length === 1 && shape.form === 'line' && t.draw.chosen.length(lineLengthM(points))}
       </p>
       {selected.length === 1 && !NAMELESS.has(one.part) && (
@@ -100,10 +103,34 @@ function ChosenHead({ scene, selected }: Props) {
           <TextField label={t.draw.chosen.id} value={one.id} required onCommit={rename} />
         </div>
       )}
+      <ByKind selected={selected} />
       <button type="button" className="icon-button" aria-label={t.draw.chosen.zoom} title={t.draw.chosen.zoom} onClick={() => lookAt(at)}>
         <Icon name="only" />
       </button>
     </header>
+  );
+}
+
+/** Several parts of different kinds: which of them to keep. */
+function ByKind({ selected }: { readonly selected: readonly Selected[] }) {
+  const { view } = useStores();
+  const kinds = PLAN_LAYERS.filter((layer) => selected.some(({ part }) => part === layer));
+  if (kinds.length < 2) return null;
+  const counted = (kind: PlanLayer) => t.draw.parts.count(t.draw.layerNames[kind], selected.filter(({ part }) => part === kind).length);
+  return (
+    <fieldset className="pe-kinds">
+      <legend className="small">{t.draw.box.only}</legend>
+      {kinds.map((kind) => (
+        <button
+          key={kind}
+          type="button"
+          className="button"
+          onClick={() => view.getState().select(selected.filter(({ part }) => part === kind))}
+        >
+          {counted(kind)}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 
@@ -112,7 +139,7 @@ function Values({ scene, selected }: Props) {
   const edits = usePlanEdits();
   const [one] = selected;
   if (one === undefined) return null;
-  const kinds = new Set(selected.map((ref) => `${ref.part} ${ref.part === 'object' ? (shapeOf(scene, ref)?.kind ?? '') : ''}`));
+  const kinds = new Set(shapesOf(scene, selected).map(({ part, kind }) => `${part} ${part === 'object' ? kind : ''}`));
   if (kinds.size > 1) return null;
   const fields = fieldsOf(one.part, shapeOf(scene, one)?.kind).filter(({ path }) => selected.length === 1 || path !== 'name');
   if (fields.length === 0) return null;

@@ -14,6 +14,8 @@ import { partTitle } from './ChosenSheet.tsx';
 import { Gaps } from './Gaps.tsx';
 import { LevelsDialog } from './LevelsDialog.tsx';
 import { usePlan } from './plan-context.ts';
+import { isIn, toggledIn } from './plan-grabs.ts';
+import { useChooseInView } from './use-choose-in-view.ts';
 import { useSceneFile, useStageId } from './use-drawn-lists.ts';
 import { type Made, stepOf, usePlanEdits } from './use-plan-edits.ts';
 
@@ -52,11 +54,32 @@ export function PartsSheet() {
       <Gaps part="bay" title={t.draw.gaps.titleBays} />
       {shapes.length < 2 && <p className="small">{t.draw.parts.addFirst}</p>}
       <SearchField label={t.draw.parts.filter} value={filter} onChange={setFilter} />
+      <ChooseMany />
       {groups.length === 0 && <p className="small">{t.draw.parts.none}</p>}
       {groups.map(({ layer, of }) => (
         <PartGroup key={layer} layer={layer} shapes={of} open={filter.trim() !== '' || found.length <= FEW_PARTS} />
       ))}
     </>
+  );
+}
+
+/** What a box drawn in the plan does, without pointing at anything. */
+function ChooseMany() {
+  const { view } = useStores();
+  const chooseInView = useChooseInView();
+  const count = useView((state) => state.selected.length);
+  return (
+    <div className="pe-actions">
+      <button type="button" className="button" onClick={chooseInView}>
+        {t.draw.box.inView}
+      </button>
+      <button type="button" className="button" disabled={count === 0} onClick={() => view.getState().select([])}>
+        {t.draw.box.nothing}
+      </button>
+      <span className="small" role="status">
+        {t.draw.chosen.several(count)}
+      </span>
+    </div>
   );
 }
 
@@ -91,8 +114,7 @@ function PartGroup({ layer, shapes, open }: GroupProps) {
   const choose = (one: Selected, adds: boolean) => {
     setVertex(null);
     tell(null);
-    const kind = selected.filter(({ part }) => part === one.part);
-    view.getState().select(adds ? [...kind, one] : [one]);
+    view.getState().select(adds ? toggledIn(selected, one) : [one]);
     if (!adds) showTab('chosen');
   };
   return (
@@ -101,9 +123,19 @@ function PartGroup({ layer, shapes, open }: GroupProps) {
       <ul>
         {shapes.map((shape) => {
           const one = { part: shape.part, id: shape.id } as const;
-          const isChosen = selected.some(({ part, id }) => part === one.part && id === one.id);
+          const isChosen = isIn(selected, one);
           return (
             <li key={shape.id}>
+              {one.part !== 'outline' && (
+                <label className="check pe-part-check">
+                  <input
+                    type="checkbox"
+                    aria-label={t.draw.box.add(partTitle(scene, one))}
+                    checked={isChosen}
+                    onChange={() => choose(one, true)}
+                  />
+                </label>
+              )}
               <button
                 type="button"
                 className="pe-part"

@@ -1,12 +1,12 @@
 /** What is chosen, with the corners and sides one can take hold of; what a drag would make of it; what the pointer is over. */
 
-import { type PlanShape, planShapes, shapeOf } from '../../edit/plan-shapes.ts';
+import { type PlanShape, planShapes, shapesOf } from '../../edit/plan-shapes.ts';
 import { type PlanPoint, pointLists } from '../../edit/point-lists.ts';
 import { shapeFaults } from '../../edit/validity.ts';
 import type { Snapshot } from '../../model/engine.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
-import type { Surface } from '../../store/plan-draw.ts';
+import { isDrawing, type Surface } from '../../store/plan-draw.ts';
 import { boxOf, toLocal } from '../facts/place.ts';
 import { changedShapes, flatPoint } from '../facts/plan-drag.ts';
 import { lineLengthM, ringAreaM2 } from '../facts/plan-hit.ts';
@@ -16,7 +16,7 @@ import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 import { pixelPath } from './PlanDrawn.tsx';
 import { usePlan } from './plan-context.ts';
-import { HANDLE_SIDE_PX } from './plan-grabs.ts';
+import { HANDLE_SIDE_PX, isIn } from './plan-grabs.ts';
 import type { PlanActs, PlanDragging } from './use-plan-acts.ts';
 
 type On = (point: PlanPoint) => PointM;
@@ -32,17 +32,15 @@ const keyOf = ({ part, id, piece }: Pick<PlanShape, 'part' | 'id' | 'piece'>) =>
 export function PlanChosen({ snapshot, surface, acts: { dragging, hovered } }: Props) {
   const selected = useView((state) => state.selected);
   const tool = usePlan((state) => state.tool);
+  const box = usePlan((state) => state.box);
   const on: On = (point) => toPixel(toLocal(flatPoint(point), snapshot.originM), surface);
   const { scene } = snapshot;
   const [one] = selected;
   return (
     <g className="pe-chosen-layer">
-      {tool === 'choose' && hovered && !selected.some(({ part, id }) => part === hovered.part && id === hovered.id) && (
-        <Outlined scene={scene} one={hovered} on={on} name="pe-hovered" />
-      )}
-      {selected.map((ref) => (
-        <Outlined key={`${ref.part} ${ref.id}`} scene={scene} one={ref} on={on} name="pe-chosen" />
-      ))}
+      {!isDrawing(tool) && hovered && !isIn(selected, hovered) && <Outlined scene={scene} parts={[hovered]} on={on} name="pe-hovered" />}
+      <Outlined scene={scene} parts={selected} on={on} name="pe-chosen" />
+      {box !== null && <Outlined scene={scene} parts={box.inside} on={on} name="pe-hovered" />}
       {dragging ? (
         <Preview dragging={dragging} on={on} />
       ) : (
@@ -54,15 +52,13 @@ export function PlanChosen({ snapshot, surface, acts: { dragging, hovered } }: P
 
 interface OutlinedProps {
   readonly scene: Snapshot['scene'];
-  readonly one: Selected;
+  readonly parts: readonly Selected[];
   readonly on: On;
   readonly name: string;
 }
 
-function Outlined({ scene, one, on, name }: OutlinedProps) {
-  const shape = shapeOf(scene, one);
-  if (shape === null) return null;
-  return <ShapePath shape={shape} on={on} name={name} />;
+function Outlined({ scene, parts, on, name }: OutlinedProps) {
+  return shapesOf(scene, parts).map((shape) => <ShapePath key={keyOf(shape)} shape={shape} on={on} name={name} />);
 }
 
 function ShapePath({

@@ -2,7 +2,7 @@
 
 import { shapeFaults } from '../../edit/validity.ts';
 import type { PointM } from '../../model/scene-file.ts';
-import type { Surface } from '../../store/plan-draw.ts';
+import { isDrawing, type PlanBox, type Surface } from '../../store/plan-draw.ts';
 import { toLocal } from '../facts/place.ts';
 import { lineLengthM, ringAreaM2 } from '../facts/plan-hit.ts';
 import { type SizePx, toPixel } from '../facts/plan-surface.ts';
@@ -29,21 +29,21 @@ export const pixelPath = (points: readonly PointM[], on: (point: PointM) => Poin
         .join('L')}`;
 
 export function PlanDrawn({ originM, surface, size }: Props) {
-  const { tool, kind, points, aim, rectangle, problem } = usePlan((state) => state);
+  const { tool, kind, points, aim, box, rectangle, problem } = usePlan((state) => state);
   const on = (point: PointM) => toPixel(toLocal(point, originM), surface);
-  const isDrawing = tool !== 'choose';
+  const draws = isDrawing(tool);
   const form = formOf(tool, kind);
-  const sides = isDrawing && form === 'area' && rectangle && points[0] !== undefined && aim !== null;
+  const sides = draws && form === 'area' && rectangle && points[0] !== undefined && aim !== null;
   const shown = sides
     ? rectangleOf(points[0] as PointM, aim.at)
-    : aim !== null && isDrawing && points.length > 0
+    : aim !== null && draws && points.length > 0
       ? [...points, aim.at]
       : points;
   return (
     <g className="pe-drawn">
       {problem?.ghost && <path className="pe-ghost" data-note={problem.note === true} d={`${pixelPath(problem.ghost, on)}Z`} />}
       {problem?.at && (problem.note ? <PlaceMark at={on(problem.at)} /> : <FaultMark at={on(problem.at)} />)}
-      {isDrawing && (
+      {draws && (
         <>
           {form === 'area' && shown.length > 2 && <path className="pe-drawn-area" d={`${pixelPath(shown, on)}Z`} />}
           <path className="pe-drawn-line" d={sides ? `${pixelPath(shown, on)}Z` : pixelPath(shown, on)} />
@@ -55,10 +55,25 @@ export function PlanDrawn({ originM, surface, size }: Props) {
           {form === 'area' && !sides && <LiveFaults points={shown} on={on} />}
         </>
       )}
-      <Aim on={on} size={size} isDrawing={isDrawing} />
-      {isDrawing && aim !== null && (
+      {box !== null && <ChoosingBox box={box} on={on} />}
+      <Aim on={on} size={size} isDrawing={draws} />
+      {draws && aim !== null && (
         <LiveSizes points={points} at={aim.at} on={on} area={form === 'area' ? shown : null} sides={sides} size={size} />
       )}
+    </g>
+  );
+}
+
+/** Round what is to be chosen, with how many parts lie wholly in it. */
+function ChoosingBox({ box: { from, to, inside }, on }: { readonly box: PlanBox; readonly on: AimProps['on'] }) {
+  const [[x1, y1], [x2, y2]] = [on(from), on(to)];
+  const [left, top] = [Math.min(x1, x2), Math.min(y1, y2)];
+  return (
+    <g className="pe-box">
+      <rect x={left} y={top} width={Math.abs(x2 - x1)} height={Math.abs(y2 - y1)} />
+      <text className="pe-live" x={left + 6} y={Math.max(18, top - 7)}>
+        {t.draw.box.inside(inside.length)}
+      </text>
     </g>
   );
 }

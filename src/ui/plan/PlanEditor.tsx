@@ -3,7 +3,7 @@
 import './plan.css';
 import './drawing.css';
 import './sheets.css';
-import { PLAN_TABS, type PlanTab } from '../../store/plan-draw.ts';
+import { isDrawing, PLAN_TABS, type PlanTab } from '../../store/plan-draw.ts';
 import { Tabs } from '../parts/Tabs.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
@@ -29,7 +29,7 @@ export function PlanEditor() {
 function Plan() {
   const snapshot = useScene((state) => state.snapshot);
   const wide = usePlan((state) => state.wide);
-  const drawing = usePlan((state) => state.tool !== 'choose');
+  const drawing = usePlan((state) => isDrawing(state.tool));
   usePointing(snapshot);
   if (snapshot === null) return null;
   return (

@@ -1,12 +1,13 @@
 /** The drawing: the scene, what is chosen, what is being drawn and where it is wrong; pans and zooms by pointers and keys. */
 
-import { type KeyboardEvent, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import type { PointM } from '../../model/scene-file.ts';
-import type { Surface } from '../../store/plan-draw.ts';
+import { isDrawing, type Surface } from '../../store/plan-draw.ts';
 import { boxOf, toLocal } from '../facts/place.ts';
-import { fitted, panned, type SizePx, toPixel, zoomed } from '../facts/plan-surface.ts';
+import { fitted, fittedBeside, panned, type SizePx, toPixel, zoomed } from '../facts/plan-surface.ts';
 import { t } from '../text/text.ts';
+import { useMedia } from '../use-media.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { PlanChosen } from './PlanChosen.tsx';
 import { PlanDrawn } from './PlanDrawn.tsx';
@@ -18,11 +19,16 @@ import { PlanUnderlayLines } from './PlanUnderlayLines.tsx';
 import { ProblemNote } from './ProblemNote.tsx';
 import { usePlan, usePlanStore } from './plan-context.ts';
 import { SurfaceCorner } from './SurfaceCorner.tsx';
+import { useChooseInView } from './use-choose-in-view.ts';
 import { useNudge } from './use-nudge.ts';
-import { usePlanActs } from './use-plan-acts.ts';
+import { type PlanActs, usePlanActs } from './use-plan-acts.ts';
 import { usePointers } from './use-pointers.ts';
 
 const MARGIN_PX = 34;
+/** What the buttons for near and far take up in their corner, with the room around them. */
+const ZOOM_PX: SizePx = { width: 50, height: 100 };
+const ZOOM_TOUCH_PX: SizePx = { width: 66, height: 150 };
+const COARSE = '(pointer: coarse)';
 const PAN_PX = 48;
 const ZOOM = 1.25;
 /** A place looked at is seen with so much around it [m]. */
@@ -38,7 +44,7 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
   const acts = usePlanActs(snapshot.originM);
   const handlers = usePointers(svg, plan, acts.does);
   const size = useFitting(svg, snapshot);
-  const onKeyDown = useSurfaceKeys(snapshot, size, acts.drawing);
+  const onKeyDown = useSurfaceKeys(snapshot, size, acts);
   const [panX, panY] = surface?.panPx ?? [0, 0];
   return (
     <div className="pe-surface">
@@ -81,24 +87,23 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
   );
 }
 
-const NO_SIZE: SizePx = { width: 0, height: 0 };
-
 /** The surface knows its size, shows all at first, and goes where it is told to look. */
 function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapshot): SizePx {
   const plan = usePlanStore();
-  const [size, setSize] = useState<SizePx>(NO_SIZE);
+  const size = usePlan((state) => state.sizePx);
   const look = usePlan((state) => state.look);
   const fileName = useScene((state) => state.fileName);
-  const seen = useRef({ look: look.count, size: NO_SIZE });
+  const touch = useMedia(COARSE);
+  const seen = useRef({ look: look.count, size });
   useLayoutEffect(() => {
     const { current } = svg;
     if (current === null) return;
-    const measure = () => setSize({ width: current.clientWidth, height: current.clientHeight });
+    const measure = () => plan.getState().setSize({ width: current.clientWidth, height: current.clientHeight });
     const observer = new ResizeObserver(measure);
     observer.observe(current);
     measure();
     return () => observer.disconnect();
-  }, [svg]);
+  }, [svg, plan]);
   const isKnown = size.width > 0;
   const { originM } = snapshot;
   useEffect(() => {
@@ -108,7 +113,7 @@ function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapsh
     const deck = `${fileName} ${originM.join(' ')}`;
     if (of !== deck) {
       seen.current = { look: look.count, size };
-      showDeck(deck, whole(snapshot, size));
+      showDeck(deck, whole(snapshot, size, touch));
       return;
     }
     const asked = look.count !== seen.current.look;
@@ -120,13 +125,13 @@ function useFitting(svg: React.RefObject<SVGSVGElement | null>, snapshot: Snapsh
         setSurface(panned(surface, (size.width - before.width) / 2, (size.height - before.height) / 2));
       return;
     }
-    setSurface(asked && look.at !== 'all' ? lookingAt(look.at, originM, surface, size) : whole(snapshot, size));
-  }, [isKnown, plan, look, originM, fileName, size, snapshot]);
+    setSurface(asked && look.at !== 'all' ? lookingAt(look.at, originM, surface, size) : whole(snapshot, size, touch));
+  }, [isKnown, plan, look, originM, fileName, size, snapshot, touch]);
   return size;
 }
 
-const whole = ({ scene, originM }: Snapshot, size: SizePx): Surface =>
-  fitted(boxOf(scene.deck.outline.map((point) => toLocal(point, originM))), size, MARGIN_PX);
+const whole = ({ scene, originM }: Snapshot, size: SizePx, touch: boolean): Surface =>
+  fittedBeside(boxOf(scene.deck.outline.map((point) => toLocal(point, originM))), size, MARGIN_PX, touch ? ZOOM_TOUCH_PX : ZOOM_PX);
 
 /** In the middle, and near enough to see it. */
 function lookingAt(at: PointM, originM: PointM, surface: Surface | null, size: SizePx): Surface {
@@ -138,13 +143,20 @@ function lookingAt(at: PointM, originM: PointM, surface: Surface | null, size: S
   return panned(surface, size.width / 2 - nowX, size.height / 2 - nowY);
 }
 
-function useSurfaceKeys(snapshot: Snapshot, size: SizePx, drawing: ReturnType<typeof usePlanActs>['drawing']) {
+function useSurfaceKeys(snapshot: Snapshot, size: SizePx, { drawing, does: pointers, dragging }: PlanActs) {
   const plan = usePlanStore();
   const select = useView((state) => state.select);
   const nudge = useNudge();
+  const chooseInView = useChooseInView();
+  const touch = useMedia(COARSE);
   return (event: KeyboardEvent<SVGSVGElement>) => {
-    if (event.ctrlKey || event.metaKey) return;
-    const { surface, setSurface, tool, points, choose, setPoints, vertex, setVertex } = plan.getState();
+    if (event.ctrlKey || event.metaKey) {
+      if (event.key.toLowerCase() !== 'a') return;
+      event.preventDefault();
+      chooseInView();
+      return;
+    }
+    const { surface, setSurface, tool, points, box, choose, setPoints, vertex, setVertex } = plan.getState();
     if (surface === null) return;
     const middle: PointM = [size.width / 2, size.height / 2];
     const arrows: Readonly<Record<string, PointM>> = { ArrowLeft: [1, 0], ArrowRight: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -157,12 +169,13 @@ function useSurfaceKeys(snapshot: Snapshot, size: SizePx, drawing: ReturnType<ty
     else if (arrow) does(() => setSurface(panned(surface, arrow[0] * PAN_PX, arrow[1] * PAN_PX)));
     else if (event.key === '+' || event.key === '=') does(() => setSurface(zoomed(surface, ZOOM, middle)));
     else if (event.key === '-' || event.key === '−') does(() => setSurface(zoomed(surface, 1 / ZOOM, middle)));
-    else if (event.key === '0') does(() => setSurface(whole(snapshot, size)));
-    else if (event.key === 'Enter' && tool !== 'choose' && points.length > 0) does(drawing.finish);
-    else if (event.key === 'Backspace' && tool !== 'choose') does(drawing.back);
+    else if (event.key === '0') does(() => setSurface(whole(snapshot, size, touch)));
+    else if (event.key === 'Enter' && isDrawing(tool) && points.length > 0) does(drawing.finish);
+    else if (event.key === 'Backspace' && isDrawing(tool)) does(drawing.back);
     else if (event.key === 'Delete') does(nudge.remove);
     else if (event.key === 'Escape') {
-      if (points.length > 0) setPoints([]);
+      if (dragging !== null || box !== null) pointers.cancel();
+      else if (points.length > 0) setPoints([]);
       else if (tool !== 'choose') choose();
       else if (vertex !== null) setVertex(null);
       else select([]);

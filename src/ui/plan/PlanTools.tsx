@@ -46,6 +46,12 @@ export function PlanTools() {
   const id = useId();
   const hasStage = useStageId() !== null;
   const lookAt = usePlan((state) => state.lookAt);
+  const { use, showTab } = usePlan(useShallow(({ use, showTab }) => ({ use, showTab })));
+  // What is chosen so, and how it is done, stands on the sheet of what is chosen.
+  const box = () => {
+    use('box');
+    showTab('chosen');
+  };
   const layout = useLayout();
   // Shown whole in its new room, once that has its size.
   const widen = () => {
@@ -62,6 +68,18 @@ export function PlanTools() {
     <div className="pe-tools" role="toolbar" aria-label={t.draw.tools.label}>
       <ToolGroup>
         <Tool icon="arrow" label={t.draw.tools.choose} pressed={tool === 'choose'} onClick={choose} />
+        <button
+          type="button"
+          className="icon-button"
+          aria-pressed={tool === 'box'}
+          aria-label={t.draw.tools.box}
+          title={t.draw.tools.box}
+          onClick={box}
+        >
+          <svg className="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
+            <path d="M2.5 5V3H5M7 3h2.5M11.5 3h2v2M13.5 7.5v1M2.5 7v2.5M2.5 11.5v2h2M6.5 13.5h1.5M8 8l6 3-2.6.7L10.2 14z" />
+          </svg>
+        </button>
       </ToolGroup>
       <ToolGroup>
         <button type="button" className="button pe-draw-button" aria-pressed={tool === 'draw'} onClick={() => draw(kind)}>

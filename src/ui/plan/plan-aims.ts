@@ -1,6 +1,6 @@
 /** From pixels to places: where a pointer is, and what it catches while something is drawn or dragged. */
 
-import { shapeOf } from '../../edit/plan-shapes.ts';
+import { shapesOf } from '../../edit/plan-shapes.ts';
 import { isAt } from '../../edit/shared-vertices.ts';
 import { type SnapAsk, type SnapIndex, type SnapKind, type Snapped, snapped } from '../../edit/snap.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
@@ -72,7 +72,7 @@ export function planAims(plan: PlanStore, originM: PointM, index: () => SnapInde
       if (drag.kind === 'edge') return aimAt(at, act, { moving: [drag.edge.a, drag.edge.b] });
       if (drag.kind === 'insert') return aimAt(at, act, { from: drag.edge.a });
       if (drag.kind === 'vertex') return aimAt(at, act, { moving: [drag.from], ...(drag.before !== null && { from: drag.before }) });
-      const moving = drag.of.flatMap((one) => shapeOf(scene, one)?.points.map(flatPoint) ?? []);
+      const moving = shapesOf(scene, drag.of).flatMap(({ points }) => points.map(flatPoint));
       return aimAt([drag.anchor[0] + at[0] - drag.grab[0], drag.anchor[1] + at[1] - drag.grab[1]], act, { moving });
     },
   };

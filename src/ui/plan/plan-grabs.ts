@@ -13,7 +13,13 @@ export const isIn = (selected: readonly Selected[], one: Selected): boolean =>
   selected.some(({ part, id }) => part === one.part && id === one.id);
 
 export const toggledIn = (selected: readonly Selected[], one: Selected): readonly Selected[] =>
-  isIn(selected, one) ? selected.filter(({ part, id }) => part !== one.part || id !== one.id) : [...selected, one];
+  isIn(selected, one) ? selected.filter(({ part, id }) => part !== one.part || id !== one.id) : addedTo(selected, [one]);
+
+/** With others: the deck itself is never one of several. */
+export const addedTo = (selected: readonly Selected[], others: readonly Selected[]): readonly Selected[] => [
+  ...selected.filter((one) => one.part !== 'outline' && !isIn(others, one)),
+  ...others,
+];
 
 const refOf = ({ part, id, piece }: PointList): ListRef => ({ part, id, ...(piece === undefined ? {} : { piece }) });
 

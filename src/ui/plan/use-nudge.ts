@@ -12,7 +12,7 @@ import { dragRules } from './drag-rules.ts';
 import { CATCH_GRID_PX } from './plan-aims.ts';
 import { usePlanStore } from './plan-context.ts';
 import { removeCorner } from './remove-corner.ts';
-import { stepOf, usePlanEdits } from './use-plan-edits.ts';
+import { stepOfParts, usePlanEdits } from './use-plan-edits.ts';
 
 export function useNudge() {
   const { view } = useStores();
@@ -32,8 +32,7 @@ export function useNudge() {
       move(right: number, up: number) {
         const { surface } = plan.getState();
         const { selected } = view.getState();
-        const [first] = selected;
-        if (surface === null || first === undefined) return;
+        if (surface === null || selected.length === 0) return;
         const stepM = gridStepM(surface, CATCH_GRID_PX);
         const by: PointM = [right * stepM, up * stepM];
         void edits.run(
@@ -46,19 +45,18 @@ export function useNudge() {
               patch: dropped(scene, { kind: 'vertex', of, from: at, before: null }, [at[0] + by[0], at[1] + by[1]], dragRules(plan)),
             };
           },
-          stepOf('move', first.part, edits.names(selected)),
+          stepOfParts('move', selected),
         );
       },
       remove() {
         const { selected, select } = view.getState();
-        const [first] = selected;
-        if (first === undefined) return;
+        if (selected.length === 0) return;
         if (plan.getState().vertex !== null) {
           removeCorner(plan, view, edits);
           return;
         }
         void edits
-          .run((scene) => ({ patch: removed(scene, selected) }), stepOf('remove', first.part, edits.names(selected)))
+          .run((scene) => ({ patch: removed(scene, selected) }), stepOfParts('remove', selected))
           .then((done) => {
             if (done) select([]);
           });

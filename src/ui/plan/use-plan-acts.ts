@@ -4,19 +4,22 @@ import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { patched } from '../../edit/point-lists.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
+import { isDrawing } from '../../store/plan-draw.ts';
 import { DRAWN_AS } from '../facts/drawn-kinds.ts';
+import { boxOf } from '../facts/place.ts';
 import { type Drag, dragged, dropped } from '../facts/plan-drag.ts';
-import { hitsAt, nearestPoint, nextOf } from '../facts/plan-hit.ts';
+import { hitsAt, nearestPoint, nextOf, partsWithin } from '../facts/plan-hit.ts';
+import { t } from '../text/text.ts';
 import { type Stores, useStores } from '../use-stores.ts';
 import { dragRules } from './drag-rules.ts';
 import { type HeldDrag, liveDrag } from './live-drag.ts';
 import { type PlanAims, planAims } from './plan-aims.ts';
 import { usePlanStore } from './plan-context.ts';
-import { HANDLE_SIDE_PX, handleAt, partAt, toggledIn } from './plan-grabs.ts';
+import { addedTo, HANDLE_SIDE_PX, handleAt, partAt, toggledIn } from './plan-grabs.ts';
 import { firstFault } from './shape-problem.ts';
 import { type DrawnLists, useDrawnLists } from './use-drawn-lists.ts';
 import { type PlanDrawing, usePlanDrawing } from './use-plan-drawing.ts';
-import { type PlanEdits, type Step, stepOf, usePlanEdits } from './use-plan-edits.ts';
+import { type PlanEdits, type Step, stepOfParts, usePlanEdits } from './use-plan-edits.ts';
 import type { PointerAct, PointerDoes } from './use-pointers.ts';
 
 export interface PlanDragging {
@@ -68,7 +71,7 @@ export function usePlanActs(originM: PointM): PlanActs {
     const aims = planAims(plan, originM, () => held.current?.index ?? now.current.drawn.index);
     const work: Work = { ...stores, plan, edits, aims, now, held, setDragging, setHovered };
     const [choosing, drawingDoes] = [choosingDoes(work), drawingDoesOf(work)];
-    const one = () => (plan.getState().tool === 'choose' ? choosing : drawingDoes);
+    const one = () => (isDrawing(plan.getState().tool) ? drawingDoes : choosing);
     return {
       hover: (act) => one().hover(act),
       tap: (act) => one().tap(act),
@@ -109,6 +112,7 @@ function drawingDoesOf({ plan, aims, now, setHovered }: Work): PointerDoes {
 function choosingDoes(work: Work): PointerDoes {
   const { scene, view, plan, aims, now, held, setDragging, setHovered } = work;
   const fileOf = () => scene.getState().snapshot?.scene;
+  const box = boxChoice(work);
   const letGo = () => {
     const was = held.current;
     held.current = null;
@@ -130,23 +134,29 @@ function choosingDoes(work: Work): PointerDoes {
     },
     tap(act) {
       const at = aims.placeOf(act);
-      const corner = act.adds ? undefined : cornersAt(work, at, aims.reachOf(act))[0];
+      const corner = addsOf(work, act) ? undefined : cornersAt(work, at, aims.reachOf(act))[0];
       if (corner === undefined) chooseAt(work, at, act);
       else plan.getState().setVertex(corner);
     },
     grabs(act) {
       const at = aims.placeOf(act);
+      if (act.adds || plan.getState().tool === 'box') {
+        box.to(at, at);
+        return true;
+      }
       const reachM = aims.reachOf(act);
       const { selected } = view.getState();
       const drag =
         handleAt(at, chosenLists(work), reachM, aims.metresOf(HANDLE_SIDE_PX)) ?? partAt(at, now.current.drawn.lists, selected, reachM);
       const from = fileOf();
       if (drag === null || from === undefined) return false;
-      const step = stepOfDrag(work, drag);
+      const step = stepOfDrag(drag);
       held.current = { drag, from, index: now.current.drawn.index, step, live: liveDrag(work, from, step) };
       return true;
     },
     drag(act) {
+      const { box: open } = plan.getState();
+      if (open !== null) box.to(open.from, aims.placeOf(act));
       if (held.current === null) return;
       const { drag, from, live } = held.current;
       const aim = aims.dragging(drag, act, from);
@@ -156,12 +166,36 @@ function choosingDoes(work: Work): PointerDoes {
       live.follow(patch);
     },
     drop(act) {
+      box.choose();
       // What the parts were before still catches.
       const to = held.current && aims.dragging(held.current.drag, act, held.current.from).at;
       const was = letGo();
       if (was !== null && to !== null) void drop(work, was, to);
     },
-    cancel: () => letGo()?.live.takeBack(),
+    cancel() {
+      plan.getState().setBox(null);
+      letGo()?.live.takeBack();
+    },
+  };
+}
+
+/** A box drawn round parts adds those that lie wholly in it. */
+function boxChoice({ view, plan, now }: Work) {
+  return {
+    to: (from: PointM, to: PointM) => plan.getState().setBox({ from, to, inside: partsWithin(now.current.drawn.lists, boxOf([from, to])) }),
+    choose() {
+      const { box, setBox, setVertex, tell, tab, showTab } = plan.getState();
+      if (box === null) return;
+      setBox(null);
+      if (box.inside.length === 0) {
+        tell({ issues: [], says: t.draw.box.none, at: null, note: true });
+        return;
+      }
+      setVertex(null);
+      tell(null);
+      view.getState().select(addedTo(view.getState().selected, box.inside));
+      if (tab === 'parts') showTab('chosen');
+    },
   };
 }
 
@@ -172,19 +206,25 @@ function chosenLists({ view, now }: Work) {
   return now.current.drawn.lists.filter(({ part, id }) => part === one.part && id === one.id);
 }
 
+const addsOf = ({ plan }: Work, { adds }: PointerAct): boolean => adds || plan.getState().tool === 'box';
+
 const cornersAt = (work: Work, at: PointM, reachM: number) =>
   chosenLists(work).flatMap(({ piece, points, form }) => {
     const index = form === 'point' ? null : nearestPoint(at, points, reachM);
     return index === null ? [] : [{ piece, index }];
   });
 
-function chooseAt({ view, plan, now, aims }: Work, at: PointM, act: PointerAct): void {
+function chooseAt(work: Work, at: PointM, act: PointerAct): void {
+  const { view, plan, now, aims } = work;
   const { selected, select } = view.getState();
   const hits = hitsAt(at, now.current.drawn.lists, aims.reachOf(act));
   plan.getState().setVertex(null);
   plan.getState().tell(null);
-  if (act.adds) {
-    const [hit] = hits.filter(({ part }) => selected.length === 0 || part === selected[0]?.part);
+  if (addsOf(work, act)) {
+    // Of what lies over one another, first what is of a kind with those chosen.
+    const others = hits.filter(({ part }) => part !== 'outline');
+    const hit = others.find((one) => selected.some(({ part }) => part === one.part)) ?? others[0];
+    if (hit === undefined && !act.adds) select([]);
     if (hit !== undefined) select(toggledIn(selected, { part: hit.part, id: hit.id }));
     return;
   }
@@ -193,9 +233,11 @@ function chooseAt({ view, plan, now, aims }: Work, at: PointM, act: PointerAct):
   if (hit !== null && plan.getState().tab === 'parts') plan.getState().showTab('chosen');
 }
 
-function stepOfDrag({ edits }: Work, drag: Drag): Step {
-  const refs: readonly Selected[] = drag.kind === 'parts' ? drag.of : [{ part: drag.of.part, id: drag.of.id }];
-  return stepOf(drag.kind === 'insert' ? 'change' : 'move', refs[0]?.part ?? 'scene', edits.names(refs));
+function stepOfDrag(drag: Drag): Step {
+  return stepOfParts(
+    drag.kind === 'insert' ? 'change' : 'move',
+    drag.kind === 'parts' ? drag.of : [{ part: drag.of.part, id: drag.of.id }],
+  );
 }
 
 /** Checked first by the routine of files, so that a crossing is shown where it is; what cannot be leaves all as it was. */

@@ -31,6 +31,17 @@ export interface PlanEdits {
 
 export const stepOf = (act: EditAct, part: EditPart, names: readonly string[]): Step => ({ act, part, names });
 
+/** The same of one part or several, of one kind or of many. */
+export function stepOfParts(act: EditAct, refs: readonly Selected[]): Step {
+  const kinds = new Set(refs.map(({ part }) => part));
+  const [kind = 'scene'] = kinds;
+  return stepOf(
+    act,
+    kinds.size > 1 ? 'several' : kind,
+    refs.map(({ id }) => id),
+  );
+}
+
 export function usePlanEdits(): PlanEdits {
   const stores = useStores();
   const plan = usePlanStore();

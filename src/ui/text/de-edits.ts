@@ -31,6 +31,7 @@ const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = 
   limits: ['Grenzwerte', 'Grenzwerte'],
   probe: ['Messung', 'Messungen'],
   variant: ['Variante', 'Varianten'],
+  several: ['Teil', 'Teile'],
 };
 
 const ACTS: Readonly<Record<EditAct, string>> = {

@@ -89,7 +89,7 @@ const metres = (lengthM: number) => quantityText(lengthM, 'm');
 
 export const draw: Texts['draw'] = {
   label:
-    'Plan der Decke. Pfeiltasten verschieben ihn, Plus und Minus zoomen, 0 zeigt alles. Teile lassen sich auch in der Liste wählen, ihre Punkte in der Tabelle eingeben.',
+    'Plan der Decke. Pfeiltasten verschieben ihn, Plus und Minus zoomen, 0 zeigt alles, Strg und A wählt alle Teile im Ausschnitt. Teile lassen sich auch in der Liste wählen, ihre Punkte in der Tabelle eingeben.',
   kinds: KINDS,
   groups: GROUPS,
   layerNames: LAYERS,
@@ -104,6 +104,7 @@ export const draw: Texts['draw'] = {
   tools: {
     label: 'Werkzeuge des Plans',
     choose: 'Wählen und verschieben',
+    box: 'Mehrere mit einem Rahmen wählen',
     draw: 'Zeichnen',
     kind: 'Was gezeichnet wird',
     byPoints: 'Punkt für Punkt',
@@ -155,6 +156,15 @@ export const draw: Texts['draw'] = {
     set: 'Punkt setzen',
     notRead: 'Das ist keine Zahl. Gelesen werden Ziffern mit einem Dezimalkomma oder Dezimalpunkt.',
   },
+  box: {
+    how: 'Einen Rahmen ziehen: was ganz darin liegt, wird hinzugewählt. Klick oder Tippen nimmt ein Teil hinzu oder wieder heraus, auf leerer Fläche alle. „Wählen und verschieben“ bewegt sie danach gemeinsam.',
+    inside: (count) => many(count, 'Teil darin', 'Teile darin'),
+    none: 'Kein Teil liegt ganz im Rahmen. Ausgeblendete und gesperrte Ebenen bleiben außen vor.',
+    only: 'Nur behalten',
+    inView: 'Alle im Ausschnitt wählen',
+    nothing: 'Keines wählen',
+    add: (part) => `${part}: eines von mehreren gewählten`,
+  },
   problem: {
     title: 'So geht es nicht',
     show: 'Stelle zeigen',
@@ -162,7 +172,8 @@ export const draw: Texts['draw'] = {
   },
   chosen: {
     none: 'Nichts gewählt',
-    noneHow: 'Ein Teil im Plan anklicken oder antippen, oder in der Liste der Teile wählen. Umschalt und Klick nimmt ein weiteres hinzu.',
+    noneHow:
+      'Ein Teil im Plan anklicken oder antippen, oder in der Liste der Teile wählen. Umschalt und Klick nimmt ein weiteres hinzu, Umschalt und Ziehen alle in einem Rahmen.',
     several: (count) => many(count, 'Teil gewählt', 'Teile gewählt'),
     mixed: 'verschieden',
     id: 'Name in der Datei',

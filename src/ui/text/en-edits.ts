@@ -30,6 +30,7 @@ const PARTS: Readonly<Record<EditPart, readonly [one: string, more: string]>> = 
   limits: ['limits', 'limits'],
   probe: ['probe', 'probes'],
   variant: ['variant', 'variants'],
+  several: ['part', 'parts'],
 };
 
 const ACTS: Readonly<Record<EditAct, string>> = {

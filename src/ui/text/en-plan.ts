@@ -89,7 +89,7 @@ const metres = (lengthM: number) => quantityText(lengthM, 'm');
 
 export const draw = {
   label:
-    'Plan of the deck. Arrow keys move it, plus and minus zoom, 0 shows all. Parts are also chosen in the list, and their points typed in the table.',
+    'Plan of the deck. Arrow keys move it, plus and minus zoom, 0 shows all, Control and A chooses all parts in view. Parts are also chosen in the list, and their points typed in the table.',
   kinds: KINDS,
   groups: GROUPS,
   layerNames: LAYERS,
@@ -105,6 +105,7 @@ export const draw = {
   tools: {
     label: 'Tools of the plan',
     choose: 'Choose and move',
+    box: 'Choose several by a box',
     draw: 'Draw',
     kind: 'What to draw',
     byPoints: 'Point by point',
@@ -157,6 +158,15 @@ export const draw = {
     /** Why a field was not read. */
     notRead: 'That is not a number. Digits with one decimal comma or point are read.',
   },
+  box: {
+    how: 'Draw a box: what lies wholly in it is chosen too. A click or tap adds one part or takes it out again, on empty ground all. “Choose and move” then moves them together.',
+    inside: (count: number) => many(count, 'part inside', 'parts inside'),
+    none: 'No part lies wholly in the box. Hidden and locked layers are left out.',
+    only: 'Keep only',
+    inView: 'Choose all in view',
+    nothing: 'Choose none',
+    add: (part: string) => `${part}: one of several chosen`,
+  },
   problem: {
     title: 'Not possible like this',
     show: 'Show the place',
@@ -164,7 +174,8 @@ export const draw = {
   },
   chosen: {
     none: 'Nothing chosen',
-    noneHow: 'Click or tap a part in the plan, or choose it in the list of parts. Shift and click adds another one.',
+    noneHow:
+      'Click or tap a part in the plan, or choose it in the list of parts. Shift and click adds another one, Shift and drag all in a box.',
     several: (count: number) => many(count, 'part chosen', 'parts chosen'),
     mixed: 'differ',
     id: 'Name in the file',
