@@ -16,6 +16,8 @@ interface Step<State> {
 export class History<State> {
   private past: readonly Step<State>[] = [];
   private future: readonly Step<State>[] = [];
+  /** What could be done again before the last step: forgotten by it, but not where its gesture comes to nothing. */
+  private undone: readonly Step<State>[] = [];
   private saved: State | null;
   private now: State;
   private readonly isSame: (one: State, other: State) => boolean;
@@ -31,14 +33,17 @@ export class History<State> {
     const last = this.past.at(-1);
     const grows = last !== undefined && gesture !== null && last.gesture === gesture && isOfSame(last.edit, edit);
     const step = grows ? { ...last, edit: joined(last.edit, edit), after } : { edit, before: this.now, after, gesture };
+    const undone = grows ? this.undone : this.future;
     const kept = grows ? this.past.slice(0, -1) : this.past;
-    this.future = [];
     if (changesNothing(step.edit) || this.isSame(step.before, step.after)) {
       this.past = kept;
+      this.future = undone;
       this.now = step.before;
       return;
     }
     this.past = [...kept, step].slice(-MOST_STEPS);
+    this.future = [];
+    this.undone = undone;
     this.now = after;
   }
 

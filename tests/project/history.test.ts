@@ -65,6 +65,39 @@ describe('undo and redo', () => {
     expect(mm()).toBe(170);
   });
 
+  it('keep what was undone where a drag comes back to where it began, and lose it where it does not', () => {
+    const { session, mm } = opened();
+    for (const thicknessMm of [150, 200]) session.setThickness('soil-100', 0, thicknessMm);
+    session.travel('undo');
+    session.travel('undo');
+    for (const thicknessMm of [120, 140]) session.setThickness('soil-100', 0, thicknessMm, 7);
+    expect(session.history().redo).toBeNull();
+    session.setThickness('soil-100', 0, 100, 7);
+    expect(session.history()).toMatchObject({ undo: null, redo: { fromMm: 100, toMm: 150 }, changed: false });
+    session.travel('redo');
+    session.travel('redo');
+    expect(mm()).toBe(200);
+    session.travel('undo');
+    for (const thicknessMm of [160, 150, 170]) session.setThickness('soil-100', 0, thicknessMm, 8);
+    expect(session.history()).toMatchObject({ undo: { fromMm: 150, toMm: 170 }, redo: null });
+  });
+
+  it('keep what was undone where parts were dragged and the drag was taken back', () => {
+    const { session } = opened();
+    const move = (x: number, gesture: number) => {
+      const zones = [{ ...session.opened().scene.zones[0], outline: rect(x, 0, x + 4, 3) }];
+      session.edit({ zones }, { kind: 'parts', act: 'move', part: 'zone', names: ['A'] }, gesture);
+    };
+    move(1, 1);
+    session.travel('undo');
+    move(0.5, 2);
+    expect(session.history().redo).toBeNull();
+    move(0, 2);
+    expect(session.history()).toMatchObject({ undo: null, redo: { act: 'move' }, changed: false });
+    session.travel('redo');
+    expect(session.opened().scene.zones[0].outline[0]).toEqual([1, 0]);
+  });
+
   it('do not count a refused change', () => {
     const { session } = opened();
     expect(session.setThickness('soil-100', 0, -1).project).toBeNull();
