@@ -105,8 +105,10 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/e2e/**/*.test.ts'],
           globalSetup: ['tests/tools/e2e-setup.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          // A machine that is busy with other things too is slow, not wrong.
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          expect: { poll: { timeout: 60_000 } },
           // After the unit tests; while one file waits, another draws.
           isolate: false,
           maxWorkers: 2,

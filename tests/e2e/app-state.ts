@@ -22,7 +22,7 @@ declare global {
 
 /** Waits until a scene is open and drawn. */
 export async function untilReady(page: Page): Promise<void> {
-  await page.waitForFunction(() => window.__loamdeck?.ready === true, null, { timeout: 30_000 });
+  await page.waitForFunction(() => window.__loamdeck?.ready === true);
   await untilIdle(page);
 }
 
@@ -34,7 +34,7 @@ export async function untilIdle(page: Page): Promise<void> {
     await scene()
       .sources()
       .catch(() => null);
-    const deadline = performance.now() + 30_000;
+    const deadline = performance.now() + 60_000;
     let [frames, still, sinceMs] = [-1, 0, 0];
     // A frame that is asked for is drawn at the browser's next. On fine screens the picture gets its full sharpness after 200 ms of rest.
     const restMs = devicePixelRatio > 1 ? 250 : 120;
@@ -46,7 +46,7 @@ export async function untilIdle(page: Page): Promise<void> {
     }
     return true;
   });
-  if (!idle) throw new Error('untilIdle: frames are still drawn after 30 s');
+  if (!idle) throw new Error('untilIdle: frames are still drawn after 60 s');
 }
 
 /** Frames that are drawn by themselves once all is drawn; a good page draws none. */
@@ -68,14 +68,10 @@ export async function untilLaid(page: Page): Promise<void> {
 
 /** Waits for the cell map that the view asks for. */
 export async function untilMapped(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => {
-      const { map, stage } = window.__loamdeck.view();
-      const shown = window.__loamdeck.scene().cellMap;
-      return map === null ? shown === null : shown?.kind === map && shown.stage === stage;
-    },
-    null,
-    { timeout: 30_000 },
-  );
+  await page.waitForFunction(() => {
+    const { map, stage } = window.__loamdeck.view();
+    const shown = window.__loamdeck.scene().cellMap;
+    return map === null ? shown === null : shown?.kind === map && shown.stage === stage;
+  });
   await untilIdle(page);
 }

@@ -9,7 +9,7 @@ import { type OpenedPage, openPage } from './open-page.ts';
 import { workerBrowser } from './worker-browser.ts';
 
 /** An edit waits for the worker. */
-const until = <T>(of: () => T) => expect.poll(of, { timeout: 15_000 });
+const until = <T>(of: () => T) => expect.poll(of);
 
 let browser: Browser;
 beforeAll(async () => {
@@ -28,7 +28,6 @@ describe.each([
   beforeAll(async () => {
     opened = await openPage(browser, `${inject('base')}?scene=courtyard&show=edit-build-ups`, { ...options, reducedMotion: true });
     page = opened.page;
-    page.setDefaultTimeout(15_000);
     await untilReady(page);
   });
   afterAll(() => opened?.close());

@@ -24,7 +24,6 @@ beforeAll(async () => {
   browser = await workerBrowser();
   opened = await openPage(browser, inject('base'), { reducedMotion: true });
   ({ page, context } = opened);
-  page.setDefaultTimeout(15_000);
   await untilReady(page);
 });
 afterAll(async () => {

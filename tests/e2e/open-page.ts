@@ -25,6 +25,9 @@ export interface OpenedPage {
   close(): Promise<void>;
 }
 
+/** What has not come by then will not come, on a busy machine either. */
+const PATIENCE_MS = 60_000;
+
 /** True for an address that leaves the host of `base`. */
 export function isForeign(address: string, base: string): boolean {
   const url = new URL(address);
@@ -40,6 +43,7 @@ export async function openPage(browser: Browser, url: string, options: PageOptio
     isMobile: touch,
     reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   const problems: string[] = [];
   const noteForeign = (address: string) => {

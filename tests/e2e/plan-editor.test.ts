@@ -259,7 +259,7 @@ describe('by finger on a tablet', () => {
     for (const apart of [50, 60, 70, 80]) await cdp.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: fingers(apart) });
     await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     // From 80 to 160 px apart: twice as near.
-    await expect.poll(async () => (await width()) / before, { timeout: 3000 }).toBeGreaterThan(1.8);
+    await expect.poll(async () => (await width()) / before).toBeGreaterThan(1.8);
     const small = await on
       .locator('.plan-editor button, .plan-editor select')
       .evaluateAll((all) =>

@@ -73,14 +73,11 @@ it('a new version waits until every tab of the old one is closed', async () => {
   await other.close();
   const next = await context.newPage();
   await expect
-    .poll(
-      async () => {
-        await next.goto('about:blank');
-        await next.goto(`${home}?scene=terrace`);
-        return versionOf(next);
-      },
-      { timeout: 20_000 },
-    )
+    .poll(async () => {
+      await next.goto('about:blank');
+      await next.goto(`${home}?scene=terrace`);
+      return versionOf(next);
+    })
     .toBe('two');
   await untilReady(next);
   await expect.poll(() => next.evaluate(() => caches.keys())).toEqual(['loamdeck-two']);
@@ -108,7 +105,7 @@ it('cleared storage is told as nothing kept, and the next change is kept again',
     );
   await typeThickness(page, 77);
   // A change is kept within two seconds.
-  await expect.poll(() => copies(page), { timeout: 10_000 }).toBeGreaterThan(0);
+  await expect.poll(() => copies(page)).toBeGreaterThan(0);
   const cdp = await context.newCDPSession(page);
   await cdp.send('Storage.clearDataForOrigin', { origin: new URL(home).origin, storageTypes: 'all' });
   // The open scene is untouched.
@@ -121,7 +118,7 @@ it('cleared storage is told as nothing kept, and the next change is kept again',
   await next.getByText('No earlier states are kept on this device.').waitFor();
   await next.keyboard.press('Escape');
   await typeThickness(next, 78);
-  await expect.poll(() => copies(next), { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => copies(next)).toBe(1);
   expect(opened.problems).toEqual([]);
   await opened.close();
 });

@@ -134,7 +134,7 @@ describe('with motion', () => {
       const { view, scene, probe } = window.__loamdeck;
       view().blockOutlet('O1');
       const drawn: number[] = [];
-      const deadline = performance.now() + 10_000;
+      const deadline = performance.now() + 40_000;
       let highestM = Infinity;
       while ((drawn.at(-1) ?? 0) < highestM - 1e-9 && performance.now() < deadline) {
         await new Promise(requestAnimationFrame);

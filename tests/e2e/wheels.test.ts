@@ -238,7 +238,7 @@ it('drives along and stops at the end', async () => {
     return travelM;
   });
   await page.getByRole('button', { name: 'Drive' }).click();
-  await page.waitForFunction((at) => window.__loamdeck.view().run!.frontM === at, end, { timeout: 20_000 });
+  await page.waitForFunction((at) => window.__loamdeck.view().run!.frontM === at, end);
   expect(await page.evaluate(() => window.__loamdeck.view().driving)).toBe(false);
   expect(moving.problems).toEqual([]);
   await moving.close();
