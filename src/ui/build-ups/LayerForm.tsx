@@ -17,8 +17,8 @@ import { type Choice, choiceOf } from '../facts/build-up-facts.ts';
 import { ThicknessField } from '../log/ThicknessField.tsx';
 import { useThickness } from '../log/use-thickness.ts';
 import { partFill } from '../parts/Hatches.tsx';
-import { Icon } from '../parts/Icon.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
+import { MoveButtons } from '../parts/MoveButtons.tsx';
+import { NumberRow } from '../parts/NumberRow.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { MaterialPicker } from './MaterialPicker.tsx';
@@ -32,6 +32,9 @@ interface Props {
   readonly edits: BuildUpEdits;
   readonly onMaterial: (id: string) => void;
 }
+
+/** Far above any build-up [mm]. */
+const THICKEST_MM = 5000;
 
 type Asked = 'swap' | 'above' | 'below' | null;
 
@@ -101,14 +104,7 @@ function Tools({ buildUp, index, edits, asked, onAsk }: ToolsProps) {
   );
   return (
     <div className="bu-tools">
-      <button type="button" className="button" onClick={() => edits.step(index, 'up')}>
-        <Icon name="up" />
-        {words.up}
-      </button>
-      <button type="button" className="button" onClick={() => edits.step(index, 'down')}>
-        <Icon name="down" />
-        {words.down}
-      </button>
+      <MoveButtons labels={words} first={index === layers.length - 1} last={index === 0} onMove={(way) => edits.step(index, way)} />
       {asking('above', words.above)}
       {asking('below', words.below)}
       {asking('swap', words.swap)}
@@ -130,6 +126,7 @@ function LayerThickness({ buildUp, index, edits }: PartProps) {
   const range = rangeMm && { ...rangeMm, nominal: layer.thicknessMm };
   const setRange = (change: Partial<NonNullable<typeof rangeMm>>) =>
     range && void edits.layers((given) => setThicknessOf(given, index, { ...range, ...change }), 'change', layer.name);
+  const row = { className: 'bu-field', unit: 'mm', decimals: 0 };
   return (
     <div className="bu-thickness">
       <div className="bu-field">
@@ -138,30 +135,15 @@ function LayerThickness({ buildUp, index, edits }: PartProps) {
       </div>
       {range !== null && (
         <>
-          <div className="bu-field">
-            <span>{words.least}</span>
-            <NumberField
-              label={words.least}
-              value={range.min}
-              unit="mm"
-              decimals={0}
-              min={0}
-              max={range.nominal}
-              onCommit={(min) => setRange({ min })}
-            />
-          </div>
-          <div className="bu-field">
-            <span>{words.greatest}</span>
-            <NumberField
-              label={words.greatest}
-              value={range.max}
-              unit="mm"
-              decimals={0}
-              min={range.nominal}
-              max={5000}
-              onCommit={(max) => setRange({ max })}
-            />
-          </div>
+          <NumberRow {...row} label={words.least} value={range.min} min={0} max={range.nominal} onCommit={(min) => setRange({ min })} />
+          <NumberRow
+            {...row}
+            label={words.greatest}
+            value={range.max}
+            min={range.nominal}
+            max={THICKEST_MM}
+            onCommit={(max) => setRange({ max })}
+          />
         </>
       )}
     </div>

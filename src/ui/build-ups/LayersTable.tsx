@@ -6,7 +6,7 @@ import { loadNumber, numberText, thicknessOf } from '../format.ts';
 import { ThicknessField } from '../log/ThicknessField.tsx';
 import { useThickness } from '../log/use-thickness.ts';
 import { partFill } from '../parts/Hatches.tsx';
-import { Icon } from '../parts/Icon.tsx';
+import { MoveButtons } from '../parts/MoveButtons.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
@@ -47,6 +47,7 @@ export function LayersTable({ buildUp, layer, onLayer, edits }: Props) {
                 index={index}
                 layer={one}
                 loads={[dryKNm2, saturatedKNm2]}
+                count={rows.length}
                 chosen={index === layer}
                 onChoose={() => onLayer(index)}
                 edits={edits}
@@ -84,12 +85,13 @@ interface RowProps {
   readonly layer: BuildUpView['layers'][number];
   /** Dry and saturated, as shown. */
   readonly loads: readonly [number, number];
+  readonly count: number;
   readonly chosen: boolean;
   readonly onChoose: () => void;
   readonly edits: BuildUpEdits;
 }
 
-function LayerRow({ buildUp, index, layer, loads: [dryKNm2, saturatedKNm2], chosen, onChoose, edits }: RowProps) {
+function LayerRow({ buildUp, index, layer, loads: [dryKNm2, saturatedKNm2], count, chosen, onChoose, edits }: RowProps) {
   const thickness = useThickness({ buildUp, index, layer });
   const { table } = t.buildUps;
   const { name, role, load, adjustable, thicknessMm } = layer;
@@ -101,24 +103,13 @@ function LayerRow({ buildUp, index, layer, loads: [dryKNm2, saturatedKNm2], chos
           <button type="button" className="row-button" aria-pressed={chosen} onClick={onChoose}>
             {name}
           </button>
-          <button
-            type="button"
-            className="icon-button"
-            aria-label={table.up(name)}
-            title={table.up(name)}
-            onClick={() => edits.step(index, 'up')}
-          >
-            <Icon name="up" />
-          </button>
-          <button
-            type="button"
-            className="icon-button"
-            aria-label={table.down(name)}
-            title={table.down(name)}
-            onClick={() => edits.step(index, 'down')}
-          >
-            <Icon name="down" />
-          </button>
+          <MoveButtons
+            short
+            labels={{ up: table.up(name), down: table.down(name) }}
+            first={index === count - 1}
+            last={index === 0}
+            onMove={(way) => edits.step(index, way)}
+          />
         </span>
       </th>
       <td>{adjustable ? <ThicknessField label={t.thickness.field(name)} thickness={thickness} /> : thicknessOf(thicknessMm)}</td>

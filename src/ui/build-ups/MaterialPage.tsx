@@ -8,12 +8,11 @@ import type { Role } from '../../model/roles.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
 import { type Choice, choiceOf, choicesOf, groupChoices } from '../facts/build-up-facts.ts';
-import { partFill } from '../parts/Hatches.tsx';
 import { SearchField } from '../parts/SearchField.tsx';
-import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
 import { EntrySources } from './EntrySources.tsx';
 import { MaterialForm } from './MaterialForm.tsx';
+import { MaterialGroups } from './MaterialGroups.tsx';
 import { materialLine } from './MaterialPicker.tsx';
 import { MaterialUsesLine } from './MaterialUsesLine.tsx';
 
@@ -62,24 +61,14 @@ function MaterialList({ choices, chosen, onChoose }: ListProps) {
       <SearchField label={materials.find} value={search} onChange={setSearch} />
       <div className="bu-picker-list">
         {!choices.some(({ own }) => own) && <p className="small">{materials.noOwn}</p>}
-        {groups.map(({ role, choices: found }) => (
-          <section key={role ?? ''}>
-            <h4 className="bu-picker-role">
-              {role !== null && <Swatch fill={partFill(role)} />}
-              {role === null ? materials.own : t.part(role)}
-            </h4>
-            <ul>
-              {found.map(({ material: { id, name }, own, source }) => (
-                <li key={id}>
-                  <button type="button" className="bu-choice" aria-pressed={id === chosen} onClick={() => onChoose(id)}>
-                    {name}
-                    {own && source === '' && <span className="bu-no-source">{materials.noSource}</span>}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </section>
-        ))}
+        <MaterialGroups groups={groups} chosen={chosen} onChoose={({ material }) => onChoose(material.id)}>
+          {({ material, own, source }) => (
+            <>
+              {material.name}
+              {own && source === '' && <span className="bu-no-source">{materials.noSource}</span>}
+            </>
+          )}
+        </MaterialGroups>
       </div>
     </section>
   );

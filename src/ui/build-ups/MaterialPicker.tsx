@@ -4,11 +4,10 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { Role } from '../../model/roles.ts';
 import type { SceneMaterial } from '../../model/scene-file.ts';
 import { type Choice, groupChoices } from '../facts/build-up-facts.ts';
-import { partFill } from '../parts/Hatches.tsx';
 import { Icon } from '../parts/Icon.tsx';
 import { SearchField } from '../parts/SearchField.tsx';
-import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
+import { MaterialGroups } from './MaterialGroups.tsx';
 
 interface Props {
   readonly choices: readonly Choice[];
@@ -44,25 +43,15 @@ export function MaterialPicker({ choices, first, onChoose, onClose }: Props) {
       </div>
       <div className="bu-picker-list">
         {groups.length === 0 && <p>{picker.none}</p>}
-        {groups.map(({ role, choices: found }) => (
-          <section key={role ?? ''}>
-            <h4 className="bu-picker-role">
-              {role !== null && <Swatch fill={partFill(role)} />}
-              {role === null ? picker.own : t.part(role)}
-            </h4>
-            <ul>
-              {found.map((choice) => (
-                <li key={choice.material.id}>
-                  <button type="button" className="bu-choice" onClick={() => onChoose(choice)}>
-                    <strong>{choice.material.name}</strong>
-                    <span className="small block">{materialLine(choice.material)}</span>
-                    <span className="small block">{choice.source === '' ? picker.noSource : choice.source}</span>
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </section>
-        ))}
+        <MaterialGroups groups={groups} onChoose={onChoose}>
+          {({ material, source }) => (
+            <>
+              <strong>{material.name}</strong>
+              <span className="small block">{materialLine(material)}</span>
+              <span className="small block">{source === '' ? picker.noSource : source}</span>
+            </>
+          )}
+        </MaterialGroups>
       </div>
     </section>
   );

@@ -3,7 +3,7 @@
 import type { CatalogueView } from '../../model/catalogue-view.ts';
 import type { BuildUpView, Snapshot } from '../../model/engine.ts';
 import type { SceneBuildUp } from '../../model/scene-file.ts';
-import { NumberField } from '../parts/NumberField.tsx';
+import { NumberRow } from '../parts/NumberRow.tsx';
 import { t } from '../text/text.ts';
 import type { BuildUpEdits } from './use-build-up.ts';
 
@@ -45,18 +45,16 @@ export function PlantsForm({ snapshot, buildUp, catalogue, edits }: Props) {
           </select>
         </label>
         {vegetation && (
-          <div className="bu-field">
-            <span>{plants.weight}</span>
-            <NumberField
-              label={plants.weight}
-              value={vegetation.kNm2}
-              unit="kN/m²"
-              decimals={2}
-              min={0}
-              max={HEAVIEST_KNM2}
-              onCommit={(kNm2) => void edits.change({ vegetation: { ...vegetation, kNm2 } })}
-            />
-          </div>
+          <NumberRow
+            className="bu-field"
+            label={plants.weight}
+            value={vegetation.kNm2}
+            unit="kN/m²"
+            decimals={2}
+            min={0}
+            max={HEAVIEST_KNM2}
+            onCommit={(kNm2) => void edits.change({ vegetation: { ...vegetation, kNm2 } })}
+          />
         )}
       </div>
       {vegetation && <p className="small">{leastMm === null ? plants.unknown : plants.least(leastMm)}</p>}
@@ -77,19 +75,19 @@ function RunOff({ runoff, edits }: { readonly runoff: SceneBuildUp['runoff']; re
       <p>{plants.runoff}</p>
       <div className="bu-fields">
         {(['peak', 'annual'] as const).map((key) => (
-          <div key={key} className="bu-field">
-            <span>{plants[key]}</span>
-            <NumberField
-              label={`${plants.runoff}: ${plants[key]}`}
-              value={runoff?.[key] ?? null}
-              unit=""
-              decimals={2}
-              min={0}
-              max={1}
-              onCommit={(value) => set(key, value)}
-              onClear={() => set(key, null)}
-            />
-          </div>
+          <NumberRow
+            key={key}
+            className="bu-field"
+            label={`${plants.runoff}: ${plants[key]}`}
+            shown={plants[key]}
+            value={runoff?.[key] ?? null}
+            unit=""
+            decimals={2}
+            min={0}
+            max={1}
+            onCommit={(value) => set(key, value)}
+            onClear={() => set(key, null)}
+          />
         ))}
       </div>
       <p className="small">{plants.table}</p>

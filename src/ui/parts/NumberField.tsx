@@ -6,7 +6,7 @@ import { t } from '../text/text.ts';
 import { FieldProblem } from './FieldProblem.tsx';
 import { useTyped } from './use-typed.ts';
 
-interface Props {
+export interface NumberFieldProps {
   readonly label: string;
   /** Null for an empty field. */
   readonly value: number | null;
@@ -19,14 +19,14 @@ interface Props {
   readonly onClear?: () => void;
 }
 
-function complaint(read: NumberRead, { min, max, unit, decimals }: Props): string | null {
+function complaint(read: NumberRead, { min, max, unit, decimals }: NumberFieldProps): string | null {
   if (!read.ok) return t.number.refused(read);
   if (read.value >= min && read.value <= max) return null;
   const [from, to] = [min, max].map((limit) => inField(limit, unit, Number.isInteger(limit) ? 0 : decimals));
   return t.number.outOfRange(from ?? '', to ?? '', fieldUnit(unit));
 }
 
-export function NumberField(props: Props) {
+export function NumberField(props: NumberFieldProps) {
   const { label, value, unit, decimals, onCommit, onClear } = props;
   const { problem, problemId, input } = useTyped({
     shown: value === null ? '' : inField(value, unit, decimals),

@@ -4,7 +4,7 @@ import { goesWith, limitedTo } from '../../edit/goes-with.ts';
 import { withoutPiece } from '../../edit/new-part.ts';
 import { withPoints } from '../../edit/plan-shapes.ts';
 import { isSameList, type ListRef, type PlanPoint, type PointList, pointLists } from '../../edit/point-lists.ts';
-import { isRefused } from '../../edit/refusal.ts';
+import { isRefused, type Refused } from '../../edit/refusal.ts';
 import { insertedVertex } from '../../edit/shared-vertices.ts';
 import { angleDeg, withAngle, withEdgeLength } from '../../edit/typed-shape.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
@@ -15,13 +15,15 @@ import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
 import { dragRules } from './drag-rules.ts';
 import { usePlan, usePlanStore } from './plan-context.ts';
-import { QuantityField } from './QuantityField.tsx';
+import { QuantityField, type QuantityProps } from './QuantityField.tsx';
 import { removeCorner } from './remove-corner.ts';
 import { stepOf, usePlanEdits } from './use-plan-edits.ts';
 
 /** More rows than anyone types: then the one chosen in the plan. */
 const MOST_ROWS = 60;
-const PLACE = { unit: 'm', decimals: 3, min: -1e7, max: 1e7 } as const;
+const PLACE = { unit: 'm', decimals: 3, min: -1e7, max: 1e7 };
+const LENGTH = { unit: 'm', decimals: 3, min: 0.001, max: 5000 };
+const ANGLE = { unit: '°', decimals: 1, min: 0.1, max: 359.9 };
 
 export function PointsTable({ scene, one }: { readonly scene: SceneFile; readonly one: Selected }) {
   const edits = usePlanEdits();
@@ -102,6 +104,14 @@ function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'in
     const point = pointLists(scene).find((other) => isSameList(other, of))?.points[at];
     return point === undefined ? null : flatPoint(point);
   };
+  const closed = form === 'area';
+  /** The list as it then stands, made into another. */
+  const reshape = (make: (points: readonly PlanPoint[]) => readonly PlanPoint[] | Refused) =>
+    void edits.run((scene) => {
+      const now = pointLists(scene).find((other) => isSameList(other, of));
+      const next = now === undefined ? ({ refused: 'no such part' } as const) : make(now.points);
+      return isRefused(next) ? next : { patch: withPoints(scene, one, next, piece) };
+    }, step);
   return {
     put(axis: 0 | 1, to: number) {
       void edits.run(
@@ -115,33 +125,10 @@ function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'in
         stepOf('move', one.part, [one.id]),
       );
     },
-    raise(levelM: number) {
-      void edits.run((scene) => {
-        const now = pointLists(scene).find((other) => isSameList(other, of));
-        if (now === undefined) return { refused: 'no such part' };
-        const next = now.points.map((each, i): PlanPoint => (i === index ? [each[0], each[1], levelM] : each));
-        return { patch: withPoints(scene, one, next, piece) };
-      }, step);
-    },
-    turnTo(angle: number) {
-      void edits.run((scene) => {
-        const now = pointLists(scene).find((other) => isSameList(other, of));
-        if (now === undefined) return { refused: 'no such part' };
-        const next = withAngle({ points: now.points, closed: form === 'area' }, index, angle, 'after');
-        return isRefused(next) ? next : { patch: withPoints(scene, one, next, piece) };
-      }, step);
-    },
-    lengthTo(lengthM: number) {
-      void edits.run((scene) => {
-        const now = pointLists(scene).find((other) => isSameList(other, of));
-        if (now === undefined) return { refused: 'no such part' };
-        const next = withEdgeLength({ points: now.points, closed: form === 'area' }, index, lengthM, {
-          fixedEnd: 'first',
-          carry: 'corner',
-        });
-        return isRefused(next) ? next : { patch: withPoints(scene, one, next, piece) };
-      }, step);
-    },
+    raise: (levelM: number) => reshape((now) => now.map((each, i): PlanPoint => (i === index ? [each[0], each[1], levelM] : each))),
+    turnTo: (angle: number) => reshape((now) => withAngle({ points: now, closed }, index, angle, 'after')),
+    lengthTo: (lengthM: number) =>
+      reshape((now) => withEdgeLength({ points: now, closed }, index, lengthM, { fixedEnd: 'first', carry: 'corner' })),
     insert() {
       void edits.run((scene) => {
         const [a, b] = [pointOf(scene, index), pointOf(scene, (index + 1) % points.length)];
@@ -161,10 +148,27 @@ function usePointEdits({ list, one, index }: Pick<RowProps, 'list' | 'one' | 'in
   };
 }
 
+interface CellProps {
+  readonly label: string;
+  /** Null for a cell that stays empty. */
+  readonly value: number | null | undefined;
+  readonly field: Pick<QuantityProps, 'unit' | 'decimals' | 'min' | 'max'>;
+  readonly onCommit: (to: number) => void;
+}
+
+function Cell({ label, value, field, onCommit }: CellProps) {
+  return (
+    <td>
+      {value !== null && <QuantityField label={label} value={value} {...field} onCommit={(to) => to !== undefined && onCommit(to)} />}
+    </td>
+  );
+}
+
 function PointRow({ list, one, index, point, chosen }: RowProps) {
   const setVertex = usePlan((state) => state.setVertex);
   const language = useView((state) => state.language);
   const point_ = usePointEdits({ list, one, index });
+  const words = t.draw.chosen;
   const { points, form, piece } = list;
   const isLast = form === 'line' && index === points.length - 1;
   const next = points[(index + 1) % points.length] ?? point;
@@ -178,55 +182,21 @@ function PointRow({ list, one, index, point, chosen }: RowProps) {
           {number}
         </button>
       </th>
-      <td>
-        <QuantityField label={t.draw.chosen.x(number)} value={point[0]} {...PLACE} onCommit={(to = 0) => point_.put(0, to)} />
-      </td>
-      <td>
-        <QuantityField label={t.draw.chosen.y(number)} value={point[1]} {...PLACE} onCommit={(to = 0) => point_.put(1, to)} />
-      </td>
-      {hasLevels(list) && (
-        <td>
-          <QuantityField label={t.draw.chosen.level(number)} value={point[2]} {...PLACE} onCommit={(to = 0) => point_.raise(to)} />
-        </td>
-      )}
+      <Cell label={words.x(number)} value={point[0]} field={PLACE} onCommit={(to) => point_.put(0, to)} />
+      <Cell label={words.y(number)} value={point[1]} field={PLACE} onCommit={(to) => point_.put(1, to)} />
+      {hasLevels(list) && <Cell label={words.level(number)} value={point[2]} field={PLACE} onCommit={point_.raise} />}
       {form !== 'point' && (
-        <td>
-          {!isLast && (
-            <QuantityField
-              label={t.draw.chosen.lengthOf(number)}
-              value={lengthM}
-              unit="m"
-              decimals={3}
-              min={0.001}
-              max={5000}
-              onCommit={(to) => to !== undefined && point_.lengthTo(to)}
-            />
-          )}
-        </td>
+        <Cell label={words.lengthOf(number)} value={isLast ? null : lengthM} field={LENGTH} onCommit={point_.lengthTo} />
       )}
-      {form !== 'point' && (
-        <td>
-          {angle !== null && (
-            <QuantityField
-              label={t.draw.chosen.angleAt(number)}
-              value={angle}
-              unit="°"
-              decimals={1}
-              min={0.1}
-              max={359.9}
-              onCommit={(to) => to !== undefined && point_.turnTo(to)}
-            />
-          )}
-        </td>
-      )}
+      {form !== 'point' && <Cell label={words.angleAt(number)} value={angle} field={ANGLE} onCommit={point_.turnTo} />}
       {form !== 'point' && (
         <td className="pe-point-buttons">
           {!isLast && (
             <button
               type="button"
               className="icon-button"
-              aria-label={t.draw.chosen.insertAfter(number)}
-              title={t.draw.chosen.insertAfter(number)}
+              aria-label={words.insertAfter(number)}
+              title={words.insertAfter(number)}
               onClick={point_.insert}
             >
               <Icon name="plus" />
@@ -235,8 +205,8 @@ function PointRow({ list, one, index, point, chosen }: RowProps) {
           <button
             type="button"
             className="icon-button"
-            aria-label={t.draw.chosen.removePoint(number)}
-            title={t.draw.chosen.removePoint(number)}
+            aria-label={words.removePoint(number)}
+            title={words.removePoint(number)}
             onClick={point_.remove}
           >
             <Icon name="close" />

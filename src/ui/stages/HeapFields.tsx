@@ -2,7 +2,7 @@
 
 import type { Rectangle } from '../../edit/stockpiles.ts';
 import type { LooseChoices } from '../facts/loose-choices.ts';
-import { NumberField } from '../parts/NumberField.tsx';
+import { NumberRow } from '../parts/NumberRow.tsx';
 import { t } from '../text/text.ts';
 import { ChoiceOf } from './ChoiceOf.tsx';
 
@@ -45,12 +45,7 @@ interface MetresProps {
 }
 
 export function Metres({ label, value, range: [min, max], onCommit }: MetresProps) {
-  return (
-    <span className="stage-field">
-      <span aria-hidden="true">{label}</span>
-      <NumberField label={label} value={value} unit="m" decimals={2} min={min} max={max} onCommit={onCommit} />
-    </span>
-  );
+  return <NumberRow className="stage-field" label={label} value={value} unit="m" decimals={2} min={min} max={max} onCommit={onCommit} />;
 }
 
 export function RectangleFields({

@@ -5,7 +5,7 @@ import { holdPointIds } from '../../edit/stages.ts';
 import type { SceneHoldPoint } from '../../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../../model/units.ts';
 import { Refused } from '../edit/Refused.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
+import { NumberRow } from '../parts/NumberRow.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { t } from '../text/text.ts';
 import { DateRow } from './DateRow.tsx';
@@ -29,18 +29,16 @@ export function HoldsPage({ snapshot, stage }: PageProps) {
     <>
       <Refused issues={issues} />
       <div className="stage-fields">
-        <span className="stage-field">
-          <span aria-hidden="true">{words.flood}</span>
-          <NumberField
-            label={words.flood}
-            value={floodMm}
-            unit="mm"
-            decimals={0}
-            min={0}
-            max={DEEPEST_MM}
-            onCommit={(floodTestMm) => void change('change', 'stage', stage.name, () => ({ floodTestMm }))}
-          />
-        </span>
+        <NumberRow
+          className="stage-field"
+          label={words.flood}
+          value={floodMm}
+          unit="mm"
+          decimals={0}
+          min={0}
+          max={DEEPEST_MM}
+          onCommit={(floodTestMm) => void change('change', 'stage', stage.name, () => ({ floodTestMm }))}
+        />
         <p className="small">{words.floodSays((floodMm * GRAVITY_MS2) / 1000)}</p>
       </div>
       <h3 className="block-title">{words.title}</h3>

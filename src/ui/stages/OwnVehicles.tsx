@@ -74,7 +74,7 @@ function VehicleCard({ vehicle, onChange, onRemove }: CardProps) {
         <table className="numbers axle-table">
           <caption className="unseen">{words.axleCaption}</caption>
           <TableHead
-            heads={[words.axleHead, words.at, words.load, words.wheels, words.track, words.along, words.across, words.removeHead]}
+            heads={[words.axleHead, words.atM, words.loadKN, words.wheels, words.trackM, words.along, words.across, words.removeHead]}
           />
           <tbody>
             {axles.map((axle, i) => (
@@ -131,33 +131,16 @@ function AxleRow({ number, axle, onChange, onRemove }: AxleProps) {
   return (
     <tr>
       <th scope="row">{words.axle(number)}</th>
-      <td>
-        <NumberField label={label(words.at)} value={axle.atM} {...FIELDS.atM} onCommit={(atM) => onChange((now) => ({ ...now, atM }))} />
-      </td>
-      <td>
-        <NumberField
-          label={label(words.load)}
-          value={axle.loadKN}
-          {...FIELDS.loadKN}
-          onCommit={(loadKN) => onChange((now) => ({ ...now, loadKN }))}
-        />
-      </td>
-      <td>
-        <NumberField
-          label={label(words.wheels)}
-          value={axle.wheels}
-          {...FIELDS.wheels}
-          onCommit={(wheels) => onChange((now) => ({ ...now, wheels }))}
-        />
-      </td>
-      <td>
-        <NumberField
-          label={label(words.track)}
-          value={axle.trackM}
-          {...FIELDS.trackM}
-          onCommit={(trackM) => onChange((now) => ({ ...now, trackM }))}
-        />
-      </td>
+      {(['atM', 'loadKN', 'wheels', 'trackM'] as const).map((key) => (
+        <td key={key}>
+          <NumberField
+            label={label(words[key])}
+            value={axle[key]}
+            {...FIELDS[key]}
+            onCommit={(value) => onChange((now) => ({ ...now, [key]: value }))}
+          />
+        </td>
+      ))}
       {([0, 1] as const).map((i) => (
         <td key={i}>
           <NumberField

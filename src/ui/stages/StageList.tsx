@@ -6,6 +6,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
 import { Icon } from '../parts/Icon.tsx';
+import { MoveButtons } from '../parts/MoveButtons.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 import { StageTable } from './StageTable.tsx';
@@ -117,14 +118,12 @@ function StageTools({ at, count, move, add, copy, remove }: ToolsProps) {
   return (
     <fieldset className="stage-tools">
       <legend className="unseen">{list.tools}</legend>
-      <button type="button" className="button" aria-disabled={at === 0} onClick={() => move(at, at - 1)}>
-        <Icon name="up" />
-        {list.earlier}
-      </button>
-      <button type="button" className="button" aria-disabled={at === count - 1} onClick={() => move(at, at + 1)}>
-        <Icon name="down" />
-        {list.later}
-      </button>
+      <MoveButtons
+        labels={{ up: list.earlier, down: list.later }}
+        first={at === 0}
+        last={at === count - 1}
+        onMove={(way) => move(at, way === 'up' ? at - 1 : at + 1)}
+      />
       <button type="button" className="button" onClick={() => add(at)}>
         {list.before}
       </button>

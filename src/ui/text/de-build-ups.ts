@@ -189,7 +189,6 @@ export const buildUps: Texts['buildUps'] = {
   picker: {
     title: 'Material wählen',
     find: 'Name oder Art suchen',
-    own: 'Dieser Szene',
     none: 'Kein Material mit diesen Worten.',
     thickness: (mm) => thicknessOf(mm),
     noSource: 'ohne Quelle',

@@ -194,7 +194,6 @@ export const buildUps = {
   picker: {
     title: 'Choose a material',
     find: 'Find by name or role',
-    own: 'Of this scene',
     none: 'No material by these words.',
     thickness: (mm: number) => thicknessOf(mm),
     noSource: 'without source',

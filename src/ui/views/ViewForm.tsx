@@ -6,7 +6,7 @@ import type { Snapshot } from '../../model/engine.ts';
 import type { SceneView } from '../../model/scene-file.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { useEdit } from '../edit/use-edit.ts';
-import { Icon } from '../parts/Icon.tsx';
+import { MoveButtons } from '../parts/MoveButtons.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { t } from '../text/text.ts';
 import { useViewNow } from './use-view-now.ts';
@@ -51,14 +51,12 @@ export function ViewForm({ snapshot, view, at, count, onMove, onRemove }: Props)
         <button type="button" className="button" onClick={onAgain}>
           {words.again}
         </button>
-        <button type="button" className="button" aria-disabled={at === 0} onClick={() => onMove(at, at - 1)}>
-          <Icon name="up" />
-          {words.earlier}
-        </button>
-        <button type="button" className="button" aria-disabled={at === count - 1} onClick={() => onMove(at, at + 1)}>
-          <Icon name="down" />
-          {words.later}
-        </button>
+        <MoveButtons
+          labels={{ up: words.earlier, down: words.later }}
+          first={at === 0}
+          last={at === count - 1}
+          onMove={(way) => onMove(at, way === 'up' ? at - 1 : at + 1)}
+        />
         <button type="button" className="button" onClick={() => onRemove(view)}>
           {words.remove}
         </button>
