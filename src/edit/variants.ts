@@ -1,7 +1,8 @@
 /** Schemes kept beside the one that is judged: keeping, taking over, naming, taking out. */
 
 import type { ScenePatch } from '../model/history.ts';
-import { SCHEME_KEYS, type SceneFile, type SceneScheme, type SceneVariant } from '../model/scene-file.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { SCHEME_KEYS, type SceneScheme, type SceneVariant } from '../model/scheme.ts';
 
 /**
  * What the scene as it stands would be kept as.

@@ -6,6 +6,7 @@
 import type { FireTableId } from './fire-access.ts';
 import type { Role } from './roles.ts';
 import type { RunoffSurface, RunoffTableId } from './runoff.ts';
+import type { SceneVariant } from './scheme.ts';
 
 export type PointM = readonly [number, number];
 export type Point3M = readonly [number, number, number];
@@ -45,29 +46,6 @@ export interface SceneFile {
   readonly history?: readonly SceneHistoryEntry[];
   /** Other schemes for the same deck, kept to be compared; the scene itself is the one that is judged. */
   readonly variants?: readonly SceneVariant[];
-}
-
-/** Keys of a scene that a scheme decides; deck, limits, rain and views are the same for all. */
-export const SCHEME_KEYS = [
-  'materials',
-  'vehicles',
-  'buildups',
-  'zones',
-  'objects',
-  'traffic',
-  'setUpAreas',
-  'stages',
-  'accessPoints',
-] as const satisfies readonly (keyof SceneFile)[];
-export type SchemeKey = (typeof SCHEME_KEYS)[number];
-
-export type SceneScheme = Pick<SceneFile, SchemeKey>;
-
-export interface SceneVariant {
-  readonly id: string;
-  readonly name: string;
-  readonly says?: string;
-  readonly scheme: SceneScheme;
 }
 
 export interface SceneHistoryEntry {

@@ -2,7 +2,7 @@
 
 import type { Issue } from './issue.ts';
 import type { ReportChange } from './scene-change.ts';
-import type { SceneScheme } from './scene-file.ts';
+import type { SceneScheme } from './scheme.ts';
 
 /** Classes of the map of differences, kN/m² after less before; the middle one is no difference. */
 export const DIFFERENCE_LIMITS_KNM2 = [-5, -2, -0.5, -0.05, 0.05, 0.5, 2, 5] as const;

@@ -1,7 +1,8 @@
 /** Another scene file against the scene as it stands: a scheme for the same deck, or a list of what differs. */
 
 import type { Language } from '../model/language.ts';
-import { SCHEME_KEYS, type SceneFile, type SceneScheme } from '../model/scene-file.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { SCHEME_KEYS, type SceneScheme } from '../model/scheme.ts';
 import type { FileComparison } from '../model/variants.ts';
 import { sceneOfVariant } from './compare-variant.ts';
 import { diffScenes } from './diff-scenes.ts';

@@ -4,7 +4,8 @@ import { cellMap } from '../core/maps.ts';
 import type { CellMap } from '../model/maps.ts';
 import { CELL_NO_DATA } from '../model/maps.ts';
 import type { Report } from '../model/report.ts';
-import { SCHEME_KEYS, type SceneFile, type SceneVariant } from '../model/scene-file.ts';
+import type { SceneFile } from '../model/scene-file.ts';
+import { SCHEME_KEYS, type SceneVariant } from '../model/scheme.ts';
 import {
   DIFFERENCE_CLASSES,
   DIFFERENCE_LIMITS_KNM2,

@@ -2,7 +2,7 @@
 
 import { type ChangeEvent, useRef, useState } from 'react';
 import { isShown, kept, nextVariantId, renamedVariant, takenOver, withoutVariant } from '../../edit/variants.ts';
-import type { SceneVariant } from '../../model/scene-file.ts';
+import type { SceneVariant } from '../../model/scheme.ts';
 import { Refused } from '../edit/Refused.tsx';
 import { type Editing, useEdit } from '../edit/use-edit.ts';
 import { TextField } from '../parts/TextField.tsx';
