@@ -100,7 +100,8 @@ it('bays come from axes, with the loads and the basis of the load plan', async (
 
 it('the rest of the deck is one zone, and gets a build-up from a template', async () => {
   await page.getByRole('tab', { name: 'Parts' }).click();
-  await button('Rest of the deck as new zones').click();
+  await button('Rest of the deck as new zones…').click();
+  await button('Make the zones').click();
   await page.waitForFunction(() => window.__loamdeck.scene().snapshot!.report.zones[0]?.areaM2 === 360);
   await page.getByRole('tab', { name: 'Build-ups' }).click();
   await button('New').click();

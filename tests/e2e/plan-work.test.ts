@@ -106,7 +106,10 @@ it('cut at the edge of the deck, cut out of a neighbour; the gap is filled by a 
   await chooseParts('zone', 'Z1');
   await areasAfter(() => button('Delete').click());
   await tab('Parts');
-  expect(await areasAfter(() => button('Rest of the deck as new zones').click())).toMatchObject({ paving: 27.5, Z1: 4 });
+  await button('Rest of the deck as new zones…').click();
+  await on.getByRole('combobox', { name: 'Build-up' }).selectOption('bed');
+  expect(await areasAfter(() => button('Make the zones').click())).toMatchObject({ paving: 27.5, Z1: 4 });
+  expect(await on.evaluate(() => window.__loamdeck.scene().snapshot!.scene.zones[3]!.buildup)).toBe('bed');
   await undo();
   await on.getByText('Gaps between zones').click();
   await button('Show the gap of 4.0 m²').click();

@@ -4,9 +4,11 @@ import { type FormEvent, useState } from 'react';
 import { cutAtEdge, offsetPart, subtracted } from '../../edit/fit-areas.ts';
 import { type MergedParts, merged } from '../../edit/merge.ts';
 import { duplicated, moved, shift } from '../../edit/move-parts.ts';
+import { withParts } from '../../edit/part-values.ts';
 import { shapesOf } from '../../edit/plan-shapes.ts';
+import { patched, patchOf } from '../../edit/point-lists.ts';
 import { removed } from '../../edit/references.ts';
-import { isRefused } from '../../edit/refusal.ts';
+import { isRefused, type Refused } from '../../edit/refusal.ts';
 import type { EditAct } from '../../model/history.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
@@ -14,9 +16,11 @@ import { gridStepM } from '../facts/plan-surface.ts';
 import { readField } from '../field-units.ts';
 import { t } from '../text/text.ts';
 import { useStores } from '../use-stores.ts';
+import { madeWithBuildUp } from './begin-build-up.ts';
 import { usePlan, usePlanStore } from './plan-context.ts';
 import { useSceneFile } from './use-drawn-lists.ts';
-import { type Made, stepOf, stepOfParts, usePlanEdits } from './use-plan-edits.ts';
+import { chosenBy, type Made, stepOfParts, usePlanEdits } from './use-plan-edits.ts';
+import { useZoneBuildUp, ZoneBuildUp } from './ZoneBuildUp.tsx';
 
 const AREAS: ReadonlySet<string> = new Set(['zone', 'bay']);
 const CUTTABLE: ReadonlySet<string> = new Set(['zone', 'bay', 'object', 'set-up area', 'stockpile']);
@@ -38,11 +42,7 @@ export function ChosenActions({ selected }: { readonly selected: readonly Select
   const isArea = AREAS.has(one.part);
   const allAreas = scene !== null && shapesOf(scene, selected).every(({ form }) => form === 'area');
   const sameKind = selected.every(({ part }) => part === one.part);
-  const after = (act: EditAct) => (made: Made) => {
-    const { selected: next } = made;
-    const refs = next === undefined ? selected : 'part' in next ? [next] : next;
-    return stepOfParts(act, refs);
-  };
+  const after = (act: EditAct) => (made: Made) => stepOfParts(act, made.selected === undefined ? selected : chosenBy(made));
   const merge = () => {
     let told: MergedParts | null = null;
     const make = (scene: SceneFile) => {
@@ -158,6 +158,22 @@ function MoveForm({ selected }: { readonly selected: readonly Selected[] }) {
   );
 }
 
+/** New zones get a build-up. */
+function builtUp(scene: SceneFile, made: Made | Refused, buildup: string): Made | Refused {
+  if (isRefused(made)) return made;
+  const next = patched(scene, made.patch);
+  return {
+    ...made,
+    patch: patchOf(
+      scene,
+      patched(
+        next,
+        withParts(next, chosenBy(made), (zone) => ({ ...zone, buildup })),
+      ),
+    ),
+  };
+}
+
 const MAKES = ['same', 'new', 'strip'] as const;
 
 function OffsetForm({ one, onDone }: { readonly one: Selected; readonly onDone: () => void }) {
@@ -166,25 +182,27 @@ function OffsetForm({ one, onDone }: { readonly one: Selected; readonly onDone: 
   const [inwards, setInwards] = useState(true);
   const { field, read, problem } = useLengths(1);
   const { offset } = t.draw;
-  const makes = one.part === 'outline' ? MAKES.filter((each) => each !== 'same') : MAKES;
+  // A strip along the deck's edge is a zone of its own; that of a zone is built up like it.
+  const isDeck = one.part === 'outline';
+  const buildUp = useZoneBuildUp();
+  const makes = isDeck ? MAKES.filter((each) => each !== 'same') : MAKES;
   const go = (event: FormEvent) => {
     event.preventDefault();
     const [distanceM] = read() ?? [];
     if (distanceM === undefined) return;
     void edits
       .run(
-        (scene) => offsetPart(scene, one, inwards ? -distanceM : distanceM, make),
-        ({ selected }) =>
-          stepOf(
-            make === 'same' ? 'change' : 'add',
-            one.part === 'outline' ? 'zone' : one.part,
-            edits.names(Array.isArray(selected) ? selected : [one]),
-          ),
+        (scene) => {
+          const offset = (now: SceneFile) => offsetPart(now, one, inwards ? -distanceM : distanceM, make);
+          return isDeck ? madeWithBuildUp(scene, buildUp, (now, buildup) => builtUp(now, offset(now), buildup)) : offset(scene);
+        },
+        (made) => stepOfParts(make === 'same' ? 'change' : 'add', chosenBy(made)),
       )
       .then((done) => done && onDone());
   };
   return (
     <form className="pe-small-form" onSubmit={go} aria-label={offset.title}>
+      {isDeck && <ZoneBuildUp />}
       {field(0, `${offset.distance} [m]`)}
       <select aria-label={offset.distance} value={inwards ? 'in' : 'out'} onChange={({ target }) => setInwards(target.value === 'in')}>
         <option value="in">{offset.inwards}</option>

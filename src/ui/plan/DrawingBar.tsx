@@ -6,12 +6,13 @@ import type { EditPart } from '../../model/history.ts';
 import { DRAWN_AS } from '../facts/drawn-kinds.ts';
 import { fieldsOf } from '../facts/plan-fields.ts';
 import { t } from '../text/text.ts';
-import { useScene, useView } from '../use-stores.ts';
-import { FIRST_TEMPLATE } from './begin-build-up.ts';
+import { useView } from '../use-stores.ts';
+import { buildUpFor } from './begin-build-up.ts';
 import { PartFields } from './PartFields.tsx';
 import { usePlan } from './plan-context.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { TypedPoint } from './TypedPoint.tsx';
+import { useSceneFile } from './use-drawn-lists.ts';
 import { formOf, LEAST_POINTS, usePlanDrawing } from './use-plan-drawing.ts';
 
 export function DrawingBar() {
@@ -67,20 +68,21 @@ function Needed() {
   const kind = usePlan((state) => state.kind);
   const given = usePlan((state) => state.given[kind]);
   const give = usePlan((state) => state.give);
-  const first = useScene((state) => state.snapshot?.scene.buildups[0]?.id ?? FIRST_TEMPLATE);
+  const scene = useSceneFile();
   const { part, kind: within } = DRAWN_AS[kind];
   const needs = needsOf(part, within);
   const fields = fieldsOf(part, within).filter(({ path }) => path !== 'kind' || part === 'access point');
   const asked = fields.filter(
     ({ path }) => needs.some((key) => path === key || path.startsWith(`${key}.`)) || (kind === 'zone' && path === 'buildup'),
   );
-  if (asked.length === 0 || kind === 'hole') return null;
+  if (scene === null || asked.length === 0 || kind === 'hole') return null;
+  const { buildup } = (given ?? {}) as { readonly buildup?: string };
   return (
     <div className="pe-needed">
       <PartFields
         part={part as EditPart}
         fields={asked}
-        entries={[{ ...(kind === 'zone' && { buildup: first }), ...given }]}
+        entries={[{ ...given, ...(kind === 'zone' && { buildup: buildUpFor(scene, buildup) }) }]}
         onChange={(change) => give(kind, change(given ?? {}))}
       />
     </div>

@@ -1,7 +1,6 @@
 /** Every part of the plan as a list by kind: to find it, choose it and add others, without pointing at anything. */
 
 import { useState } from 'react';
-import { remainderFilled } from '../../edit/fit-areas.ts';
 import { type PlanShape, planShapes } from '../../edit/plan-shapes.ts';
 import type { Selected } from '../../model/selected.ts';
 import { PLAN_LAYERS, type PlanLayer } from '../../store/plan-draw.ts';
@@ -15,9 +14,9 @@ import { Gaps } from './Gaps.tsx';
 import { LevelsDialog } from './LevelsDialog.tsx';
 import { usePlan } from './plan-context.ts';
 import { isIn, toggledIn } from './plan-grabs.ts';
+import { RestOfDeck } from './RestOfDeck.tsx';
 import { useChooseInView } from './use-choose-in-view.ts';
 import { useSceneFile, useStageId } from './use-drawn-lists.ts';
-import { type Made, stepOf, usePlanEdits } from './use-plan-edits.ts';
 
 /** So few parts are all seen at once. */
 const FEW_PARTS = 40;
@@ -45,8 +44,7 @@ export function PartsSheet() {
         <button type="button" className="button" onClick={() => setDialog('levels')}>
           {t.draw.parts.levels}
         </button>
-        <Remainder part="zone" says={t.draw.parts.rest} />
-        <Remainder part="bay" says={t.draw.parts.restBays} />
+        <RestOfDeck />
       </div>
       {dialog === 'axes' && <AxesDialog onClose={() => setDialog(null)} />}
       {dialog === 'levels' && <LevelsDialog onClose={() => setDialog(null)} />}
@@ -80,20 +78,6 @@ function ChooseMany() {
         {t.draw.chosen.several(count)}
       </span>
     </div>
-  );
-}
-
-function Remainder({ part, says }: { readonly part: 'zone' | 'bay'; readonly says: string }) {
-  const edits = usePlanEdits();
-  const fill = () =>
-    void edits.run(
-      (scene) => remainderFilled(scene, part),
-      ({ selected }: Made) => stepOf('add', part, edits.names(selected === undefined ? [] : 'part' in selected ? [selected] : selected)),
-    );
-  return (
-    <button type="button" className="button" onClick={fill}>
-      {says}
-    </button>
   );
 }
 

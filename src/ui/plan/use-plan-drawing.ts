@@ -11,7 +11,7 @@ import { DRAWN_AS, givenOf } from '../facts/drawn-kinds.ts';
 import { joined } from '../facts/plan-drag.ts';
 import { t } from '../text/text.ts';
 import { type Stores, useStores } from '../use-stores.ts';
-import { FIRST_TEMPLATE, TEMPLATE_MARK, withChosenBuildUp } from './begin-build-up.ts';
+import { buildUpFor, withChosenBuildUp } from './begin-build-up.ts';
 import { usePlanStore } from './plan-context.ts';
 import { problemOfShape } from './shape-problem.ts';
 import { type Made, type PlanEdits, stepOf, usePlanEdits } from './use-plan-edits.ts';
@@ -137,8 +137,7 @@ function newPart(
   given: Given,
 ): Made | { readonly needs: readonly (keyof Given)[] } {
   const { part } = DRAWN_AS[kind];
-  const known = scene.buildups.some(({ id }) => id === given.buildup) || given.buildup?.startsWith(TEMPLATE_MARK);
-  const wish = kind !== 'zone' ? undefined : known ? given.buildup : (scene.buildups[0]?.id ?? FIRST_TEMPLATE);
+  const wish = kind === 'zone' ? buildUpFor(scene, given.buildup) : undefined;
   const { buildup: _, ...others } = given;
   const begun = wish === undefined ? { scene, id: undefined } : withChosenBuildUp(scene, wish);
   const made = withNew(begun.scene, part, points, { ...others, ...(begun.id !== undefined && { buildup: begun.id }) });

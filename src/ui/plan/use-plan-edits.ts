@@ -31,6 +31,9 @@ export interface PlanEdits {
 
 export const stepOf = (act: EditAct, part: EditPart, names: readonly string[]): Step => ({ act, part, names });
 
+/** What is to be chosen after an operation. */
+export const chosenBy = ({ selected = [] }: Made): readonly Selected[] => ('part' in selected ? [selected] : selected);
+
 /** The same of one part or several, of one kind or of many. */
 export function stepOfParts(act: EditAct, refs: readonly Selected[]): Step {
   const kinds = new Set(refs.map(({ part }) => part));
@@ -80,8 +83,7 @@ export function planEdits({ scene: store, view }: Stores, plan: PlanStore): Plan
         return false;
       }
       plan.getState().tell(null);
-      const { selected } = made;
-      if (selected !== undefined) view.getState().select('part' in selected ? [selected] : selected);
+      if (made.selected !== undefined) view.getState().select(chosenBy(made));
       return true;
     },
   };
