@@ -2,9 +2,10 @@
 
 import { type Draft, draftIssues, draftScene } from '../import/draft-scene.ts';
 import { guessRoles } from '../import/guess-roles.ts';
-import { importIn, kindIn } from '../import/import-language.ts';
+import { importIn } from '../import/import-language.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
+import { kindCount } from '../import/words/kind-words.ts';
 import type { Answers, DrawingBox, ImportResult, LayerRoles, Question, WaitingPart } from '../model/drawing.ts';
 import { type Issue, issueLineIn } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
@@ -84,14 +85,14 @@ function boxOfDeck(text: string): DrawingBox | null {
 const openOf = ({ questions }: ImportResult): readonly Question[] => questions.filter(({ answered, certain }) => !answered && !certain);
 
 function importText(result: ImportResult, draft: Draft | null, language: Language): string {
-  const { calls, fixed, place } = WRITING[language];
+  const { calls, count, fixed, place } = WRITING[language];
   if (result.kind === 'scene') return `${calls.aScene(result.name)}\n`;
   const { box } = result;
   const size =
     box === null ? '' : `, ${calls.size(fixed(box.maxX - box.minX), fixed(box.maxY - box.minY), `(${place([box.minX, box.minY])})`)}`;
   const counts = (entries: Readonly<Record<string, number>>) =>
     Object.entries(entries)
-      .map(([kind, count]) => `${count} ${kindIn(kind, language)}`)
+      .map(([kind, found]) => kindCount(kind, found, language))
       .join(', ') || '-';
   const guesses = guessRoles(result);
   const open = openOf(result);
@@ -104,7 +105,7 @@ function importText(result: ImportResult, draft: Draft | null, language: Languag
       calls.layersHead,
       result.layers.map(({ name, hidden, shapes, used, ignored }) => [
         hidden ? calls.layerOff(name) : name,
-        String(shapes.length),
+        count(shapes.length),
         counts(used),
         counts(ignored),
         guesses.get(name) ?? '-',

@@ -1,5 +1,6 @@
 /** How the command line writes in a language: its words, decimal marks, places. */
 
+import { countDe, countEn } from '../import/words/number-words.ts';
 import type { Language } from '../model/language.ts';
 import { CALLS_DE } from './words/de-calls.ts';
 import { SUMMARY_DE } from './words/de-summary.ts';
@@ -13,6 +14,8 @@ export interface Writing {
   readonly calls: CallWords;
   /** A number with so many decimals. */
   fixed(this: void, value: number, digits?: number): string;
+  /** A whole number with its thousands grouped. */
+  count(this: void, value: number): string;
   /** A number with as many decimals as it has. */
   plain(this: void, value: number): string;
   /** A number, or a dash where there is none. */
@@ -23,7 +26,7 @@ export interface Writing {
   place(this: void, at: readonly number[]): string;
 }
 
-function writing(words: Pick<Writing, 'words' | 'calls'>, mark: '.' | ',', between: string): Writing {
+function writing(words: Pick<Writing, 'words' | 'calls' | 'count'>, mark: '.' | ',', between: string): Writing {
   const marked = (text: string) => text.replace('.', mark);
   const fixed: Writing['fixed'] = (value, digits = 2) => marked(value.toFixed(digits));
   return {
@@ -37,6 +40,6 @@ function writing(words: Pick<Writing, 'words' | 'calls'>, mark: '.' | ',', betwe
 }
 
 export const WRITING: Readonly<Record<Language, Writing>> = {
-  en: writing({ words: SUMMARY_EN, calls: CALLS_EN }, '.', ', '),
-  de: writing({ words: SUMMARY_DE, calls: CALLS_DE }, ',', '; '),
+  en: writing({ words: SUMMARY_EN, calls: CALLS_EN, count: countEn }, '.', ', '),
+  de: writing({ words: SUMMARY_DE, calls: CALLS_DE, count: countDe }, ',', '; '),
 };

@@ -15,6 +15,7 @@ import { areaParts, ringsOf } from './area-parts.ts';
 import { axisGridOf } from './axis-grid.ts';
 import { importIn, importIssueIn } from './import-language.ts';
 import { issueOf } from './issue-of.ts';
+import { breaklineOf, spotOf } from './level-shapes.ts';
 import { placeParts } from './place-parts.ts';
 import { enteredWords, HISTORY_WORDS, leftOutWords } from './words/history-words.ts';
 import type { IssueId, IssueValues } from './words/import-words.ts';
@@ -78,6 +79,7 @@ export function draftScene(
   const areas = areaParts(layersOf, issues, entries);
   const places = placeParts(layersOf, issues, entries);
   const levels = levelsOf(layersOf('levels'), issues);
+  testThinned(result.thinned, layersOf('levels'), issues);
   const openings = [
     ...(outline?.holes ?? []),
     ...layersOf('openings').flatMap((layer) => ringsOf(layer, issues).map(({ points }) => points)),
@@ -195,19 +197,26 @@ function boxArea({ points }: Ring): number {
 
 function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLevels | null {
   const spots: Point3M[] = [];
-  const breaklines: Point3M[][] = [];
+  const breaklines: (readonly Point3M[])[] = [];
   for (const { name, shapes } of layers) {
     let unfit = 0;
     for (const shape of shapes) {
-      if ((shape.kind === 'point' || shape.kind === 'text') && shape.levelM !== null) spots.push([...shape.at, shape.levelM]);
-      else if (shape.kind === 'line' && shape.levelsM !== undefined) breaklines.push(withLevels(shape.points, shape.levelsM));
-      else if (shape.kind === 'ring' && shape.levelM !== undefined)
-        breaklines.push(withLevels([...shape.points, shape.points[0]], [shape.levelM]));
+      const [spot, breakline] = [spotOf(shape), breaklineOf(shape)];
+      if (spot !== null) spots.push(spot);
+      else if (breakline !== null) breaklines.push(breakline);
       else unfit += 1;
     }
     issues.unfit(name, unfit, 'levels');
   }
   return spots.length + breaklines.length === 0 ? null : { spots, ...(breaklines.length > 0 ? { breaklines } : {}) };
+}
+
+/** Levels were thinned as one surface: with other layers it is another one. */
+function testThinned(thinned: readonly string[] | undefined, used: readonly DrawingLayer[], issues: DraftIssues): void {
+  if (thinned === undefined || used.length === 0) return;
+  const withLevels = used.filter(({ shapes }) => shapes.some((shape) => spotOf(shape) !== null || breaklineOf(shape) !== null));
+  const same = withLevels.length === thinned.length && withLevels.every(({ name }) => thinned.includes(name));
+  if (!same) issues.add('warning', 'LEVELS_THINNED_APART', used[0].name, { layers: thinned.join(', ') });
 }
 
 function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid | null {
@@ -222,11 +231,6 @@ function gridOf(layers: readonly DrawingLayer[], issues: DraftIssues): AxisGrid 
 function linesOf(shape: DrawingShape): readonly (readonly PointM[])[] {
   if (shape.kind === 'ring') return [[...shape.points, shape.points[0]]];
   return shape.kind === 'line' ? [shape.points] : [];
-}
-
-/** The last level given counts for the points after it. */
-function withLevels(points: readonly PointM[], levels: readonly number[]): Point3M[] {
-  return points.map(([x, y], i) => [x, y, levels[Math.min(i, levels.length - 1)]]);
 }
 
 function nameOf(file: string, language: Language): string {

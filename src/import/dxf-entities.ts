@@ -17,7 +17,7 @@ import { hatchLoops } from './dxf-hatch.ts';
 import type { Entity } from './dxf-tags.ts';
 import { plainParagraph, plainText } from './dxf-text.ts';
 import type { RawPath, RawShape } from './raw-shapes.ts';
-import type { KindNote } from './words/kind-words.ts';
+import { closedKind, type KindNote } from './words/kind-words.ts';
 
 export interface BlockInsert {
   readonly block: string;
@@ -68,7 +68,11 @@ export function readEntity(entity: Entity, sink: EntitySink, vertices: readonly 
   const layer = sink.layerName(entity.text(8, '0'));
   const read = leftOut(entity) ?? shapesOf(entity, placeOf(entity, layer, sink), vertices);
   if (typeof read === 'string') sink.ignored(layer, entity.type, read === NOT_KNOWN ? null : read);
-  else if (read !== null) sink.used(read, layer, entity.type);
+  else if (read !== null) sink.used(read, layer, isClosed(entity) ? closedKind(entity.type) : entity.type);
+}
+
+function isClosed(entity: Entity): boolean {
+  return (entity.type === 'LWPOLYLINE' || entity.type === 'POLYLINE') && (entity.number(70) & FLAG.closed) !== 0;
 }
 
 /** Why an entity is not read, or null. */

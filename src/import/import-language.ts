@@ -5,7 +5,6 @@ import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { tell } from './words/import-words.ts';
-import { kindDe } from './words/kind-words.ts';
 
 /**
  * A result of reading, with questions, changes and messages in a language.
@@ -41,9 +40,4 @@ export function mendIn(mend: Mend, language: Language): Mend {
 export function importIssueIn(issue: Issue, language: Language): Issue {
   if (issue.said === undefined) return issueIn(issue, language);
   return { ...issue, ...tell('issues', issue.said.id, issue.said.values, language) };
-}
-
-/** A kind of entity as counted by layer, e.g. `ELLIPSE without size`, in a language. */
-export function kindIn(kind: string, language: Language): string {
-  return language === 'de' ? kindDe(kind) : kind;
 }

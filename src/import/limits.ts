@@ -16,6 +16,10 @@ export const MAX_COPIES = 10_000;
 export const MAX_ISSUES = 50;
 /** More points in one shape than this are asked about. */
 export const MANY_POINTS = 2_000;
+/** Levels up to so many are thinned to what a scene holds: a second or two of work. */
+export const MAX_THINNED = 1_000_000;
+/** Points on lines with levels that stay as they are while levels are thinned. */
+export const MAX_THINNED_LINES = 20_000;
 /** Longest text kept [characters]. */
 export const MAX_TEXT = 500;
 
@@ -25,3 +29,5 @@ export const CHORD_ERROR_M = 0.005;
 export const JOIN_M = 0.005;
 /** An outline with a gap up to this is closed [m]. */
 export const CLOSE_M = 0.05;
+/** Lines of a building model: each holds little, and most are never looked at. */
+export const MAX_MODEL_ENTITIES = 8_000_000;

@@ -17,6 +17,7 @@ import { settleLevels } from './settle-levels.ts';
 import { type PlaceHints, settlePlace } from './settle-place.ts';
 import { simplifyShapes } from './simplify-shapes.ts';
 import { partOf, runAtOnce, runInSlices, type StepOptions, type Steps } from './steps.ts';
+import { thinLevels } from './thin-levels.ts';
 import { kindsText } from './words/kind-words.ts';
 
 export interface ReadOptions {
@@ -68,7 +69,8 @@ export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, a
     return { ...empty, kind, sceneText: text, questions: gather.questions, mends: gather.mends, issues: gather.issues() };
   try {
     const head = yield* partOf(contentOf(kind, text, gather), 0.02, 0.7);
-    const layers = yield* partOf(settle(gather, { ...head, around }), 0.7, 1);
+    const settled = yield* partOf(settle(gather, { ...head, around }), 0.7, 0.9);
+    const { layers, thinned } = yield* partOf(thinLevels(settled, kind, gather), 0.9, 1);
     const box = boxOf(layers);
     if (box === null) tellNothing(gather);
     gather.tellTexts();
@@ -80,6 +82,7 @@ export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, a
       box,
       points: countPoints(layers),
       ...table,
+      ...(thinned.length > 0 && { thinned }),
       questions: gather.questions,
       mends: gather.mends,
       issues: gather.issues(),

@@ -102,6 +102,8 @@ export interface ImportResult {
   readonly mends: readonly Mend[];
   readonly issues: readonly Issue[];
   readonly table?: TablePreview;
+  /** Layers whose levels were thinned, as one surface. */
+  readonly thinned?: readonly string[];
   /** The decoded text of a scene file. */
   readonly sceneText?: string;
 }

@@ -6,15 +6,14 @@ import type { Issue } from './issue.ts';
 import type { Language } from './language.ts';
 import type { PointM, PolygonM, SceneHistoryEntry } from './scene-file.ts';
 
-/** A count with what is counted, in the language asked for. */
-export type KindCount = readonly [kind: string, count: number];
-
 export interface LayerView {
   readonly name: string;
   readonly hidden: boolean;
   readonly shapes: number;
-  readonly used: readonly KindCount[];
-  readonly ignored: readonly KindCount[];
+  /** What was read, kind by kind with its count, in the language asked for. */
+  readonly used: readonly string[];
+  /** The same for what was left out. */
+  readonly ignored: readonly string[];
   /** What it most likely is, by its name and content; null where nothing speaks for anything. */
   readonly guess: LayerRole | null;
 }

@@ -3,14 +3,15 @@
 import { draftIssues, draftScene } from '../import/draft-scene.ts';
 import { refuseBytes } from '../import/file-kind.ts';
 import { guessRoles } from '../import/guess-roles.ts';
-import { importIn, importIssueIn, kindIn } from '../import/import-language.ts';
+import { importIn, importIssueIn } from '../import/import-language.ts';
 import { MAX_BYTES } from '../import/limits.ts';
 import { previewOf } from '../import/preview.ts';
 import { readDrawingInSlices } from '../import/read-drawing.ts';
+import { kindCount } from '../import/words/kind-words.ts';
 import type { ImportResult } from '../model/drawing.ts';
 import type { DrawnPart, DrawnParts } from '../model/drawn-parts.ts';
 import { DRAWN_PARTS } from '../model/drawn-parts.ts';
-import type { DraftAsk, Importer, KindCount, LayerView, Preview, ReadAsk, ReadView } from '../model/importer.ts';
+import type { DraftAsk, Importer, LayerView, Preview, ReadAsk, ReadView } from '../model/importer.ts';
 import type { Language } from '../model/language.ts';
 import { KNOWN_IDS } from '../project/materials.ts';
 
@@ -104,8 +105,8 @@ function countOf(parts: DrawnParts, part: DrawnPart): number {
 
 function viewOf({ result, preview }: Reading, language: Language): ReadView {
   const guesses = guessRoles(result);
-  const counts = (entries: Readonly<Record<string, number>>): KindCount[] =>
-    Object.entries(entries).map(([kind, count]) => [kindIn(kind, language), count]);
+  const counts = (entries: Readonly<Record<string, number>>): string[] =>
+    Object.entries(entries).map(([kind, count]) => kindCount(kind, count, language));
   const layers = result.layers.map(
     ({ name, hidden, shapes, used, ignored }): LayerView => ({
       name,

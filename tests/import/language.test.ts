@@ -2,13 +2,14 @@
 
 import { describe, expect, it } from 'vitest';
 import { draftScene } from '../../src/import/draft-scene.ts';
-import { importIn, importIssueIn, kindIn } from '../../src/import/import-language.ts';
+import { importIn, importIssueIn } from '../../src/import/import-language.ts';
 import { readingSteps } from '../../src/import/read-drawing.ts';
 import { runAtOnce } from '../../src/import/steps.ts';
 import { ISSUES_EN } from '../../src/import/words/en-issues.ts';
 import { MENDS_EN } from '../../src/import/words/en-mends.ts';
 import { CHOICES_EN, QUESTIONS_EN } from '../../src/import/words/en-questions.ts';
 import { tell, type Values } from '../../src/import/words/import-words.ts';
+import { kindCount } from '../../src/import/words/kind-words.ts';
 import type { LayerRole, LayerRoles } from '../../src/model/drawing.ts';
 import { issueLineIn } from '../../src/model/issue.ts';
 import { DRAWING_ROWS } from './corpus/drawing-rows.ts';
@@ -17,6 +18,7 @@ import { TABLE_ROWS } from './corpus/table-rows.ts';
 
 /** Something under every name that a sentence fills in; numbers that no sentence holds of itself. */
 const SAMPLE: Values = {
+  ...{ lines: 1013, mostLines: 1019, mostMm: 7.25 },
   ...{ advice: 'asCsv', after: 913, answer: 'A', areaM2: 0.917, at: 919, axes: 'yx', before: 929, block: 'B', cells: 937, choices: 'C' },
   ...{ columns: 941, count: 947, encoding: 'utf-8', endX: 953.25, endY: 967.25, errorMm: 971, farM: 977, file: 'F', found: 'G' },
   ...{ from: 1.25, fromM: 2.25, gapMm: 983, guess: 'cm', height: 3.25, heightM: 4.25, highCount: 991, highFrom: 5.25, highTo: 6.25 },
@@ -104,8 +106,21 @@ describe('the corpus of bad inputs', () => {
     const kinds = new Set(
       readings.flatMap(({ result }) => result.layers.flatMap(({ used, ignored }) => [...Object.keys(used), ...Object.keys(ignored)])),
     );
-    expect(kindIn('SPLINE given by points to pass through', 'de')).toBe('SPLINE durch Stützpunkte gegeben');
-    expect(kindIn('ARC in a block', 'de')).toBe('ARC in einem Block');
-    for (const kind of kinds) expect(kindIn(kind, 'de').replace(/^[A-Z0-9]+ ?/, '')).not.toMatch(ENGLISH);
+    expect(kindCount('SPLINE given by points to pass through', 2, 'de')).toBe('2 freie Kurven durch Stützpunkte gegeben');
+    expect(kindCount('ARC in a block', 1, 'de')).toBe('1 Bogen in einem Block');
+    for (const kind of kinds) expect(own(kindCount(kind, 2, 'de').replace(/^2 × [A-Z0-9_]+/, ''))).not.toMatch(ENGLISH);
+  });
+
+  it('has words for every kind a reader reads, in singular and plural, thousands grouped', () => {
+    const told = (language: 'en' | 'de') =>
+      readings.flatMap(({ result }) => result.layers.flatMap(({ used }) => Object.keys(used).map((kind) => kindCount(kind, 2, language))));
+    expect(told('en').length).toBeGreaterThan(40);
+    // "2 × NAME" is the way out for names that have no words.
+    for (const says of [...told('en'), ...told('de')]) expect(says).toMatch(/^2 [^×]/);
+    expect(kindCount('LWPOLYLINE closed', 1, 'en')).toBe('1 closed polyline');
+    expect(kindCount('POLYLINE closed in a block', 1200, 'en')).toBe('1,200 closed polylines in a block');
+    expect(kindCount('LWPOLYLINE closed', 12345678, 'de')).toBe('12.345.678 geschlossene Polylinien');
+    expect(kindCount('LWPOLYLINE', 999, 'de')).toBe('999 Polylinien');
+    expect(kindCount('FOO', 1000, 'de')).toBe('1.000 × FOO');
   });
 });

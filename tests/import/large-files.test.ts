@@ -97,7 +97,7 @@ describe('limits', () => {
       expect(50 - Math.hypot((x + nextX) / 2, (y + nextY) / 2)).toBeLessThan(0.0065);
     }
     expect(step.value.mends.find(({ code }) => code === 'SIMPLIFIED')?.says).toMatch(
-      /1000000 points became \d{3}, area changed by -?\d+(\.\d+)? m²/,
+      /1,000,000 points became \d{3}, area changed by -?\d+(\.\d+)? m²/,
     );
   });
 });

@@ -1,5 +1,6 @@
 /** What `diff`, `import` and `lighten` print, in German. */
 
+import { countDe, someDe } from '../../import/words/number-words.ts';
 import type { CallWords } from './en-calls.ts';
 
 export const CALLS_DE: CallWords = {
@@ -22,7 +23,7 @@ export const CALLS_DE: CallWords = {
   deckExpected: (file) => `${file}: Erwartet wurde eine Szene; check sagt, was daran falsch ist.`,
   answersExpected: (file) => `${file}: Antworten werden als JSON erwartet, zum Beispiel { "unit": "mm" }.`,
   aScene: (name) => `${name}: eine Szene. Prüfen mit: npm run --silent check -- ${name} --language de`,
-  drawing: (name, kind, points) => `${name}: ${kind}, ${points} Punkte`,
+  drawing: (name, kind, points) => `${name}: ${kind}, ${someDe(points, 'Punkt', 'Punkte')}`,
   size: (width, height, place) => `${width} × ${height} m ab ${place}`,
   layers: 'Layer',
   layersHead: ['Layer', 'Formen', 'gelesen', 'weggelassen', 'wohl als'],
@@ -32,10 +33,10 @@ export const CALLS_DE: CallWords = {
   mends: 'Änderungen und Hinweise',
   scene: 'Szene',
   noScene: 'keine, es gibt keinen Umriss',
-  sceneOf: (corners, openings) => `${corners} Ecken, ${openings} Öffnungen`,
+  sceneOf: (corners, openings) => `${someDe(corners, 'Ecke', 'Ecken')}, ${someDe(openings, 'Öffnung', 'Öffnungen')}`,
   waiting: 'Wartet auf Eingaben',
   part: { bay: 'Feld', zone: 'Zone', edge: 'Rand', column: 'Stütze', tree: 'Baum' },
-  needs: (count, part, keys) => `${count} × ${part}: benötigt ${keys}`,
+  needs: (count, part, keys) => `${countDe(count)} × ${part}: benötigt ${keys}`,
   unassigned: 'Layer ohne Verwendung',
 
   withinAll: 'Kein Feld überschreitet seine Grenze.',

@@ -1,5 +1,6 @@
 /** What `diff`, `import` and `lighten` print, and why a file can't be read. */
 
+import { countEn, someEn } from '../../import/words/number-words.ts';
 import type { LightenAim, LightenAnswer, LightenHindrance, LightenLoad, LightenPassing, LightenUnmet } from '../../model/lighten.ts';
 
 type Unsolved = LightenAnswer['unsolved'][number]['why'];
@@ -39,7 +40,7 @@ export const CALLS_EN = {
   deckExpected: (file: string) => `${file}: a scene was expected; check says what is wrong with it.`,
   answersExpected: (file: string) => `${file}: answers are expected as JSON, for example { "unit": "mm" }.`,
   aScene: (name: string) => `${name}: a scene. Check it with: npm run --silent check -- ${name}`,
-  drawing: (name: string, kind: string, points: number) => `${name}: ${kind}, ${points} points`,
+  drawing: (name: string, kind: string, points: number) => `${name}: ${kind}, ${someEn(points, 'point', 'points')}`,
   size: (width: string, height: string, place: string) => `${width} × ${height} m from ${place}`,
   layers: 'Layers',
   layersHead: ['layer', 'shapes', 'used', 'left out', 'likely role'],
@@ -49,12 +50,12 @@ export const CALLS_EN = {
   mends: 'Changes and notes',
   scene: 'Scene',
   noScene: 'none, there is no outline',
-  sceneOf: (corners: number, openings: number) => `${corners} corners, ${openings} openings`,
+  sceneOf: (corners: number, openings: number) => `${someEn(corners, 'corner', 'corners')}, ${someEn(openings, 'opening', 'openings')}`,
   waiting: 'Waits for entries',
   part: { bay: 'bay', zone: 'zone', edge: 'edge', column: 'column', tree: 'tree' } as Readonly<
     Record<'bay' | 'zone' | 'edge' | 'column' | 'tree', string>
   >,
-  needs: (count: number, part: string, keys: string) => `${count} × ${part}: needs ${keys}`,
+  needs: (count: number, part: string, keys: string) => `${countEn(count)} × ${part}: needs ${keys}`,
   unassigned: 'Layers without a role',
 
   withinAll: 'No bay is over its limit.',

@@ -1,11 +1,11 @@
 /** Questions on a file and their answers, in German. */
 
 import type { Choices, Group, Questions } from './en-questions.ts';
-import { numberDe, placeDe, sizeDe, some } from './number-words.ts';
+import { countDe, numberDe, placeDe, sizeDe, someDe } from './number-words.ts';
 import { TERMS_DE } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_DE;
-const group = ({ count, from, to }: Group) => `${count} × ${numberDe(from)} bis ${numberDe(to)}`;
+const group = ({ count, from, to }: Group) => `${countDe(count)} × ${numberDe(from)} bis ${numberDe(to)}`;
 const AXES = 'Wie liegen die Zahlen der Datei im Plan?';
 
 export const QUESTIONS_DE: Questions = {
@@ -19,21 +19,24 @@ export const QUESTIONS_DE: Questions = {
   AXES_APART: () => `Die Zeichnung läge neben der Decke oder gegen sie gespiegelt. ${AXES}`,
   AXES_NORTHING: () => `Die erste Zahl sieht nach Hochwert aus, die zweite nach Rechtswert. ${AXES}`,
   STRAY: (v) =>
-    `${v.count === 1 ? 'Ein Punkt liegt' : `${v.count} Punkte liegen`} ${v.farM} m vom Rest entfernt, bei ${placeDe(v, 1)}. Weglassen?`,
+    `${v.count === 1 ? 'Ein Punkt liegt' : `${countDe(v.count)} Punkte liegen`} ${v.farM} m vom Rest entfernt, bei ${placeDe(v, 1)}. Weglassen?`,
   LEVEL_UNIT: (v) => `Die Höhen reichen von ${numberDe(v.from)} bis ${numberDe(v.to)}. In welcher Einheit?`,
-  LEVELS_ZERO: (v) => `${v.count === 1 ? 'Die einzige Höhe ist' : `Alle ${v.count} Höhen sind`} 0. Ist das die Höhe, oder gibt es keine?`,
+  LEVELS_ZERO: (v) =>
+    `${v.count === 1 ? 'Die einzige Höhe ist' : `Alle ${countDe(v.count)} Höhen sind`} 0. Ist das die Höhe, oder gibt es keine?`,
   LEVEL_GROUPS: (v) =>
     `Die Höhen bilden zwei Gruppen, ${group({ count: v.lowCount, from: v.lowFrom, to: v.lowTo })} und ${group({ count: v.highCount, from: v.highFrom, to: v.highTo })} m. Welches Höhensystem gilt?`,
   LEVELS_DOUBLE: (v) =>
-    `${some(v.count, 'Stelle hat', 'Stellen haben')} zwei Höhen, die sich um bis zu ${numberDe(v.mostM)} m unterscheiden, zum Beispiel bei ${placeDe(v)}. Welche gilt?`,
+    `${someDe(v.count, 'Stelle hat', 'Stellen haben')} zwei Höhen, die sich um bis zu ${numberDe(v.mostM)} m unterscheiden, zum Beispiel bei ${placeDe(v)}. Welche gilt?`,
   DECIMAL: (v) => `„${v.sample}“: ${v.large} oder ${v.small.replace('.', ',')}? Die Antwort gilt für die ganze Datei.`,
   SEPARATOR: (v) => `Welches Zeichen trennt die Spalten von „${v.sample}“?`,
   COLUMNS: (v) => `Was steht in welcher Spalte? Erste Zeile: ${v.sample}`,
   DATES: (v) => `In Zeile ${v.row} steht ein Datum (${v.sample}). War ${numberDe(v.number)} gemeint?`,
   TRUNCATED: (v) =>
-    `Die Datei bricht mittendrin ab; ${some(v.count, 'Eintrag davor ist lesbar. Ihn verwenden?', 'Einträge davor sind lesbar. Sie verwenden?')}`,
+    `Die Datei bricht mittendrin ab; ${someDe(v.count, 'Eintrag davor ist lesbar. Ihn verwenden?', 'Einträge davor sind lesbar. Sie verwenden?')}`,
+  THIN: (v) =>
+    `Die Vermessung hat ${countDe(v.count)} Höhen, eine Szene fasst höchstens ${countDe(v.most)}. Wie weit darf die Fläche durch die behaltenen von den weggelassenen abweichen?`,
   SIMPLIFY: (v) =>
-    `${v.count === 1 ? 'Eine Linie hat' : `${v.count} Linien haben`} bis zu ${v.most} Punkte. Um höchstens ${v.errorMm} mm vereinfachen (${v.after} Punkte, die Fläche ändert sich um ${numberDe(v.areaM2)} m²)?`,
+    `${v.count === 1 ? 'Eine Linie hat' : `${countDe(v.count)} Linien haben`} bis zu ${countDe(v.most)} Punkte. Um höchstens ${v.errorMm} mm vereinfachen (${countDe(v.after)} Punkte, die Fläche ändert sich um ${numberDe(v.areaM2)} m²)?`,
 };
 
 export const CHOICES_DE: Choices = {
@@ -60,6 +63,8 @@ export const CHOICES_DE: Choices = {
   DATES_NUMBER: (v) => `Tag und Monat als Zahl lesen: ${numberDe(v.number)}.`,
   CUT_STOP: () => 'Nein, ich besorge die ganze Datei.',
   CUT_USE: () => 'Ja, den gelesenen Teil verwenden.',
-  SIMPLIFY: (v) => `Vereinfachen: ${v.after} Punkte.`,
-  SIMPLIFY_KEEP: (v) => `Behalten: ${v.before} Punkte.`,
+  THIN: (v) =>
+    `Um höchstens ${v.errorMm} mm: ${someDe(v.after, 'Höhe bleibt', 'Höhen bleiben')}, größte gefundene Abweichung ${numberDe(v.mostMm)} mm.`,
+  SIMPLIFY: (v) => `Vereinfachen: ${countDe(v.after)} Punkte.`,
+  SIMPLIFY_KEEP: (v) => `Behalten: ${countDe(v.before)} Punkte.`,
 };

@@ -3,7 +3,8 @@
 import type { LengthUnit } from '../length-unit.ts';
 import type { DecimalMark } from '../number-form.ts';
 import type { Separator } from '../table-form.ts';
-import { numberEn, type Place, placeEn, type Size, sizeEn, some } from './number-words.ts';
+import type { Thinning } from './en-questions.ts';
+import { countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
 import { type Axes, TERMS_EN } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_EN;
@@ -25,11 +26,13 @@ export const MENDS_EN = {
     `Letters that had been read with the wrong character set were put right: "${v.before}" is "${v.after}".`,
   LINE_ENDS: (_: object) => 'Line ends of several kinds were read alike.',
   TEXT_KEPT: (v: Count & Sample) =>
-    `${some(v.count, 'text looks', 'texts look')} like a formula or markup and ${v.count === 1 ? 'is' : 'are'} kept as plain text: "${v.sample}".`,
-  TEXT_SHORTENED: (v: Count & { readonly most: number }) => `${some(v.count, 'text was', 'texts were')} shortened to ${v.most} characters.`,
+    `${someEn(v.count, 'text looks', 'texts look')} like a formula or markup and ${v.count === 1 ? 'is' : 'are'} kept as plain text: "${v.sample}".`,
+  TEXT_SHORTENED: (v: Count & { readonly most: number }) =>
+    `${someEn(v.count, 'text was', 'texts were')} shortened to ${countEn(v.most)} characters.`,
   NUMBER_MARKS: (v: Count & Sample) =>
-    `${some(v.count, 'number was', 'numbers were')} read in spite of unusual minus signs, blanks or apostrophes, for example "${v.sample}".`,
-  HEADER_REPEATED: (v: Count) => `The heading stands inside the table again (${some(v.count, 'time', 'times')}); those rows were left out.`,
+    `${someEn(v.count, 'number was', 'numbers were')} read in spite of unusual minus signs, blanks or apostrophes, for example "${v.sample}".`,
+  HEADER_REPEATED: (v: Count) =>
+    `The heading stands inside the table again (${someEn(v.count, 'time', 'times')}); those rows were left out.`,
   TABLE_READ: (v: { readonly separator: Separator; readonly mark: DecimalMark }) =>
     `The table was read with ${separators[v.separator]} between columns and a decimal ${marks[v.mark]}.`,
   UNIT_CHANGED: (v: Size & { readonly unit: LengthUnit; readonly widthM: number; readonly heightM: number }) =>
@@ -46,28 +49,30 @@ export const MENDS_EN = {
     readonly toM: number;
   }) =>
     `Levels were changed from ${units[v.unit]} to metres: ${numberEn(v.from)} to ${numberEn(v.to)} in the file became ${numberEn(v.fromM)} to ${numberEn(v.toM)} m.`,
-  LEVELS_DROPPED: (v: Count) => `${some(v.count, 'level', 'levels')} of 0 ${was(v)} not taken for levels.`,
+  LEVELS_DROPPED: (v: Count) => `${someEn(v.count, 'level', 'levels')} of 0 ${was(v)} not taken for levels.`,
   LEVELS_SPLIT: (v: Count & { readonly kept: 'lower' | 'upper' }) =>
-    `Of two groups of levels, the ${v.kept} was kept; ${some(v.count, 'level', 'levels')} left out.`,
+    `Of two groups of levels, the ${v.kept} was kept; ${someEn(v.count, 'level', 'levels')} left out.`,
   LEVELS_DOUBLE: (v: Count & Place & { readonly kept: 'lower' | 'upper'; readonly mostM: number }) =>
-    `${some(v.count, 'place has', 'places have')} more than one level; the ${v.kept} was kept. Greatest difference ${numberEn(v.mostM)} m, near ${placeEn(v)}.`,
+    `${someEn(v.count, 'place has', 'places have')} more than one level; the ${v.kept} was kept. Greatest difference ${numberEn(v.mostM)} m, near ${placeEn(v)}.`,
   STRAY_DROPPED: (v: Count & { readonly farM: number }) =>
-    `${some(v.count, 'point', 'points')} ${v.farM} m from the rest ${was(v)} left out.`,
+    `${someEn(v.count, 'point', 'points')} ${v.farM} m from the rest ${was(v)} left out.`,
   FAR_FROM_ORIGIN: (v: Place) =>
     `Coordinates lie near ${v.x}, ${v.y} m. The calculation works from a place nearby and gives the file's coordinates back.`,
   RINGS_CLOSED: (v: Count & { readonly gapMm: number }) =>
-    `${some(v.count, 'outline was', 'outlines were')} not closed (gap up to ${v.gapMm} mm) and ${was(v)} closed.`,
+    `${someEn(v.count, 'outline was', 'outlines were')} not closed (gap up to ${v.gapMm} mm) and ${was(v)} closed.`,
   LINES_CHAINED: (v: Count & { readonly toleranceMm: number; readonly rings: number; readonly open: number; readonly gapMm: number }) =>
-    `${some(v.count, 'line', 'lines')} with ends at most ${v.toleranceMm} mm apart were joined to ${v.rings} closed and ${v.open} open; greatest gap ${v.gapMm} mm.`,
-  POINTS_REPEATED: (v: Count) => `${some(v.count, 'point', 'points')} on top of the one before ${was(v)} removed.`,
-  SHAPES_REPEATED: (v: Count) => `${some(v.count, 'shape', 'shapes')} drawn twice at the same place ${was(v)} taken once.`,
+    `${someEn(v.count, 'line', 'lines')} with ends at most ${v.toleranceMm} mm apart were joined to ${countEn(v.rings)} closed and ${countEn(v.open)} open; greatest gap ${v.gapMm} mm.`,
+  POINTS_REPEATED: (v: Count) => `${someEn(v.count, 'point', 'points')} on top of the one before ${was(v)} removed.`,
+  SHAPES_REPEATED: (v: Count) => `${someEn(v.count, 'shape', 'shapes')} drawn twice at the same place ${was(v)} taken once.`,
   CURVES_TO_CHORDS: (v: Count & { readonly errorMm: number }) =>
-    `${some(v.count, 'curve was', 'curves were')} laid into straight chords at most ${v.errorMm} mm from ${v.count === 1 ? 'it' : 'them'}.`,
+    `${someEn(v.count, 'curve was', 'curves were')} laid into straight chords at most ${v.errorMm} mm from ${v.count === 1 ? 'it' : 'them'}.`,
   SIMPLIFIED: (v: Count & { readonly errorMm: number; readonly before: number; readonly after: number; readonly areaM2: number }) =>
-    `${some(v.count, 'line was', 'lines were')} simplified by at most ${v.errorMm} mm: ${v.before} points became ${v.after}, area changed by ${v.areaM2} m².`,
+    `${someEn(v.count, 'line was', 'lines were')} simplified by at most ${v.errorMm} mm: ${countEn(v.before)} points became ${countEn(v.after)}, area changed by ${v.areaM2} m².`,
+  LEVELS_THINNED: (v: Thinning) =>
+    `Of ${countEn(v.count)} levels, ${countEn(v.after)} were kept: the surface through them differs from each level left out by at most ${v.errorMm} mm; greatest difference found ${v.mostMm} mm.`,
   FACES_TO_POINTS: (v: Count & { readonly surface: string }) =>
-    `${some(v.count, 'triangle', 'triangles')} of the surface "${v.surface}" gave their corner points; triangles are made anew between them.`,
-  FEATURES_CUT: (v: Count) => `The file stops in the middle; ${some(v.count, 'entry', 'entries')} before that ${was(v)} read.`,
+    `${someEn(v.count, 'triangle', 'triangles')} of the surface "${v.surface}" gave their corner points; triangles are made anew between them.`,
+  FEATURES_CUT: (v: Count) => `The file stops in the middle; ${someEn(v.count, 'entry', 'entries')} before that ${was(v)} read.`,
 } as const;
 
 export type Mends = typeof MENDS_EN;

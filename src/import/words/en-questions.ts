@@ -3,7 +3,7 @@
 import type { LengthUnit } from '../length-unit.ts';
 import type { DecimalMark } from '../number-form.ts';
 import type { Separator } from '../table-form.ts';
-import { numberEn, type Place, placeEn, type Size, sizeEn, some } from './number-words.ts';
+import { countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
 import { type Axes, TERMS_EN } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_EN;
@@ -23,7 +23,15 @@ export interface Groups {
   readonly highTo: number;
 }
 
-const group = ({ count, from, to }: Group) => `${count} × ${numberEn(from)} to ${numberEn(to)}`;
+/** Levels there were, levels kept, what was allowed and what was found. */
+export interface Thinning {
+  readonly count: number;
+  readonly after: number;
+  readonly errorMm: number;
+  readonly mostMm: number;
+}
+
+const group = ({ count, from, to }: Group) => `${countEn(count)} × ${numberEn(from)} to ${numberEn(to)}`;
 const AXES = 'How do the numbers of the file lie on the plan?';
 
 /** Every question by its code. */
@@ -39,22 +47,25 @@ export const QUESTIONS_EN = {
   AXES_APART: (_: object) => `The drawing would lie apart from the deck, or mirrored against it. ${AXES}`,
   AXES_NORTHING: (_: object) => `The first number looks like a northing, the second like an easting. ${AXES}`,
   STRAY: (v: Place & { readonly count: number; readonly farM: number }) =>
-    `${v.count === 1 ? 'One point is' : `${v.count} points are`} ${v.farM} m from the rest, near ${placeEn(v, 1)}. Leave out?`,
+    `${v.count === 1 ? 'One point is' : `${countEn(v.count)} points are`} ${v.farM} m from the rest, near ${placeEn(v, 1)}. Leave out?`,
   LEVEL_UNIT: (v: { readonly from: number; readonly to: number }) =>
     `Levels range from ${numberEn(v.from)} to ${numberEn(v.to)}. In which unit?`,
   LEVELS_ZERO: (v: { readonly count: number }) =>
-    `${v.count === 1 ? 'The only level is' : `All ${v.count} levels are`} 0. Is that the level, or is there none?`,
+    `${v.count === 1 ? 'The only level is' : `All ${countEn(v.count)} levels are`} 0. Is that the level, or is there none?`,
   LEVEL_GROUPS: (v: Groups) =>
     `Levels fall into two groups, ${group({ count: v.lowCount, from: v.lowFrom, to: v.lowTo })} and ${group({ count: v.highCount, from: v.highFrom, to: v.highTo })} m. Which height system?`,
   LEVELS_DOUBLE: (v: Place & { readonly count: number; readonly mostM: number }) =>
-    `${some(v.count, 'place has', 'places have')} two levels that differ by up to ${numberEn(v.mostM)} m, for example at ${placeEn(v)}. Which counts?`,
+    `${someEn(v.count, 'place has', 'places have')} two levels that differ by up to ${numberEn(v.mostM)} m, for example at ${placeEn(v)}. Which counts?`,
   DECIMAL: (v: { readonly sample: string; readonly large: string; readonly small: string }) =>
     `"${v.sample}": ${v.large}, or ${v.small}? The answer counts for the whole file.`,
   SEPARATOR: (v: { readonly sample: string }) => `Which mark stands between the columns of "${v.sample}"?`,
   COLUMNS: (v: { readonly sample: string }) => `Which column is what? First row: ${v.sample}`,
   DATES: (v: { readonly row: number; readonly sample: string; readonly number: number }) =>
     `Row ${v.row} holds a date (${v.sample}). ${v.number} meant?`,
-  TRUNCATED: (v: { readonly count: number }) => `The file stops in the middle; ${v.count} entries before that can be read. Use them?`,
+  TRUNCATED: (v: { readonly count: number }) =>
+    `The file stops in the middle; ${someEn(v.count, 'entry before that can be read. Use it?', 'entries before that can be read. Use them?')}`,
+  THIN: (v: { readonly count: number; readonly most: number }) =>
+    `The survey has ${countEn(v.count)} levels; a scene holds ${countEn(v.most)} at most. How far may the surface through those that are kept differ from those left out?`,
   SIMPLIFY: (v: {
     readonly count: number;
     readonly most: number;
@@ -62,7 +73,7 @@ export const QUESTIONS_EN = {
     readonly after: number;
     readonly areaM2: number;
   }) =>
-    `${v.count === 1 ? 'One line has' : `${v.count} lines have`} up to ${v.most} points. Simplify by at most ${v.errorMm} mm (${v.after} points, area changes by ${v.areaM2} m²)?`,
+    `${v.count === 1 ? 'One line has' : `${countEn(v.count)} lines have`} up to ${countEn(v.most)} points. Simplify by at most ${v.errorMm} mm (${countEn(v.after)} points, area changes by ${v.areaM2} m²)?`,
 } as const;
 
 export type Questions = typeof QUESTIONS_EN;
@@ -93,8 +104,10 @@ export const CHOICES_EN = {
   DATES_NUMBER: (v: { readonly number: number }) => `Read day and month as a number: ${v.number}.`,
   CUT_STOP: (_: object) => 'No, I will get the whole file.',
   CUT_USE: (_: object) => 'Yes, use the part that was read.',
-  SIMPLIFY: (v: { readonly after: number }) => `Simplify: ${v.after} points.`,
-  SIMPLIFY_KEEP: (v: { readonly before: number }) => `Keep: ${v.before} points.`,
+  THIN: (v: Thinning) =>
+    `By at most ${v.errorMm} mm: ${someEn(v.after, 'level is', 'levels are')} kept, greatest difference found ${v.mostMm} mm.`,
+  SIMPLIFY: (v: { readonly after: number }) => `Simplify: ${countEn(v.after)} points.`,
+  SIMPLIFY_KEEP: (v: { readonly before: number }) => `Keep: ${countEn(v.before)} points.`,
 } as const;
 
 export type Choices = typeof CHOICES_EN;

@@ -3,7 +3,7 @@
 import type { LayerRole, WaitingPart } from '../../model/drawing.ts';
 import type { DrawnParts, PartEntries } from '../../model/drawn-parts.ts';
 import type { Language } from '../../model/language.ts';
-import { numberDe, numberEn, some } from './number-words.ts';
+import { numberDe, numberEn, someDe, someEn } from './number-words.ts';
 import { TERMS_DE, TERMS_EN } from './term-words.ts';
 
 interface HistoryWords {
@@ -23,31 +23,31 @@ interface HistoryWords {
 }
 
 const EN_LEFT: Readonly<Record<WaitingPart['part'], (count: number) => string>> = {
-  bay: (count) => `${some(count, 'bay came', 'bays came')} without a permitted load.`,
-  zone: (count) => some(count, 'zone', 'zones'),
-  column: (count) => some(count, 'column', 'columns'),
-  tree: (count) => some(count, 'tree', 'trees'),
-  edge: (count) => some(count, 'edge', 'edges'),
+  bay: (count) => `${someEn(count, 'bay came', 'bays came')} without a permitted load.`,
+  zone: (count) => someEn(count, 'zone', 'zones'),
+  column: (count) => someEn(count, 'column', 'columns'),
+  tree: (count) => someEn(count, 'tree', 'trees'),
+  edge: (count) => someEn(count, 'edge', 'edges'),
 };
 
 const DE_LEFT: typeof EN_LEFT = {
-  bay: (count) => `${some(count, 'Feld kam', 'Felder kamen')} ohne zulässige Last.`,
-  zone: (count) => some(count, 'Zone', 'Zonen'),
-  column: (count) => some(count, 'Stütze', 'Stützen'),
-  tree: (count) => some(count, 'Baum', 'Bäume'),
-  edge: (count) => some(count, 'Rand', 'Ränder'),
+  bay: (count) => `${someDe(count, 'Feld kam', 'Felder kamen')} ohne zulässige Last.`,
+  zone: (count) => someDe(count, 'Zone', 'Zonen'),
+  column: (count) => someDe(count, 'Stütze', 'Stützen'),
+  tree: (count) => someDe(count, 'Baum', 'Bäume'),
+  edge: (count) => someDe(count, 'Rand', 'Ränder'),
 };
 
 const EN: HistoryWords = {
   deckName: 'Imported deck',
-  layer: (name, role, shapes) => `${name} as ${TERMS_EN.roles[role]} (${some(shapes, 'shape', 'shapes')})`,
+  layer: (name, role, shapes) => `${name} as ${TERMS_EN.roles[role]} (${someEn(shapes, 'shape', 'shapes')})`,
   read: (file, kind, layers) => `Read from "${file}" (${kind}): ${layers.length === 0 ? 'no layers' : layers.join(', ')}.`,
   answered: (question, answer) => `Asked: ${question} Answer: ${answer}.`,
   guessed: (question, taken) => `Not answered: ${question} Taken: ${taken}.`,
   onLayer: (layer, mend) => `Layer ${layer}: ${mend}`,
   starter: 'To be designed',
-  cut: (bays) => `${some(bays, 'bay was', 'bays were')} cut from the grid of axes.`,
-  zonesOn: (zones, buildup) => `Entered: ${some(zones, 'zone begins', 'zones begin')} with the build-up ${buildup}.`,
+  cut: (bays) => `${someEn(bays, 'bay was', 'bays were')} cut from the grid of axes.`,
+  zonesOn: (zones, buildup) => `Entered: ${someEn(zones, 'zone begins', 'zones begin')} with the build-up ${buildup}.`,
   columnsOf: (widthM, depthM) => `Entered: columns without a drawn size measure ${numberEn(widthM)} × ${numberEn(depthM)} m.`,
   treesOf: (massKg, spreadM) =>
     `Entered: each tree has ${numberEn(massKg)} kg; without a drawn size it spreads over ${numberEn(spreadM)} m.`,
@@ -58,14 +58,14 @@ const EN: HistoryWords = {
 
 const DE: HistoryWords = {
   deckName: 'Eingelesene Decke',
-  layer: (name, role, shapes) => `${name} als ${TERMS_DE.roles[role]} (${some(shapes, 'Form', 'Formen')})`,
+  layer: (name, role, shapes) => `${name} als ${TERMS_DE.roles[role]} (${someDe(shapes, 'Form', 'Formen')})`,
   read: (file, kind, layers) => `Gelesen aus „${file}“ (${kind}): ${layers.length === 0 ? 'keine Layer' : layers.join(', ')}.`,
   answered: (question, answer) => `Gefragt: ${question} Antwort: ${answer}.`,
   guessed: (question, taken) => `Nicht beantwortet: ${question} Angenommen: ${taken}.`,
   onLayer: (layer, mend) => `Layer ${layer}: ${mend}`,
   starter: 'Noch zu planen',
-  cut: (bays) => `${some(bays, 'Feld wurde', 'Felder wurden')} aus dem Achsraster geschnitten.`,
-  zonesOn: (zones, buildup) => `Eingegeben: ${some(zones, 'Zone beginnt', 'Zonen beginnen')} mit dem Aufbau ${buildup}.`,
+  cut: (bays) => `${someDe(bays, 'Feld wurde', 'Felder wurden')} aus dem Achsraster geschnitten.`,
+  zonesOn: (zones, buildup) => `Eingegeben: ${someDe(zones, 'Zone beginnt', 'Zonen beginnen')} mit dem Aufbau ${buildup}.`,
   columnsOf: (widthM, depthM) => `Eingegeben: Stützen ohne gezeichnete Größe messen ${numberDe(widthM)} × ${numberDe(depthM)} m.`,
   treesOf: (massKg, spreadM) =>
     `Eingegeben: Jeder Baum wiegt ${numberDe(massKg)} kg; ohne gezeichnete Größe verteilt er sich auf ${numberDe(spreadM)} m.`,

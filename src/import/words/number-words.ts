@@ -26,5 +26,12 @@ export const placeDe = ({ x, y }: Place, decimals = 3) => `(${numberDe(x, decima
 export const spotEn = ({ x, y }: Place) => `(${x.toFixed(2)}, ${y.toFixed(2)})`;
 export const spotDe = ({ x, y }: Place) => `(${x.toFixed(2).replace('.', ',')}; ${y.toFixed(2).replace('.', ',')})`;
 
+const grouped = (count: number, mark: string) => String(count).replace(/\B(?=(?:\d{3})+$)/g, mark);
+
+/** A whole number with its thousands grouped. */
+export const countEn = (count: number) => grouped(count, ',');
+export const countDe = (count: number) => grouped(count, '.');
+
 /** Count with its noun. */
-export const some = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+export const someEn = (count: number, one: string, more: string) => `${countEn(count)} ${count === 1 ? one : more}`;
+export const someDe = (count: number, one: string, more: string) => `${countDe(count)} ${count === 1 ? one : more}`;

@@ -1,7 +1,7 @@
 /** Layers of a drawing: what was read of each and left out, and what it is used as. */
 
 import { LAYER_ROLES, type LayerRole } from '../../model/drawing.ts';
-import type { KindCount, LayerView } from '../../model/importer.ts';
+import type { LayerView } from '../../model/importer.ts';
 import { t } from '../text/text.ts';
 import { useImports } from '../use-stores.ts';
 
@@ -54,11 +54,11 @@ export function ImportLayers({ layers, onMark }: Props) {
   );
 }
 
-function Counts({ says, counts }: { readonly says: string; readonly counts: readonly KindCount[] }) {
+function Counts({ says, counts }: { readonly says: string; readonly counts: readonly string[] }) {
   if (counts.length === 0) return null;
   return (
     <span className="block">
-      {says}: {counts.map(([kind, count]) => t.imports.kindCount(kind, count)).join(', ')}
+      {says}: {counts.join(', ')}
     </span>
   );
 }

@@ -104,7 +104,6 @@ export const imports: Texts['imports'] = {
   use: 'Verwenden als',
   roleOf: (layer) => `Verwendung von Layer ${layer}`,
   role: (role) => ROLES[role],
-  kindCount: (kind, count) => `${numberText(count, 0)} ${kind}`,
   mends: 'Was beim Lesen geändert wurde',
   noMends: 'Nichts wurde geändert.',
   onLayer: (layer, says) => `Layer ${layer}: ${says}`,

@@ -106,7 +106,6 @@ export const imports = {
   use: 'Use as',
   roleOf: (layer: string) => `Use of layer ${layer}`,
   role: (role: LayerRole) => ROLES[role],
-  kindCount: (kind: string, count: number) => `${numberText(count, 0)} ${kind}`,
   mends: 'What was changed while reading',
   noMends: 'Nothing was changed.',
   onLayer: (layer: string, says: string) => `Layer ${layer}: ${says}`,

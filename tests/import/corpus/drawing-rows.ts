@@ -294,7 +294,7 @@ export const DRAWING_ROWS: readonly BadInput[] = [
     what: 'an outline of 100 000 points',
     by: 'import',
     file: () => metres(polyline('Deck', wave(100_000))),
-    expected: { asks: ['simplify', 'simplify'], says: ['100000 points', 'at most 5 mm', 'area changes by'] },
+    expected: { asks: ['simplify', 'simplify'], says: ['100,000 points', 'at most 5 mm', 'area changes by'] },
   },
   {
     row: 35,
@@ -322,7 +322,7 @@ export const DRAWING_ROWS: readonly BadInput[] = [
       }),
     expected: {
       mend: 'CURVES_TO_CHORDS',
-      says: ['1 ARC', '1 3DSOLID', '1 INSERT of another drawing (XREF)', '1 SPLINE given by points to pass through'],
+      says: ['1 arc', '1 solid body', '1 block of another drawing (XREF)', '1 free curve given by points to pass through'],
     },
   },
   {
@@ -334,7 +334,7 @@ export const DRAWING_ROWS: readonly BadInput[] = [
         [0, '3DSOLID'],
         [8, 'A'],
       ]),
-    expected: { error: 'NOTHING_FOUND', says: ['1 × 3DSOLID'] },
+    expected: { error: 'NOTHING_FOUND', says: ['1 solid body'] },
   },
   {
     row: 38,
