@@ -1,6 +1,7 @@
 /** The command `lighten`: how zones too heavy for their bays could be built lighter, or which limit stands in the way. */
 
 import { lighten } from '../lighten/lighten.ts';
+import type { Solver } from '../lighten/solver.ts';
 import type { Language } from '../model/language.ts';
 import type { LightenAim, LightenAnswer, LightenObstacle, LightenVariant, LightenZone } from '../model/lighten.ts';
 import type { Project } from '../project/evaluate-project.ts';
@@ -17,10 +18,11 @@ export interface LightenCall {
 
 /** What to print, and the scene to write. */
 export function runLighten(
+  solver: Solver,
   call: LightenCall,
   project: Project,
 ): { out: string; code: 0 | 1; file?: { name: string; bytes: Promise<Uint8Array> } } {
-  const answer = lighten(project, {
+  const answer = lighten(solver, project, {
     ...(call.by ? { aims: [call.by] } : {}),
     ...(call.zones ? { zones: call.zones } : {}),
     ...(call.locked ? { locked: call.locked } : {}),

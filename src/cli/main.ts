@@ -1,6 +1,7 @@
 /** Command line: `npm run --silent check -- FILE [--json] [--cell M]`, and `export` and `sources` likewise. */
 
 import { readFileSync, writeFileSync } from 'node:fs';
+import { loadSolver } from '../lighten/solver.ts';
 import { languageAsked } from './refusal.ts';
 import { run } from './run.ts';
 import { WRITING } from './writing.ts';
@@ -10,7 +11,9 @@ const now = new Date();
 const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
 const args = process.argv.slice(2);
-const result = run(args, (file) => readFileSync(file), today);
+// Only one command asks for it, and it takes its time to load.
+const solver = args[0] === 'lighten' ? await loadSolver() : undefined;
+const result = run(args, (file) => readFileSync(file), today, solver);
 process.stdout.write(result.out);
 process.stderr.write(result.err);
 process.exitCode = result.code;

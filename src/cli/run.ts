@@ -6,6 +6,7 @@ import { exportHandover } from '../export/handover.ts';
 import { sectionSource } from '../export/picture-source.ts';
 import { importIssueIn, mendIn } from '../import/import-language.ts';
 import { readSceneText } from '../import/read-scene-text.ts';
+import type { Solver } from '../lighten/solver.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import { issueLineIn } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
@@ -50,9 +51,10 @@ const USAGES: Readonly<Record<Language, { readonly usage: string; readonly refus
  * @param args - arguments after the program's name, the command first
  * @param readFile - reads a file's bytes; throws where it can't
  * @param today - date for drawings that are given none
+ * @param solver - for `lighten`, which can't do without
  * @returns what to print and to write, and the exit code
  */
-export function run(args: readonly string[], readFile: ReadFile, today?: string): RunResult {
+export function run(args: readonly string[], readFile: ReadFile, today?: string, solver?: Solver): RunResult {
   const call = readCall(args);
   const { usage, refusals } = USAGES[languageAsked(args)];
   switch (call.command) {
@@ -73,7 +75,10 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string)
         call.file,
         readFile,
         undefined,
-        (project) => runLighten(call, speakProject(project, call.language)),
+        (project) => {
+          if (solver === undefined) throw new RangeError('run: lighten without a solver');
+          return runLighten(solver, call, speakProject(project, call.language));
+        },
         call.language,
       );
     case 'sources':

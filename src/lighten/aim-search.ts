@@ -64,7 +64,7 @@ function baysLeft({ limits, hopeless, aside }: Aiming, on: Evaluation): number {
 function solveOrSetAside(aiming: Aiming, tasks: readonly ZoneTask[], aim: LightenAim): Solved | Why {
   const { site, cuts, aside, hopeless } = aiming;
   for (;;) {
-    const solved = solveTasks(tasks, aim, [...cuts.values()], site);
+    const solved = solveTasks(tasks, aim, [...cuts.values()], aiming);
     const [failed] = solved.failed;
     if (!failed) return solved;
     const why = failed.why === 'time' ? 'time' : 'no common answer';

@@ -18,6 +18,7 @@ import { candidatesOf, priceOf } from './candidates.ts';
 import { type Ground, groundsOf, siteOf } from './ground.ts';
 import { findObstacles } from './obstacles.ts';
 import { restOf, type Trying } from './recipes.ts';
+import type { Solver } from './solver.ts';
 import { lightestOf, type ZoneTask, zoneTask } from './task.ts';
 import { evaluated, keyOf, type Work } from './trial.ts';
 import { type BayLimit, cellsOver, greatestOf, isOver, limitsOf, zonesSeen } from './windows.ts';
@@ -29,12 +30,14 @@ type Reached = ReadonlyMap<BayLimit, ReadonlySet<number>>;
 
 /**
  * Lightens a scene.
+ * @param solver - from `loadSolver`
  * @param project - the scene, evaluated; it is not changed. Findings and names come in its language
  * @param options - aims, zones, materials and means; everything has a default
  * @param onProgress - told after every round
  * @returns variants that keep every limit that can be kept, and the limits that can't
  */
 export function lighten(
+  solver: Solver,
   project: Project,
   options: LightenOptions = {},
   onProgress: (progress: LightenProgress) => void = () => {},
@@ -43,7 +46,7 @@ export function lighten(
   const site = siteOf(scene, evaluation, resolved.materialOf);
   const candidates = candidatesOf(scene, options.fills);
   const limits = limitsOf(evaluation);
-  const work: Work = { site, project, limits, options, onProgress, candidates, banned: new Set(), leftOut: [], trial: null };
+  const work: Work = { solver, site, project, limits, options, onProgress, candidates, banned: new Set(), leftOut: [], trial: null };
   const over = work.limits.filter((limit) => isOver(greatestOf(evaluation, limit).kNm2, limit.permittedKNm2));
   const seen = zonesSeen(evaluation);
   const reached: Reached = new Map(over.map((limit) => [limit, new Set(cellsOver(evaluation, limit).flatMap(seen))]));

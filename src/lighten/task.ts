@@ -8,6 +8,7 @@ import { type Amount, amountAfter, type Choice, type Cost, costAfter, type Optio
 import { type Recipe, type Step, startOthersMm, stepMm } from './recipe.ts';
 import { recipeLoads, recipesOf, type Trying } from './recipes.ts';
 import { type Menu, select } from './selection.ts';
+import type { Solver } from './solver.ts';
 import { type BayLimit, loadAt, type Positions, positionsOf, type WindowPart, windowPart } from './windows.ts';
 
 /** A zone with all its recipes; the first keeps it as it is. */
@@ -148,7 +149,12 @@ export interface Solved {
 }
 
 /** The best choices under some cuts. */
-export function solveTasks(tasks: readonly ZoneTask[], aim: LightenAim, cuts: readonly Cut[], site: Site): Solved {
+export function solveTasks(
+  tasks: readonly ZoneTask[],
+  aim: LightenAim,
+  cuts: readonly Cut[],
+  { site, solver }: { readonly site: Site; readonly solver: Solver },
+): Solved {
   const all = tasks.map((task) => priced(task, aim));
   const most = cuts.map(({ limit, cell, mostKNm2 }) => mostKNm2 - loadAt(site.on, limit, cell));
   const menus = all.map((one, t): Menu => {
@@ -160,7 +166,7 @@ export function solveTasks(tasks: readonly ZoneTask[], aim: LightenAim, cuts: re
     });
     return { costs: one.costs, uses };
   });
-  const { picks, proven, failed } = select(menus, most);
+  const { picks, proven, failed } = select(solver, menus, most);
   return {
     choices: picks.map((pick, t) => all[t].options[pick]),
     proven,

@@ -13,10 +13,12 @@ import { applyChoices } from './apply.ts';
 import type { Candidates } from './candidates.ts';
 import type { Site } from './ground.ts';
 import type { Choice } from './options.ts';
+import type { Solver } from './solver.ts';
 import type { ZoneTask } from './task.ts';
 import type { BayLimit } from './windows.ts';
 
 export interface Work {
+  readonly solver: Solver;
   readonly site: Site;
   readonly project: Project;
   readonly limits: readonly BayLimit[];

@@ -1,9 +1,9 @@
 /** The benchmark's cases of lightening: four beds, and twelve, over their bays, each with fills to choose from. */
 
 import { evaluate } from '../../src/core/evaluate.ts';
-import { lighten } from '../../src/lighten/lighten.ts';
 import type { LightenOptions } from '../../src/model/lighten.ts';
 import type { SceneMaterial } from '../../src/model/scene-file.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { type BenchCase, prove } from './bench-case.ts';
 

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
+import { SOLVER } from '../helpers/lightened.ts';
 import { bay, buildUp, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { dxf, polyline, rectangle } from '../import/dxf-builder.ts';
 
@@ -53,12 +54,12 @@ const FILES: Record<string, () => Uint8Array> = {
   drawing: () => DRAWING,
   pdf: () => bytesOf('%PDF-1.7'),
 };
-const call = (...args: string[]) =>
-  run(args, (file) => {
-    const found = FILES[file];
-    if (!found) throw Object.assign(new Error('gone'), { code: 'ENOENT' });
-    return found();
-  });
+const readFrom = (file: string) => {
+  const found = FILES[file];
+  if (!found) throw Object.assign(new Error('gone'), { code: 'ENOENT' });
+  return found();
+};
+const call = (...args: string[]) => run(args, readFrom, undefined, SOLVER);
 
 /** Numbers of a text in any order; the names in it are the same in both languages. */
 const numbersOf = (told: string) => (told.replace(/(\d),(\d)/g, '$1.$2').match(/\d+(?:\.\d+)?/g) ?? []).map(Number).sort((a, b) => a - b);

@@ -5,9 +5,9 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { lighten } from '../../src/lighten/lighten.ts';
 import { LIGHTEN_AIMS, type LightenAim, type LightenMeans } from '../../src/model/lighten.ts';
 import type { SceneFile, SceneLevels, SceneMaterial } from '../../src/model/scene-file.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, GRAVITY, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 const CELL_M = 0.25;

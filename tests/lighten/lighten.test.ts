@@ -2,10 +2,10 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { lighten } from '../../src/lighten/lighten.ts';
 import type { LightenAnswer, LightenOptions, LightenVariant } from '../../src/model/lighten.ts';
 import type { SceneFile, SceneMaterial } from '../../src/model/scene-file.ts';
 import { type Project, readProject } from '../../src/project/evaluate-project.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { gardenScene } from '../properties/random-scene.ts';
 

@@ -1,8 +1,8 @@
 /** Twelve beds side by side in one bay: as many as once took the search minutes, with answers worked out by hand. */
 
 import { describe, expect, it } from 'vitest';
-import { lighten } from '../../src/lighten/lighten.ts';
 import type { SceneMaterial } from '../../src/model/scene-file.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 const FILLS: readonly SceneMaterial[] = [

@@ -2,9 +2,9 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { lighten } from '../../src/lighten/lighten.ts';
 import type { SceneFile, SceneMaterial, SceneStage } from '../../src/model/scene-file.ts';
 import { readProject } from '../../src/project/evaluate-project.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 const OUTLINE = rect(0, 0, 4, 3);

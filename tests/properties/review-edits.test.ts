@@ -1,9 +1,9 @@
 /** Faults that were found in operations that change scenes, each with a small scene that showed it. */
 
 import { describe, expect, it } from 'vitest';
-import { lighten } from '../../src/lighten/lighten.ts';
 import { LIGHTEN_AIMS, type LightenOptions } from '../../src/model/lighten.ts';
 import type { SceneFile, SceneMaterial } from '../../src/model/scene-file.ts';
+import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 const PRICES: Readonly<Record<string, number>> = { soil: 40, light: 60 };
