@@ -42,6 +42,30 @@ function noFilesOnDisk(): Plugin {
   };
 }
 
+/** What of the model library opens a model and makes surfaces; its tables of all entities and attributes, most of its length, are left out. */
+const MODEL_LIBRARY = `
+export class IfcAPI {
+  async Init(locateFile) {
+    this.wasmModule = await require_web_ifc()({ noInitialRun: true, locateFile });
+  }
+}`;
+
+/** Keeps the glue of the model library's compiled part, and of its interface what is called. */
+function modelLibrary(): Plugin {
+  return {
+    name: 'loamdeck:model-library',
+    apply: 'build',
+    enforce: 'pre',
+    transform(code, id) {
+      if (!/web-ifc\/web-ifc-api\.js$/.test(id)) return null;
+      const [helpers, begin, end] = ['var __commonJS', '// dist/web-ifc.js\n', '// dist/ifc-schema.ts\n'].map((mark) => code.indexOf(mark));
+      const glueOfThreads = code.indexOf('// dist/web-ifc-mt.js\n');
+      if (Math.min(helpers, begin, end, glueOfThreads) < 0) throw new Error('web-ifc is not built as it was: see modelLibrary');
+      return { code: code.slice(0, glueOfThreads) + code.slice(begin, end) + MODEL_LIBRARY, map: null };
+    },
+  };
+}
+
 /** Writes the service worker last, with the list of all that was built and a version that changes with any of it. */
 function serviceWorker(): Plugin {
   let outDir = '';
@@ -80,7 +104,7 @@ export default defineConfig({
     // Inlined fonts would be data: URLs, which the page's policy refuses.
     assetsInlineLimit: 0,
   },
-  worker: { format: 'es', plugins: () => [noFilesOnDisk()] },
+  worker: { format: 'es', plugins: () => [noFilesOnDisk(), modelLibrary()] },
   preview: { host: '127.0.0.1', port: Number(process.env.PORT ?? 4173), strictPort: process.env.PORT !== undefined },
   test: {
     projects: [

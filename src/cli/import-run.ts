@@ -2,6 +2,7 @@
 
 import { type Draft, draftIssues, draftScene } from '../import/draft-scene.ts';
 import { guessRoles } from '../import/guess-roles.ts';
+import type { Mesher } from '../import/ifc/mesher.ts';
 import { importIn } from '../import/import-language.ts';
 import { readingSteps } from '../import/read-drawing.ts';
 import { runAtOnce } from '../import/steps.ts';
@@ -26,9 +27,10 @@ interface Done {
  * Reads a drawing and says what came of it.
  * @param call - what was asked for
  * @param read - reads a file named in the call; throws where it can't
+ * @param mesher - for models; without one some bodies are left out and told
  * @returns what to print and to write, and the exit code
  */
-export function runImport(call: ImportCall, read: (file: string) => Uint8Array): Done {
+export function runImport(call: ImportCall, read: (file: string) => Uint8Array, mesher: Mesher | null = null): Done {
   const { language } = call;
   const { calls } = WRITING[language];
   const bytes = read(call.file);
@@ -38,7 +40,10 @@ export function runImport(call: ImportCall, read: (file: string) => Uint8Array):
   const around = deckText === null ? undefined : boxOfDeck(deckText);
   if (around === null) return refused(calls.deckExpected(call.deckFile ?? ''));
   if (answers === null) return refused(calls.answersExpected(call.answersFile ?? ''));
-  const result = importIn(runAtOnce(readingSteps(call.file, bytes, { answers, ...(around === undefined ? {} : { around }) })), language);
+  const result = importIn(
+    runAtOnce(readingSteps(call.file, bytes, { answers, mesher, ...(around === undefined ? {} : { around }) })),
+    language,
+  );
   const draft =
     Object.keys(call.roles).length > 0 && result.box !== null ? draftScene(result, call.roles as LayerRoles, { language }) : null;
   const sceneText = draft?.scene ? `${JSON.stringify(draft.scene, null, 2)}\n` : null;

@@ -1,6 +1,8 @@
 /** Command line: `npm run --silent check -- FILE [--json] [--cell M]`, and `export` and `sources` likewise. */
 
 import { readFileSync, writeFileSync } from 'node:fs';
+import { looksLikeModel } from '../import/file-kind.ts';
+import { loadMesher } from '../import/ifc/web-ifc-mesher.ts';
 import { loadSolver } from '../lighten/solver.ts';
 import { languageAsked } from './refusal.ts';
 import { run } from './run.ts';
@@ -12,8 +14,8 @@ const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) 
 
 const args = process.argv.slice(2);
 // Only one command asks for it, and it takes its time to load.
-const solver = args[0] === 'lighten' ? await loadSolver() : undefined;
-const result = run(args, (file) => readFileSync(file), today, solver);
+const loaded = args[0] === 'lighten' ? { solver: await loadSolver() } : namesModel(args) ? { mesher: await loadMesher() } : {};
+const result = run(args, (file) => readFileSync(file), today, loaded);
 process.stdout.write(result.out);
 process.stderr.write(result.err);
 process.exitCode = result.code;
@@ -23,5 +25,19 @@ if (result.file) {
   } catch (error) {
     process.stderr.write(`${WRITING[languageAsked(args)].calls.unwritable(result.file.name, (error as Error).message)}\n`);
     process.exitCode = 2;
+  }
+}
+
+/** Whether a model is to be read. */
+function namesModel([command, ...others]: readonly string[]): boolean {
+  return command === 'import' && others.some(beginsAsModel);
+}
+
+/** What is no file is told by the command itself. */
+function beginsAsModel(file: string): boolean {
+  try {
+    return looksLikeModel(readFileSync(file));
+  } catch {
+    return false;
   }
 }

@@ -4,6 +4,7 @@ import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile } from '../export/export-file.ts';
 import { exportHandover } from '../export/handover.ts';
 import { sectionSource } from '../export/picture-source.ts';
+import type { Mesher } from '../import/ifc/mesher.ts';
 import { importIssueIn, mendIn } from '../import/import-language.ts';
 import { readSceneText } from '../import/read-scene-text.ts';
 import type { Solver } from '../lighten/solver.ts';
@@ -41,6 +42,14 @@ export interface RunResult {
 
 type ReadFile = (file: string) => Uint8Array;
 
+/** What takes its time to load, and only some commands ask for. */
+interface Loaded {
+  /** For `lighten`, which can't do without. */
+  readonly solver?: Solver;
+  /** For models read by `import`. */
+  readonly mesher?: Mesher;
+}
+
 const USAGES: Readonly<Record<Language, { readonly usage: string; readonly refusals: RefusalWords }>> = {
   en: { usage: USAGE_EN, refusals: REFUSALS_EN },
   de: { usage: USAGE_DE, refusals: REFUSALS_DE },
@@ -51,10 +60,10 @@ const USAGES: Readonly<Record<Language, { readonly usage: string; readonly refus
  * @param args - arguments after the program's name, the command first
  * @param readFile - reads a file's bytes; throws where it can't
  * @param today - date for drawings that are given none
- * @param solver - for `lighten`, which can't do without
+ * @param loaded - what was loaded for this command
  * @returns what to print and to write, and the exit code
  */
-export function run(args: readonly string[], readFile: ReadFile, today?: string, solver?: Solver): RunResult {
+export function run(args: readonly string[], readFile: ReadFile, today?: string, { solver, mesher }: Loaded = {}): RunResult {
   const call = readCall(args);
   const { usage, refusals } = USAGES[languageAsked(args)];
   switch (call.command) {
@@ -67,7 +76,7 @@ export function run(args: readonly string[], readFile: ReadFile, today?: string,
     case 'export':
       return withProject(call.file, readFile, undefined, (project) => exported(call, project, today), call.language);
     case 'import':
-      return imported(call, readFile);
+      return imported(call, readFile, mesher);
     case 'diff':
       return diffed(call, readFile);
     case 'lighten':
@@ -121,13 +130,17 @@ function withProject(
   return { ...done, err: `${err}${done.err ?? ''}` };
 }
 
-function imported(call: ImportCall, readFile: ReadFile): RunResult {
+function imported(call: ImportCall, readFile: ReadFile, mesher: Mesher | undefined): RunResult {
   let last = call.file;
   try {
-    return runImport(call, (file) => {
-      last = file;
-      return readFile(file);
-    });
+    return runImport(
+      call,
+      (file) => {
+        last = file;
+        return readFile(file);
+      },
+      mesher,
+    );
   } catch (error) {
     return { out: '', err: `${last}: ${whyUnreadable(error, call.language)}\n`, code: 2 };
   }

@@ -65,6 +65,14 @@ export function refuseBytes(bytes: Uint8Array, length = bytes.length): Issue | n
   return issueOf('error', 'FILE_TOO_LARGE', { sizeMB: Math.round(length / 1e6), most: MAX_BYTES / 1e6 });
 }
 
+/**
+ * Whether a file is a model by its first line, so that what reads models may be loaded.
+ * @param bytes - the whole file
+ */
+export function looksLikeModel(bytes: Uint8Array): boolean {
+  return /^[^\w]{0,16}I\W?S\W?O\W?-/.test(latin1(bytes.subarray(0, 40)));
+}
+
 /** What an XML text is, by its first element. */
 const ROOTS: readonly Refused[] = [
   [/^(?:kml)$/i, 'kml', 'geojson'],
@@ -84,7 +92,7 @@ export function kindOfText(text: string): DrawingKind | Issue {
   const head = text.slice(0, HEAD_BYTES);
   if (/^\s*$/.test(head) && /^\s*$/.test(text)) return issueOf('error', 'FILE_EMPTY:blank', {});
   if (/^(?:\s*999\s*[\r\n][^\r\n]*[\r\n]+)*\s*0\s*[\r\n]+\s*(?:SECTION|EOF)\b/.test(head)) return 'dxf';
-  if (/^\s*ISO-10303-21/.test(head)) return refuseModel(text);
+  if (/^\s*ISO-10303-21/.test(head)) return kindOfModel(text);
   if (/^\s*[{[]/.test(head)) return kindOfJson(text);
   if (/^\s*</.test(head)) return kindOfXml(head);
   if (/^\{\\rtf/.test(head)) return refuse('rtf', 'asCsv');
@@ -93,11 +101,14 @@ export function kindOfText(text: string): DrawingKind | Issue {
   return refuse('noNumbers', 'otherFile');
 }
 
-/** Counts what would be of use, so that the message helps to pick the export. */
-function refuseModel(text: string): Issue {
-  if (!/FILE_SCHEMA\s*\(\s*\(\s*'IFC/i.test(text.slice(0, 20_000))) return refuse('step', 'asDxf');
-  const count = (type: string) => text.split(`${type}(`).length - 1;
-  return issueOf('error', 'FILE_KIND:model', { slabs: count('IFCSLAB'), columns: count('IFCCOLUMN') });
+/** Schemas whose slabs and columns are laid out alike. */
+const SCHEMAS = /^IFC(?:2X3(?:_TC1|_FINAL)?|4(?:_ADD\d(?:_TC\d)?)?)$/i;
+
+function kindOfModel(text: string): DrawingKind | Issue {
+  const schema = /FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'/i.exec(text.slice(0, 20_000))?.[1];
+  if (schema === undefined && /=\s*IFC[A-Z]/i.test(text.slice(0, 200_000))) return issueOf('error', 'FILE_KIND:schema', { schema: '' });
+  if (schema === undefined || !/^IFC/i.test(schema)) return refuse('step', 'asDxf');
+  return SCHEMAS.test(schema.trim()) ? 'ifc' : issueOf('error', 'FILE_KIND:schema', { schema: schema.slice(0, 40) });
 }
 
 function kindOfJson(text: string): DrawingKind | Issue {

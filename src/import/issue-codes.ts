@@ -28,6 +28,10 @@ export const IMPORT_ISSUE_CODES = {
   RING_TOO_FEW_POINTS: 'an outline with fewer than three different points',
   RING_ZERO_AREA: 'an outline that encloses no area',
   RING_CROSSES_ITSELF: 'edges of one outline cross or touch',
+  NO_SLAB: 'a building model without a slab that can be laid out',
+  MODEL_SHAPE: 'slabs with a body that cannot be laid out',
+  MODEL_SLABS_LEFT: 'more slabs than are looked at',
+  MODEL_DAMAGED: 'lines of a building model out of form',
   ANSWER_UNKNOWN: 'an answer that is not among the choices',
   // Making a scene of it
   ROLE_UNKNOWN: 'a role or layer that there is not',

@@ -7,6 +7,8 @@ import { decodeText } from './decode-text.ts';
 import { kindOfText, refuseBytes } from './file-kind.ts';
 import { LayerFinish } from './finish-shapes.ts';
 import { Gathering, StopReading } from './gathering.ts';
+import type { Mesher } from './ifc/mesher.ts';
+import { readIfc } from './ifc/read-ifc.ts';
 import { UNITS } from './length-unit.ts';
 import type { RawPath, RawShape } from './raw-shapes.ts';
 import { readDxf } from './read-dxf.ts';
@@ -25,6 +27,8 @@ export interface ReadOptions {
   readonly answers?: Answers;
   /** Box of what the scene holds already; shows whether axes are exchanged [m]. */
   readonly around?: DrawingBox;
+  /** Makes surfaces of those bodies of a model that need it; without one they are left out and told. */
+  readonly mesher?: Mesher | null;
 }
 
 /**
@@ -50,7 +54,7 @@ export function readDrawingInSlices(name: string, bytes: Uint8Array, options: Re
 }
 
 /** The reading, step by step. */
-export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, around }: ReadOptions): Steps<ImportResult> {
+export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, around, mesher = null }: ReadOptions): Steps<ImportResult> {
   const gather = new Gathering(answers);
   const empty = { name, bytes: bytes.length, kind: null, layers: [], box: null, points: 0 };
   const refused = (issue: Issue): ImportResult => ({
@@ -68,7 +72,7 @@ export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, a
   if (kind === 'scene')
     return { ...empty, kind, sceneText: text, questions: gather.questions, mends: gather.mends, issues: gather.issues() };
   try {
-    const head = yield* partOf(contentOf(kind, text, gather), 0.02, 0.7);
+    const head = yield* partOf(contentOf(kind, text, { gather, mesher }), 0.02, 0.7);
     const settled = yield* partOf(settle(gather, { ...head, around }), 0.7, 0.9);
     const { layers, thinned } = yield* partOf(thinLevels(settled, kind, gather), 0.9, 1);
     const box = boxOf(layers);
@@ -95,16 +99,25 @@ export function* readingSteps(name: string, bytes: Uint8Array, { answers = {}, a
 
 interface Head extends PlaceHints {
   readonly levelUnit: keyof typeof UNITS | null;
-  readonly isTable: boolean;
+  readonly zeros: 'none' | 'ask' | 'level';
   readonly preview?: TablePreview;
 }
 
-function* contentOf(kind: Exclude<DrawingKind, 'scene'>, text: string, gather: Gathering): Steps<Head> {
+interface Means {
+  readonly gather: Gathering;
+  readonly mesher: Mesher | null;
+}
+
+function* contentOf(kind: Exclude<DrawingKind, 'scene'>, text: string, { gather, mesher }: Means): Steps<Head> {
   if (/\r\n/.test(text) && /[^\r]\n/.test(text)) gather.mend('LINE_ENDS', {});
-  const said = { unit: null, degrees: null, levelUnit: null, isTable: false };
+  const said = { unit: null, degrees: null, levelUnit: null, zeros: 'none' } as const;
   if (kind === 'dxf') {
     const { unit } = yield* readDxf(text.includes('\n') ? text : text.replaceAll('\r', '\n'), gather);
     return { ...said, unit, degrees: false };
+  }
+  if (kind === 'ifc') {
+    const { unit } = yield* readIfc(text, gather, mesher);
+    return { unit, degrees: false, levelUnit: unit, zeros: 'level' };
   }
   if (kind === 'geojson') return { ...said, ...(yield* readGeoJson(text, gather)) };
   if (kind === 'landxml') {
@@ -112,7 +125,7 @@ function* contentOf(kind: Exclude<DrawingKind, 'scene'>, text: string, gather: G
     return { ...said, unit, degrees: unit === null ? null : false, levelUnit: unit };
   }
   const { unit, degrees, levelUnit, preview } = yield* readTable(text, gather);
-  return { unit, degrees, levelUnit, preview, isTable: true };
+  return { unit, degrees, levelUnit, preview, zeros: 'ask' };
 }
 
 /** Between two steps. */
@@ -127,7 +140,7 @@ function* settle(gather: Gathering, head: Head): Steps<DrawingLayer[]> {
       gather.shapes[i] = movedShape(shape, move);
       if (i % STEP === 0) yield 0.1;
     }
-    settleLevels(gather, { unit: head.levelUnit, planScale: scale, planUnit: unit, sideM: sideOf(gather.shapes), isTable: head.isTable });
+    settleLevels(gather, { unit: head.levelUnit, planScale: scale, planUnit: unit, sideM: sideOf(gather.shapes), zeros: head.zeros });
   }
   yield 0.3;
   // In a drawing in feet, levels written as text are feet too; in metric ones they are metres, whatever the unit of the plan.

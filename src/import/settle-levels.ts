@@ -13,8 +13,8 @@ export interface LevelHints {
   readonly planUnit: LengthUnit | 'degrees';
   /** Longest side of the drawing [m]. */
   readonly sideM: number;
-  /** A list of points was meant to give levels; in a drawing zeros are common. */
-  readonly isTable: boolean;
+  /** What zeros are where all levels are 0: none in a drawing; to be asked of a list meant to give levels; levels in a model. */
+  readonly zeros: 'none' | 'ask' | 'level';
 }
 
 /** Greatest difference of levels on one deck [m], or as a share of its longest side. */
@@ -88,7 +88,7 @@ function askUnit(gather: Gathering, values: readonly number[], { unit: said, pla
 const isPoint = (shape: RawShape): shape is RawPoint => shape.kind === 'point';
 
 /** A drawing without levels writes 0 for all of them. */
-function dropZeros(gather: Gathering, { isTable }: LevelHints): void {
+function dropZeros(gather: Gathering, { zeros }: LevelHints): void {
   const points = gather.shapes.filter(isPoint).filter(({ z }) => z !== null);
   if (points.length === 0 || points.some(({ z }) => z !== 0)) return;
   const taken = gather.ask({
@@ -96,8 +96,8 @@ function dropZeros(gather: Gathering, { isTable }: LevelHints): void {
     code: 'LEVELS_ZERO',
     values: { count: points.length },
     choices: [choiceOf('none', 'ZERO_NONE', {}), choiceOf('zero', 'ZERO_LEVEL', {})],
-    guess: 'none',
-    certain: !isTable,
+    guess: zeros === 'level' ? 'zero' : 'none',
+    certain: zeros !== 'ask',
   });
   if (taken === 'zero') return;
   gather.shapes = gather.shapes.map((shape) => (isPoint(shape) && shape.z === 0 ? { ...shape, z: null } : shape));

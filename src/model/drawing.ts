@@ -3,7 +3,7 @@
 import type { Issue } from './issue.ts';
 import type { Point3M, PointM } from './scene-file.ts';
 
-export type DrawingKind = 'dxf' | 'geojson' | 'landxml' | 'table' | 'scene';
+export type DrawingKind = 'dxf' | 'ifc' | 'geojson' | 'landxml' | 'table' | 'scene';
 
 interface ShapeBase {
   /** Name, number or label that the file gives it. */

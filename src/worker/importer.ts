@@ -1,8 +1,9 @@
 /** Reads files for the import page. The drawing stays here; the page gets what it shows, and at the end the parts it takes over. */
 
 import { draftIssues, draftScene } from '../import/draft-scene.ts';
-import { refuseBytes } from '../import/file-kind.ts';
+import { looksLikeModel, refuseBytes } from '../import/file-kind.ts';
 import { guessRoles } from '../import/guess-roles.ts';
+import type { Mesher } from '../import/ifc/mesher.ts';
 import { importIn, importIssueIn } from '../import/import-language.ts';
 import { MAX_BYTES } from '../import/limits.ts';
 import { previewOf } from '../import/preview.ts';
@@ -30,13 +31,20 @@ const WAITING: Readonly<Record<string, DrawnPart>> = { bay: 'bays', zone: 'zones
 
 const NO_FILE: OpenFile = { name: '', bytes: new Uint8Array(0) };
 
-/** A new importer without a file. */
-export function createImporter(): Importer {
+/**
+ * A new importer without a file.
+ * @param loadMesher - loads what makes surfaces of bodies in models; asked for with the first model
+ */
+export function createImporter(loadMesher: () => Promise<Mesher | null> = async () => null): Importer {
   let file = NO_FILE;
   let reading: Reading | null = null;
+  let loading: Promise<Mesher | null> | null = null;
 
   const read = async ({ answers, around, language }: ReadAsk, onProgress: (share: number) => void): Promise<ReadView> => {
-    const result = await readDrawingInSlices(file.name, file.bytes, { answers, onProgress, ...(around && { around }) });
+    // Without it, bodies that need it are left out and told.
+    if (looksLikeModel(file.bytes)) loading ??= loadMesher().catch(() => null);
+    const mesher = await loading;
+    const result = await readDrawingInSlices(file.name, file.bytes, { answers, onProgress, mesher, ...(around && { around }) });
     reading = { result, preview: previewOf(result.layers, result.box) };
     return viewOf(reading, language);
   };
@@ -48,6 +56,8 @@ export function createImporter(): Importer {
   return {
     async open(blob, name, ask, onProgress) {
       reading = null;
+      // One that broke down with the last file would fail this one too.
+      loading = null;
       if (blob.size > MAX_BYTES) return tooLarge(blob, name, ask.language);
       file = { name, bytes: new Uint8Array(await blob.arrayBuffer()) };
       return read(ask, onProgress);

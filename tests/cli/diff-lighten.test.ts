@@ -7,7 +7,7 @@ import { bay, ON_SOUND, rect, sceneOf } from '../helpers/scene-builder.ts';
 
 const permitting = (permanentKNm2: number) => sceneOf({ ...ON_SOUND, deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2 })] } });
 const FILES: Record<string, unknown> = { good: permitting(12), less: permitting(11), over: permitting(1), broken: {} };
-const call = (...args: string[]) => run(args, (file) => new TextEncoder().encode(JSON.stringify(FILES[file])), undefined, SOLVER);
+const call = (...args: string[]) => run(args, (file) => new TextEncoder().encode(JSON.stringify(FILES[file])), undefined, { solver: SOLVER });
 
 describe('diff', () => {
   it('names the change; the exit code is that of check on the second scene', () => {

@@ -59,7 +59,7 @@ const readFrom = (file: string) => {
   if (!found) throw Object.assign(new Error('gone'), { code: 'ENOENT' });
   return found();
 };
-const call = (...args: string[]) => run(args, readFrom, undefined, SOLVER);
+const call = (...args: string[]) => run(args, readFrom, undefined, { solver: SOLVER });
 
 /** Numbers of a text in any order; the names in it are the same in both languages. */
 const numbersOf = (told: string) => (told.replace(/(\d),(\d)/g, '$1.$2').match(/\d+(?:\.\d+)?/g) ?? []).map(Number).sort((a, b) => a - b);

@@ -44,7 +44,7 @@ lighten: andere Schüttungen und Dicken für Zonen, die für ihre Felder zu schw
   --locked A,B   Zonen, die bleiben, wie sie sind
   --out NEU      schreibt die Szene der ersten Lösung nach NEU
                  Exit-Code 1: eine Grenze bleibt überschritten; dort hilft nichts
-import: liest eine Zeichnung (DXF), eine Karte (GeoJSON), Punkte (CSV, LandXML); nichts wird geändert, ohne dass es gesagt wird
+import: liest eine Zeichnung (DXF), ein Gebäudemodell (IFC), eine Karte (GeoJSON), Punkte (CSV, LandXML); nichts wird geändert, ohne dass es gesagt wird
   --answer I=W   Antwort auf eine Frage, mit deren Kennung; auch mehrmals
   --answers DATEI dasselbe aus einer JSON-Datei: { "unit": "mm" }
   --role L=R     was ein Layer ist: outline, openings, bays, zones, edges, columns, outlets, levels, trees, axes, ignore

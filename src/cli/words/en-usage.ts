@@ -43,7 +43,7 @@ lighten: other fills and thicknesses for zones too heavy for their bays, finishe
   --locked A,B   zones that stay as they are
   --out NEW      writes the scene of the first answer to NEW
                  exit code 1: a limit is still broken; nothing can help there
-import: reads a drawing (DXF), a map (GeoJSON), points (CSV, LandXML); nothing is changed without being said
+import: reads a drawing (DXF), a building model (IFC), a map (GeoJSON), points (CSV, LandXML); nothing is changed without being said
   --answer I=V   answer to a question, by its id; may stand several times
   --answers FILE the same from a JSON file: { "unit": "mm" }
   --role L=R     what a layer is: outline, openings, bays, zones, edges, columns, outlets, levels, trees, axes, ignore

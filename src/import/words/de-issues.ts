@@ -1,6 +1,7 @@
 /** Messages on drawings in German. */
 
 import { ADVICE_DE, FILE_KINDS_DE } from './de-files.ts';
+import { MODEL_ISSUES_DE } from './de-model.ts';
 import type { Issues, IssueWords } from './en-issues.ts';
 import { kindsTold } from './kind-words.ts';
 import { countDe, someDe, spotDe } from './number-words.ts';
@@ -8,7 +9,8 @@ import { TERMS_DE } from './term-words.ts';
 
 const says = (got: string, expected: string, mend: string): IssueWords => ({ got, expected, mend });
 
-const ANY_DRAWING = 'eine Zeichnung als DXF, Flächen als GeoJSON, Punkte als CSV oder LandXML oder eine Szene (*.scene.json)';
+const ANY_DRAWING =
+  'eine Zeichnung als DXF, ein Modell als IFC, Flächen als GeoJSON, Punkte als CSV oder LandXML oder eine Szene (*.scene.json)';
 const AGAIN = 'Die Datei noch einmal speichern oder senden oder eine frühere Kopie öffnen.';
 const EXPORT_AGAIN = 'Noch einmal exportieren.';
 const ENCLOSES = 'ein Umriss, der eine Fläche umschließt';
@@ -20,25 +22,19 @@ const DRAWINGS = {
   dxf: 'eine DXF-Zeichnung',
   geojson: 'eine Karte in GeoJSON',
   landxml: 'Vermessungsdaten in LandXML',
+  ifc: 'ein Gebäudemodell in IFC',
   table: 'eine Tabelle oder ein anderer Text',
 } as const;
 
 export const ISSUES_DE: Issues = {
+  ...MODEL_ISSUES_DE,
   FILE_EMPTY: () => says('eine leere Datei (0 Byte)', ANY_DRAWING, AGAIN),
   'FILE_EMPTY:blank': () => says('eine Datei nur aus Leerzeichen', ANY_DRAWING, AGAIN),
   FILE_TOO_LARGE: (v) => says(`${v.sizeMB} MB`, `höchstens ${countDe(v.most)} MB`, 'Zu groß: Nur die Layer der Decke exportieren.'),
   FILE_KIND: (v) => says(FILE_KINDS_DE[v.what], ANY_DRAWING, ADVICE_DE[v.advice]),
-  'FILE_KIND:model': (v) =>
-    says(
-      `ein IFC-Modell mit ${someDe(v.slabs, 'Decke', 'Decken')} und ${someDe(v.columns, 'Stütze', 'Stützen')}`,
-      ANY_DRAWING,
-      v.slabs === 0
-        ? 'Es enthält keine Decke: das Tragwerksmodell oder den Deckenumriss als DXF anfordern.'
-        : 'Modelle werden hier nicht gelesen: den Grundriss der Decke als DXF exportieren (Umriss, Öffnungen, Stützen, Achsen), ihre Höhen als CSV.',
-    ),
   'FILE_KIND:xml': (v) => says(`XML anderer Art (${v.root})`, ANY_DRAWING, 'LandXML, DXF oder CSV anfordern.'),
   'FILE_KIND:drawing': (v) =>
-    says(DRAWINGS[v.kind], 'eine Szene (*.scene.json)', 'Als Zeichnung einlesen: import nimmt DXF, GeoJSON, LandXML und CSV.'),
+    says(DRAWINGS[v.kind], 'eine Szene (*.scene.json)', 'Als Zeichnung einlesen: import nimmt DXF, IFC, GeoJSON, LandXML und CSV.'),
   TOO_MANY_ENTITIES: (v) =>
     says(`mehr als ${countDe(v.most)} Elemente`, `höchstens ${countDe(v.most)}`, 'Nur die Layer der Decke exportieren.'),
   TOO_MANY_POINTS: (v) =>

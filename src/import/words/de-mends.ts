@@ -1,5 +1,6 @@
 /** What was changed while reading, in German. */
 
+import { MODEL_MENDS_DE } from './de-model.ts';
 import type { Mends } from './en-mends.ts';
 import { countDe, numberDe, placeDe, sizeDe, someDe } from './number-words.ts';
 import { TERMS_DE } from './term-words.ts';
@@ -9,6 +10,7 @@ const wurde = (count: number) => (count === 1 ? 'wurde' : 'wurden');
 const KEPT = { lower: 'untere', upper: 'obere' } as const;
 
 export const MENDS_DE: Mends = {
+  ...MODEL_MENDS_DE,
   TEXT_DECODED: (v) => `Text wurde als ${v.encoding} gelesen.`,
   TEXT_DECODED_LOSSY: () => 'Text wurde als UTF-8 gelesen; einige Buchstaben sind verloren.',
   TEXT_UNBROKEN: (v) => `Mit falschem Zeichensatz gelesene Buchstaben wurden berichtigt: „${v.before}“ heißt „${v.after}“.`,

@@ -1,5 +1,6 @@
 /** Questions on a file and their answers, in German. */
 
+import { MODEL_CHOICES_DE, MODEL_QUESTIONS_DE } from './de-model.ts';
 import type { Choices, Group, Questions } from './en-questions.ts';
 import { countDe, numberDe, placeDe, sizeDe, someDe } from './number-words.ts';
 import { TERMS_DE } from './term-words.ts';
@@ -9,6 +10,7 @@ const group = ({ count, from, to }: Group) => `${countDe(count)} × ${numberDe(f
 const AXES = 'Wie liegen die Zahlen der Datei im Plan?';
 
 export const QUESTIONS_DE: Questions = {
+  ...MODEL_QUESTIONS_DE,
   ENCODING: (v) => `Text ist wohl mit dem falschen Zeichensatz gelesen, zum Beispiel „${v.sample}“. Welcher war gemeint?`,
   UNIT: (v) =>
     `Die Zeichnung misst ${sizeDe(v)} in ihren eigenen Einheiten (${v.said === 'none' ? 'keine Einheit angegeben' : units[v.said]}). Welche Einheit war gemeint?`,
@@ -40,6 +42,7 @@ export const QUESTIONS_DE: Questions = {
 };
 
 export const CHOICES_DE: Choices = {
+  ...MODEL_CHOICES_DE,
   ENCODING_AS: (v) => `${v.encoding}: ${v.sample}`,
   ENCODING_REPAIR: (v) => `Berichtigen: ${v.after}`,
   ENCODING_KEEP: (v) => `Lassen, wie es ist: ${v.before}`,

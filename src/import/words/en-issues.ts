@@ -3,6 +3,7 @@
 import type { DrawingKind } from '../../model/drawing.ts';
 import type { ImportIssueCode } from '../issue-codes.ts';
 import { ADVICE_EN, type Advice, FILE_KINDS_EN, type FileKind } from './en-files.ts';
+import { MODEL_ISSUES_EN } from './en-model.ts';
 import { kindsTold } from './kind-words.ts';
 import { countEn, type Place, someEn, spotEn } from './number-words.ts';
 import { TERMS_EN, type Wanted } from './term-words.ts';
@@ -22,7 +23,7 @@ interface Most {
 
 const says = (got: string, expected: string, mend: string): IssueWords => ({ got, expected, mend });
 
-const ANY_DRAWING = 'a drawing as DXF, areas as GeoJSON, points as CSV or LandXML, or a scene (*.scene.json)';
+const ANY_DRAWING = 'a drawing as DXF, a model as IFC, areas as GeoJSON, points as CSV or LandXML, or a scene (*.scene.json)';
 const AGAIN = 'Save or send the file again, or open an earlier copy.';
 const ENCLOSES = 'an outline that encloses an area';
 const CHECK_THERE = 'It was left out; check the drawing there.';
@@ -33,26 +34,20 @@ const DRAWINGS: Readonly<Record<Exclude<DrawingKind, 'scene'>, string>> = {
   dxf: 'a DXF drawing',
   geojson: 'a map in GeoJSON',
   landxml: 'survey data in LandXML',
+  ifc: 'a building model in IFC',
   table: 'a table or another text',
 };
 
 export const ISSUES_EN = {
+  ...MODEL_ISSUES_EN,
   FILE_EMPTY: (_: object) => says('an empty file (0 bytes)', ANY_DRAWING, AGAIN),
   'FILE_EMPTY:blank': (_: object) => says('a file with nothing but blanks', ANY_DRAWING, AGAIN),
   FILE_TOO_LARGE: (v: Most & { readonly sizeMB: number }) =>
     says(`${v.sizeMB} MB`, `at most ${countEn(v.most)} MB`, 'Too large here: export only the layers of the deck.'),
   FILE_KIND: (v: { readonly what: FileKind; readonly advice: Advice }) => says(FILE_KINDS_EN[v.what], ANY_DRAWING, ADVICE_EN[v.advice]),
-  'FILE_KIND:model': (v: { readonly slabs: number; readonly columns: number }) =>
-    says(
-      `an IFC model with ${someEn(v.slabs, 'slab', 'slabs')} and ${someEn(v.columns, 'column', 'columns')}`,
-      ANY_DRAWING,
-      v.slabs === 0
-        ? 'It holds no slab: ask for the structural model, or for the deck outline as DXF.'
-        : 'Models are not read here: export the plan of the deck slab as DXF (outline, openings, columns, axes), its levels as CSV.',
-    ),
   'FILE_KIND:xml': (v: { readonly root: string }) => says(`XML of another kind (${v.root})`, ANY_DRAWING, 'Ask for LandXML, DXF or CSV.'),
   'FILE_KIND:drawing': (v: { readonly kind: Exclude<DrawingKind, 'scene'> }) =>
-    says(DRAWINGS[v.kind], 'a scene (*.scene.json)', 'Read it as a drawing: import takes DXF, GeoJSON, LandXML and CSV.'),
+    says(DRAWINGS[v.kind], 'a scene (*.scene.json)', 'Read it as a drawing: import takes DXF, IFC, GeoJSON, LandXML and CSV.'),
   TOO_MANY_ENTITIES: (v: Most) =>
     says(`more than ${countEn(v.most)} entities`, `at most ${countEn(v.most)}`, 'Export only the layers of the deck.'),
   TOO_MANY_POINTS: (v: Most) =>

@@ -3,6 +3,7 @@
 import type { LengthUnit } from '../length-unit.ts';
 import type { DecimalMark } from '../number-form.ts';
 import type { Separator } from '../table-form.ts';
+import { MODEL_MENDS_EN } from './en-model.ts';
 import type { Thinning } from './en-questions.ts';
 import { countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
 import { type Axes, TERMS_EN } from './term-words.ts';
@@ -20,6 +21,7 @@ const was = ({ count }: Count) => (count === 1 ? 'was' : 'were');
 
 /** Every code with its words. */
 export const MENDS_EN = {
+  ...MODEL_MENDS_EN,
   TEXT_DECODED: (v: { readonly encoding: string }) => `Text was read as ${v.encoding}.`,
   TEXT_DECODED_LOSSY: (_: object) => 'Text was read as UTF-8 with lost letters.',
   TEXT_UNBROKEN: (v: { readonly before: string; readonly after: string }) =>

@@ -3,6 +3,7 @@
 import type { LengthUnit } from '../length-unit.ts';
 import type { DecimalMark } from '../number-form.ts';
 import type { Separator } from '../table-form.ts';
+import { MODEL_CHOICES_EN, MODEL_QUESTIONS_EN } from './en-model.ts';
 import { countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
 import { type Axes, TERMS_EN } from './term-words.ts';
 
@@ -36,6 +37,7 @@ const AXES = 'How do the numbers of the file lie on the plan?';
 
 /** Every question by its code. */
 export const QUESTIONS_EN = {
+  ...MODEL_QUESTIONS_EN,
   ENCODING: (v: { readonly sample: string }) =>
     `Text looks read with the wrong character set, for example "${v.sample}". Which one was meant?`,
   UNIT: (v: Size & { readonly said: LengthUnit | 'none' }) =>
@@ -80,6 +82,7 @@ export type Questions = typeof QUESTIONS_EN;
 
 /** Every answer that can be chosen. */
 export const CHOICES_EN = {
+  ...MODEL_CHOICES_EN,
   ENCODING_AS: (v: { readonly encoding: string; readonly sample: string }) => `${v.encoding}: ${v.sample}`,
   ENCODING_REPAIR: (v: { readonly after: string }) => `Put right: ${v.after}`,
   ENCODING_KEEP: (v: { readonly before: string }) => `Keep as it is: ${v.before}`,

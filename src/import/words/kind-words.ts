@@ -1,6 +1,7 @@
 /** Kinds of entities as they are counted by layer: the file's name for them told in words, and why one was left out. */
 
 import type { Language } from '../../model/language.ts';
+import { MODEL_NAMES } from './model-names.ts';
 import { countDe, countEn, someDe, someEn } from './number-words.ts';
 
 /** One and several, in English and German. */
@@ -22,6 +23,13 @@ const WHOLE = {
   ],
   'outline without area': ['outline without area', 'outlines without area', 'Umriss ohne Fläche', 'Umrisse ohne Fläche'],
   'feature without geometry': ['feature without geometry', 'features without geometry', 'Objekt ohne Geometrie', 'Objekte ohne Geometrie'],
+  'corner of the slab': ['corner of the slab', 'corners of the slab', 'Ecke der Deckenplatte', 'Ecken der Deckenplatte'],
+  'edge where the slope changes': [
+    'edge where the slope changes',
+    'edges where the slope changes',
+    'Kante im Gefälle',
+    'Kanten im Gefälle',
+  ],
   'list of points': ['list of points', 'lists of points', 'Punktliste', 'Punktlisten'],
 } as const satisfies Readonly<Record<string, Forms>>;
 
@@ -35,7 +43,7 @@ const POINT: Forms = ['point', 'points', 'Punkt', 'Punkte'];
 const AREA: Forms = ['area', 'areas', 'Fläche', 'Flächen'];
 const LINE: Forms = ['line', 'lines', 'Linie', 'Linien'];
 
-/** Names of the file formats themselves: DXF in capitals, GeoJSON and LandXML as they write them. */
+/** Names of the file formats themselves: DXF in capitals, GeoJSON, LandXML and IFC as they write them. */
 const NAMES: Readonly<Record<string, Forms>> = {
   LINE,
   LWPOLYLINE: POLYLINE,
@@ -87,6 +95,7 @@ const NAMES: Readonly<Record<string, Forms>> = {
   PipeNetwork: ['pipe network', 'pipe networks', 'Leitungsnetz', 'Leitungsnetze'],
   Roadway: ['road', 'roads', 'Straße', 'Straßen'],
   Contour: ['contour line', 'contour lines', 'Höhenlinie', 'Höhenlinien'],
+  ...MODEL_NAMES,
   GradeModel: ['grade model', 'grade models', 'Gradientenmodell', 'Gradientenmodelle'],
 };
 
@@ -110,6 +119,8 @@ const BEHIND = {
   'of a block that is not there': 'eines fehlenden Blocks',
   'of another drawing (XREF)': 'einer anderen Zeichnung (XREF)',
   'inside itself': 'in sich selbst',
+  'not chosen': 'nicht gewählt',
+  'not under the slab': 'nicht unter der Decke',
 } as const;
 
 export type WholeKind = keyof typeof WHOLE;

@@ -12,6 +12,7 @@ const KINDS: Readonly<Record<DrawingKind, string>> = {
   dxf: 'Zeichnung (DXF)',
   geojson: 'Karte (GeoJSON)',
   landxml: 'Vermessungsdaten (LandXML)',
+  ifc: 'Gebäudemodell (IFC)',
   table: 'Punktliste',
   scene: 'Szene',
 };

@@ -18,7 +18,7 @@ export const sceneTexts: Pick<Texts, 'scenes' | 'refusal'> = {
     demoName: (id) => DEMO_NAMES[id] ?? id,
     openFile: 'Datei öffnen…',
     dropHint:
-      'Oder eine Datei irgendwo auf diese Seite ziehen: eine Szene, eine Zeichnung (DXF), eine Karte (GeoJSON), Punkte (CSV, XYZ, LandXML). Sie bleibt auf diesem Gerät.',
+      'Oder eine Datei irgendwo auf diese Seite ziehen: eine Szene, eine Zeichnung (DXF), ein Gebäudemodell (IFC), eine Karte (GeoJSON), Punkte (CSV, XYZ, LandXML). Sie bleibt auf diesem Gerät.',
     veil: 'Eine Datei hier ablegen, um sie zu öffnen',
     folder: 'Das ist ein Ordner, erwartet wurde eine Datei.',
     several: (count) => `Erwartet wurde eine Datei, gegeben wurden ${count}. Mehrere Dateien nacheinander lesen.`,

@@ -14,6 +14,7 @@ const KINDS: Readonly<Record<DrawingKind, string>> = {
   dxf: 'Drawing (DXF)',
   geojson: 'Map (GeoJSON)',
   landxml: 'Survey data (LandXML)',
+  ifc: 'Building model (IFC)',
   table: 'Table of points',
   scene: 'Scene',
 };

@@ -17,7 +17,7 @@ export const sceneTexts = {
     demoName: (id: string) => DEMO_NAMES[id] ?? id,
     openFile: 'Open a file…',
     dropHint:
-      'Or drop a file anywhere on this page: a scene, a drawing (DXF), a map (GeoJSON), points (CSV, XYZ, LandXML). It stays on this device.',
+      'Or drop a file anywhere on this page: a scene, a drawing (DXF), a building model (IFC), a map (GeoJSON), points (CSV, XYZ, LandXML). It stays on this device.',
     veil: 'Drop one file to open it',
     folder: 'This is a folder, a file was expected.',
     several: (count: number) => `One file was expected, ${count} were given. Read several files one after the other.`,

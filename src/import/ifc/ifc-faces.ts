@@ -1,0 +1,156 @@
+/** Flat faces in space to what is seen of them from above: upward faces, merged where they share edges. */
+
+import { type AreaM, overlay } from '../../edit/overlay.ts';
+import { enclosed, type HalfEdge } from '../../edit/planar.ts';
+import type { PointM } from '../../model/scene-file.ts';
+import { pointInRing, ringOf } from '../../scene/ring.ts';
+import { Unreadable, type Xyz } from './ifc-model.ts';
+import { cross, dot, plus } from './ifc-places.ts';
+
+/** Corners counter-clockwise seen from outside the solid, holes clockwise. */
+export interface Face {
+  readonly outer: readonly Xyz[];
+  readonly holes: readonly (readonly Xyz[])[];
+}
+
+export interface SeenFromAbove {
+  readonly areas: readonly AreaM[];
+  /** Corners of the upward faces. */
+  readonly spots: readonly Xyz[];
+  /** Edges at which two upward faces of other slope meet. */
+  readonly folds: readonly (readonly [Xyz, Xyz])[];
+}
+
+/** Faces steeper than 60° are no part of a deck's top: least upward share of their normal. */
+const LEAST_UP = 0.5;
+const MOST_FACES = 200_000;
+/** Faces up to this many are looked at one by one for others above them. */
+const MOST_COVERED = 3000;
+/** Areas that share no edges but may overlap. */
+const MOST_APART = 400;
+
+interface Tilted {
+  readonly face: Face;
+  readonly normal: Xyz;
+}
+
+/** Normal, twice as long as the face is large. */
+export function normalOf({ outer }: Face): Xyz {
+  const [origin] = outer;
+  let sum: Xyz = [0, 0, 0];
+  for (let i = 1; i + 1 < outer.length; i++) sum = plus(sum, cross(plus(outer[i], origin, -1), plus(outer[i + 1], origin, -1)));
+  return sum;
+}
+
+/** The upward faces of solids, merged; `weld` is the distance within which corners are one. */
+export function seenFromAbove(faces: readonly Face[], weld: number): SeenFromAbove {
+  if (faces.length > MOST_FACES) throw new Unreadable('too many faces');
+  const outward = facingOut(faces);
+  const up = outward
+    .map((face): Tilted => ({ face, normal: normalOf(face) }))
+    .filter(({ normal }) => normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal));
+  const tops = up.length > MOST_COVERED ? up : up.filter((one) => !isCovered(one, up, weld));
+  if (tops.length === 0) throw new Unreadable('no face looks up');
+  const points = new Welded(weld);
+  const { outline, folds } = edgesOf(tops, points);
+  const areas = enclosed(points.flat(), outline);
+  if (areas.length > MOST_APART) throw new Unreadable('faces that share no edges');
+  const merged = areas.length > 1 ? overlay(areas, (covered) => covered.some(Boolean), weld) : areas;
+  return { areas: merged.map((area) => straightened(area, weld)), spots: points.all, folds };
+}
+
+/** Faces of a closed solid may all look inwards; then its volume comes out negative. */
+function facingOut(faces: readonly Face[]): readonly Face[] {
+  const origin = faces[0]?.outer[0] ?? [0, 0, 0];
+  const sixfold = faces.reduce((sum, face) => sum + dot(normalOf(face), plus(face.outer[0], origin, -1)), 0);
+  if (sixfold >= 0) return faces;
+  return faces.map(({ outer, holes }) => ({ outer: [...outer].reverse(), holes: holes.map((hole) => [...hole].reverse()) }));
+}
+
+const flatOf = (points: readonly Xyz[]): PointM[] => points.map(([x, y]) => [x, y]);
+
+/** Whether another upward face lies above the middle of this one, as over a hollow. */
+function isCovered({ face }: Tilted, all: readonly Tilted[], weld: number): boolean {
+  const { outer } = face;
+  const [x, y, z] = outer.reduce((sum, point) => plus(sum, point, 1 / outer.length), [0, 0, 0] as Xyz);
+  return all.some(({ face: other, normal }) => {
+    if (other === face) return false;
+    const [origin] = other.outer;
+    const level = origin[2] - ((x - origin[0]) * normal[0] + (y - origin[1]) * normal[1]) / normal[2];
+    if (!(level > z + 10 * weld)) return false;
+    const inside = (ring: readonly Xyz[]) => pointInRing([x, y], ringOf(flatOf(ring))) > 0;
+    return inside(other.outer) && !other.holes.some(inside);
+  });
+}
+
+/** Corners nearer to each other than the weld are one. */
+class Welded {
+  readonly all: Xyz[] = [];
+  readonly #weld: number;
+  readonly #cells = new Map<string, number[]>();
+
+  constructor(weld: number) {
+    this.#weld = weld;
+  }
+
+  indexOf(point: Xyz): number {
+    const [i, j] = [Math.round(point[0] / this.#weld), Math.round(point[1] / this.#weld)];
+    for (let di = -1; di <= 1; di++)
+      for (let dj = -1; dj <= 1; dj++)
+        for (const k of this.#cells.get(`${i + di} ${j + dj}`) ?? []) if (this.#isSame(this.all[k], point)) return k;
+    const key = `${i} ${j}`;
+    this.#cells.set(key, [...(this.#cells.get(key) ?? []), this.all.length]);
+    this.all.push(point);
+    return this.all.length - 1;
+  }
+
+  #isSame(a: Xyz, b: Xyz): boolean {
+    return Math.abs(a[2] - b[2]) <= this.#weld && Math.hypot(a[0] - b[0], a[1] - b[1]) <= this.#weld;
+  }
+
+  flat(): PointM[] {
+    return flatOf(this.all);
+  }
+}
+
+/** Edges that only one face has, and those at which two of other slope meet. */
+function edgesOf(tops: readonly Tilted[], points: Welded): { readonly outline: HalfEdge[]; readonly folds: (readonly [Xyz, Xyz])[] } {
+  const open = new Map<string, { readonly edge: HalfEdge; readonly normal: Xyz }>();
+  const folds: (readonly [Xyz, Xyz])[] = [];
+  for (const { face, normal } of tops) {
+    for (const ring of [face.outer, ...face.holes]) {
+      const corners = ring.map((point) => points.indexOf(point));
+      for (const [i, from] of corners.entries()) {
+        const to = corners[(i + 1) % corners.length];
+        if (from === to) continue;
+        const back = open.get(`${to} ${from}`);
+        if (back === undefined) open.set(`${from} ${to}`, { edge: [from, to], normal });
+        else {
+          open.delete(`${to} ${from}`);
+          if (isBent(back.normal, normal)) folds.push([points.all[from], points.all[to]]);
+        }
+      }
+    }
+  }
+  return { outline: [...open.values()].map(({ edge }) => edge), folds };
+}
+
+/** Another slope by more than 0.1 %. */
+function isBent(a: Xyz, b: Xyz): boolean {
+  return Math.hypot(a[0] / a[2] - b[0] / b[2], a[1] / a[2] - b[1] / b[2]) > 1e-3;
+}
+
+/** Without corners in the middle of straight edges. */
+function straightened({ outline, holes = [] }: AreaM, weld: number): AreaM {
+  return { outline: straightRing(outline, weld), holes: holes.map((hole) => straightRing(hole, weld)) };
+}
+
+function straightRing(ring: readonly PointM[], weld: number): readonly PointM[] {
+  const kept = ring.filter((point, i) => {
+    const [before, after] = [ring[(i + ring.length - 1) % ring.length], ring[(i + 1) % ring.length]];
+    const [dx, dy] = [after[0] - before[0], after[1] - before[1]];
+    const off = Math.abs(dx * (point[1] - before[1]) - dy * (point[0] - before[0]));
+    return off > weld * Math.hypot(dx, dy);
+  });
+  return kept.length >= 3 ? kept : ring;
+}

@@ -1,0 +1,155 @@
+/** Slabs of a model: their bodies with openings, storeys and sizes. */
+
+import type { Gathering } from '../gathering.ts';
+import { partOf, type Steps } from '../steps.ts';
+import { type Entity, readOr, textOf, wordOf } from './ifc-model.ts';
+import { type Cut, cutOpenings, type Opening, sizeOfTops } from './ifc-openings.ts';
+import { type Relations, relationsOf, type Storey } from './ifc-relations.ts';
+import { type Body, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
+import { facesOfTriangles, type Mesher, partOfModel } from './mesher.ts';
+
+export interface SlabOptions extends SolidOptions {
+  readonly gather: Gathering;
+  readonly mesher: Mesher | null;
+  /** Length of the model's unit. */
+  readonly metres: number;
+}
+
+export interface Slab {
+  readonly id: number;
+  readonly name: string;
+  /** Its type, with the kind that the model gives. */
+  readonly kind: string;
+  readonly storey: Storey;
+  readonly body: Body;
+  readonly cut: Cut;
+  /** Of its top without openings, in the file's unit. */
+  readonly area: number;
+}
+
+export interface SlabsRead {
+  readonly slabs: readonly Slab[];
+  /** Slabs whose body could not be laid out. */
+  readonly unread: readonly string[];
+  /** Slabs of the model that were not looked at. */
+  readonly left: number;
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  IFCSLAB: 'IfcSlab',
+  IFCSLABSTANDARDCASE: 'IfcSlab',
+  IFCSLABELEMENTEDCASE: 'IfcSlab',
+  IFCROOF: 'IfcRoof',
+};
+export const SLAB_TYPES: readonly string[] = Object.keys(TYPES);
+
+/** Slabs looked at; far above any deck. */
+const MOST_SLABS = 3000;
+const STEP = 20;
+
+/** The slabs that have a body. */
+export function* readSlabs(options: SlabOptions): Steps<SlabsRead> {
+  const { model } = options;
+  const relations = relationsOf(model);
+  yield 0.05;
+  const ids = model.idsOf(...SLAB_TYPES);
+  const found: Slab[] = [];
+  const hard: Entity[] = [];
+  for (const [i, id] of ids.slice(0, MOST_SLABS).entries()) {
+    const product = readOr(() => model.entity(id), null);
+    if (product === null) continue;
+    const own = hasBody(product, model) ? [product] : partsWithBody(product, relations, options);
+    if (own.length === 0) continue;
+    const slab = readOr(() => slabOf(product, own, { options, relations }), null);
+    if (slab === null) hard.push(product);
+    else found.push(slab);
+    if (i % STEP === 0) yield 0.05 + (0.7 * i) / ids.length;
+  }
+  const meshed = yield* partOf(meshedSlabs(hard, { options, relations }), 0.75, 1);
+  const unread = hard.filter(({ id }) => !meshed.some((slab) => slab.id === id));
+  return {
+    slabs: [...found, ...meshed],
+    unread: unread.map((product) => nameOf(product, options.gather)),
+    left: Math.max(0, ids.length - MOST_SLABS),
+  };
+}
+
+/** Parts of a slab that has no body of its own; slabs that make a roof stand for themselves. */
+function partsWithBody({ id }: Entity, { children }: Relations, { model }: SlabOptions): readonly Entity[] {
+  return (children.get(id) ?? []).flatMap((part) => {
+    const entity = readOr(() => model.entity(part), null);
+    return entity !== null && !(entity.type in TYPES) && hasBody(entity, model) ? [entity] : [];
+  });
+}
+
+interface Among {
+  readonly options: SlabOptions;
+  readonly relations: Relations;
+}
+
+export function nameOf({ id, values }: Entity, gather: Gathering): string {
+  return gather.text(textOf(values[2])) || `#${id}`;
+}
+
+function slabOf(product: Entity, own: readonly Entity[], among: Among): Slab {
+  const body = joined(own.map((part) => bodyOf(part, among.options)));
+  return slabWith(product, body, cutOpenings(body, openingsOf([product, ...own], among), among.options), among);
+}
+
+function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }: Among): Slab {
+  const { gather, chord } = options;
+  const { name: storey, id: storeyId } = relations.storeyOf(product.id);
+  const given = wordOf(product.values[8]);
+  return {
+    id: product.id,
+    name: nameOf(product, gather),
+    kind: [TYPES[product.type], ...(given === '' || given === 'NOTDEFINED' ? [] : [given])].join(' '),
+    storey: { id: storeyId, name: gather.text(storey) },
+    body,
+    cut,
+    area: sizeOfTops(cut.tops, chord),
+  };
+}
+
+function openingsOf(products: readonly Entity[], { options, relations }: Among): readonly Opening[] {
+  const seen = new Set(products.map(({ id }) => id));
+  return [...seen].flatMap((id) =>
+    (relations.voids.get(id) ?? []).map(({ opening }): Opening => {
+      const entity = options.model.entity(opening);
+      return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS' };
+    }),
+  );
+}
+
+/** Slabs that are cut by other bodies, bent or swept: made into surfaces by a library, with their openings. */
+function* meshedSlabs(products: readonly Entity[], among: Among): Steps<readonly Slab[]> {
+  const { mesher, model, root, metres, same } = among.options;
+  if (mesher === null || products.length === 0) return [];
+  const voids = products.flatMap(({ id }) => among.relations.voids.get(id) ?? []);
+  const ids = products.map(({ id }) => id);
+  const text = partOfModel(
+    model,
+    ids,
+    voids.map(({ relation }) => relation),
+  );
+  yield 0.2;
+  if (text === null) return [];
+  const surfaces = mesher.trianglesOf(text, ids);
+  yield 0.8;
+  return products.flatMap((product, i): readonly Slab[] => {
+    const numbers = surfaces[i];
+    if (numbers === null) return [];
+    const slab = readOr(() => {
+      const body = facedBody(facesOfTriangles(numbers, root, metres), same, 'mesh');
+      const through = (among.relations.voids.get(product.id) ?? []).length;
+      return slabWith(product, body, { tops: body.tops, through, recesses: 0, below: 0, chords: 0 }, among);
+    }, null);
+    return slab === null ? [] : [slab];
+  });
+}
+
+/** Says which slabs have a body that cannot be laid out. */
+export function tellUnread(gather: Gathering, { unread, left }: SlabsRead): void {
+  if (unread.length > 0) gather.warning('MODEL_SHAPE', { count: unread.length, sample: unread.slice(0, 3).join(', ') });
+  if (left > 0) gather.warning('MODEL_SLABS_LEFT', { count: left, most: MOST_SLABS });
+}
