@@ -37,13 +37,16 @@ export function nextVariantId(variants: readonly SceneVariant[]): string {
  * @returns what changes
  */
 export function kept(scene: SceneFile, name: string): ScenePatch {
-  return withScheme(scene, name, schemeOf(scene));
+  return withScheme(scene, { name, scheme: schemeOf(scene) });
 }
 
 /** Keeps any scheme as one more variant. */
-export function withScheme(scene: SceneFile, name: string, scheme: SceneScheme): ScenePatch {
+export function withScheme(
+  scene: SceneFile,
+  variant: { readonly name: string; readonly says?: string; readonly scheme: SceneScheme },
+): ScenePatch {
   const variants = scene.variants ?? [];
-  return { variants: [...variants, { id: nextVariantId(variants), name, scheme }] };
+  return { variants: [...variants, { id: nextVariantId(variants), ...variant }] };
 }
 
 /**

@@ -138,7 +138,7 @@ export interface Engine {
   /** A kept variant against the scene as it stands; refused like a file where it cannot be evaluated. */
   compareVariant(variant: string): Promise<VariantAnswer>;
   /** Another scene file against the scene as it stands; refused like a file. */
-  compareFile(text: string): Promise<FileAnswer>;
+  compareFile(bytes: Uint8Array): Promise<FileAnswer>;
   /** The scene as a file: the text that was opened, with what was changed. */
   sceneText(use: 'file' | 'copy'): Promise<SceneText>;
   /** What `sceneText` last gave for a file lies in a file now. */

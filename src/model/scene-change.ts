@@ -35,6 +35,8 @@ export interface SceneChange {
   readonly item: ChangedItem;
   /** Empty for scene and deck; of a renamed item its old one. */
   readonly id: string;
+  /** What the scene calls it besides, where it does. */
+  readonly name?: string;
   /** Path within the item, e.g. `permanentKNm2` or `layers[2].thicknessMm`; empty for the item as a whole. */
   readonly what: string;
   readonly before: ChangedValue;

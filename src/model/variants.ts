@@ -21,6 +21,12 @@ export const DIFFERENCE_CLASSES = [
 ] as const;
 export type DifferenceClass = (typeof DIFFERENCE_CLASSES)[number];
 
+/** A stage by its id, with the name the scene gives it. */
+export interface StageNamed {
+  readonly id: string;
+  readonly name: string;
+}
+
 /** What stands at the top of a scheme's column. */
 export interface SchemeFigures {
   readonly saturatedKN: number;
@@ -28,7 +34,7 @@ export interface SchemeFigures {
   readonly stops: number;
   readonly checks: number;
   /** Greatest utilisation of any bay, finished garden and stages alike; null without any limit. */
-  readonly worst: { readonly bay: string; readonly stage: string | null; readonly utilisation: number } | null;
+  readonly worst: { readonly bay: string; readonly stage: StageNamed | null; readonly utilisation: number } | null;
   /** Bays over their limit, in the garden or in a stage. */
   readonly baysOver: number;
   readonly baysNotConfirmed: number;
@@ -71,5 +77,6 @@ export interface FileComparison {
 }
 
 export type FileAnswer =
-  | { readonly ok: true; readonly comparison: FileComparison }
+  /** `notes`: what was done to read the file's text. */
+  | { readonly ok: true; readonly comparison: FileComparison; readonly notes: readonly string[] }
   | { readonly ok: false; readonly issues: readonly Issue[] };

@@ -10,6 +10,7 @@ import {
   DIFFERENCE_CLASSES,
   DIFFERENCE_LIMITS_KNM2,
   type SchemeFigures,
+  type StageNamed,
   type TakeOffChange,
   type VariantComparison,
 } from '../model/variants.ts';
@@ -46,7 +47,13 @@ export function compareVariant(before: Project, after: Project, variant: string)
   };
 }
 
-function figuresOf({ deck, bays, zones, findings, takeoff }: Report): SchemeFigures {
+function figuresOf({ deck, stages: told, bays, zones, findings, takeoff }: Report): SchemeFigures {
+  const stageOf = (wanted: string | null): StageNamed | null => {
+    if (wanted === null) return null;
+    // Derived stages stand in the report alone.
+    const { id, name } = told.find((stage) => stage.id === wanted) ?? { id: wanted, name: wanted };
+    return { id, name };
+  };
   const cases = bays.flatMap(({ id, permanent, imposed, total, stages }) => [
     ...[permanent.utilisation, imposed.utilisation, total?.utilisation ?? null].map((utilisation) => ({
       bay: id,
@@ -59,7 +66,7 @@ function figuresOf({ deck, bays, zones, findings, takeoff }: Report): SchemeFigu
   const over = new Set<string>();
   for (const { bay, stage, utilisation } of cases) {
     if (utilisation === null) continue;
-    if (worst === null || utilisation > worst.utilisation) worst = { bay, stage, utilisation };
+    if (worst === null || utilisation > worst.utilisation) worst = { bay, stage: stageOf(stage), utilisation };
     if (utilisation > 1 + 1e-9) over.add(bay);
   }
   const zonedM2 = zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);

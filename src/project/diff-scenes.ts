@@ -56,7 +56,8 @@ export function diffScenes(a: SceneFile, b: SceneFile): SceneChange[] {
 function ofCollection({ item, group, of, ordered }: Collection, a: SceneFile, b: SceneFile): SceneChange[] {
   const [before, after] = [new Map(of(a).map((one) => [one.id, one])), new Map(of(b).map((one) => [one.id, one]))];
   const whole = (kind: 'added' | 'removed', id: string, was: unknown, is: unknown): SceneChange => {
-    return { group, kind, item, id, what: '', before: was, after: is, unit: '', ...changedArea(outlineOf(was), outlineOf(is)) };
+    const one = { group, kind, item, id, ...namedOf(is ?? was), what: '', before: was, after: is, unit: '' };
+    return { ...one, ...changedArea(outlineOf(was), outlineOf(is)) };
   };
   const removed = [...before].filter(([id]) => !after.has(id)).map(([id, one]) => whole('removed', id, one, null));
   const added = [...after].filter(([id]) => !before.has(id)).map(([id, one]) => whole('added', id, null, one));
@@ -87,7 +88,9 @@ function changes(item: ChangedItem, group: ChangeGroup, a: { readonly id: string
   function one(key: string): SceneChange {
     const [was, is] = [before.get(key) ?? null, after.get(key) ?? null];
     const kind = PLACES.includes(key) && was !== null && is !== null ? 'moved' : 'changed';
-    return { group: groupOf(item, group, key), kind, item, id: a.id, what: key, before: was, after: is, unit: unitOf(key) };
+    // Where the name itself changes, both are told anyway.
+    const named = key === 'name' ? {} : namedOf(b);
+    return { group: groupOf(item, group, key), kind, item, id: a.id, ...named, what: key, before: was, after: is, unit: unitOf(key) };
   }
   return [...shapes, ...rest.map(one)];
 }
@@ -99,6 +102,11 @@ function groupOf(item: ChangedItem, group: ChangeGroup, key: string): ChangeGrou
   if (item !== 'zone') return group;
   if (key === 'buildup') return 'build-ups';
   return key === 'imposedKNm2' || key === 'use' || key === 'name' ? 'other' : 'geometry';
+}
+
+function namedOf(one: unknown): { name?: string } {
+  const { id, name } = one as { readonly id?: unknown; readonly name?: unknown };
+  return typeof name === 'string' && name !== id ? { name } : {};
 }
 
 function outlineOf(one: unknown): { outline?: unknown; holes?: unknown } | null {

@@ -140,7 +140,8 @@ export const DIFF_TEXT: Readonly<Record<Language, DiffText>> = { en: DIFF_EN, de
 /** One change as a line. */
 export function changeLine(change: SceneChange, text: DiffText): string {
   const value = (of: unknown) => valueText(of, change.unit, text);
-  const { before, after, what, id } = change;
+  const { before, after, what, name } = change;
+  const id = name === undefined ? change.id : `${change.id} (${name})`;
   const says = text[change.kind]({ item: text.items[change.item], id, what, before: value(before), after: value(after) });
   const { area } = change;
   return area ? `${says} (${text.area(text.number(area.addedM2, 2), text.number(area.removedM2, 2))})` : says;

@@ -1,4 +1,4 @@
-/** What a scene says that no check looks at yet: whoever reads "within the permitted loads" must know it. */
+/** What a scene says that its result does not look at, and why: whoever reads "within the permitted loads" must know it. */
 
 import type { Language } from '../model/language.ts';
 import type { SceneFile } from '../model/scene-file.ts';

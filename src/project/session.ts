@@ -162,10 +162,10 @@ export class Session {
   }
 
   /** Another file against the scene as it stands; nothing of it is kept. */
-  compareFile(text: string): FileAnswer {
+  compareFile(text: string, notes: readonly string[] = []): FileAnswer {
     const { scene, issues } = readSceneText(text);
     if (!scene) return { ok: false, issues: this.tell(issues) };
-    return { ok: true, comparison: compareFile(this.opened().scene, scene, this.language) };
+    return { ok: true, comparison: compareFile(this.opened().scene, scene, this.language), notes };
   }
 
   private variantMap(variant: string | null): CellMap {

@@ -94,7 +94,7 @@ export interface SceneActions {
   markSaved(name: string): Promise<void>;
   dismissRefusal(): void;
   /** Another scene file against the scene as it stands. */
-  compareFile(text: string): Promise<FileAnswer>;
+  compareFile(bytes: Uint8Array): Promise<FileAnswer>;
   /** Every number of the catalogue and the rules with its source, as the open scene uses them. */
   sources(): Promise<readonly SourceUse[]>;
   /** What build-ups are made of, in the language spoken. */
@@ -343,7 +343,7 @@ type HandedThrough = Pick<
 function handedThrough(engine: Engine): HandedThrough {
   return {
     sources: () => engine.sources(),
-    compareFile: (text) => engine.compareFile(text),
+    compareFile: (bytes) => engine.compareFile(bytes),
     catalogue: () => engine.catalogue(),
     sceneText: (use) => engine.sceneText(use),
     derive: (ask) => engine.derive(ask),

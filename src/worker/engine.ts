@@ -5,10 +5,13 @@ import { exportDrawn } from '../export/drawn-file.ts';
 import { exportFile, sceneFileName } from '../export/export-file.ts';
 import { exportHandover } from '../export/handover.ts';
 import { datumOf, pictureInput, sourceOn, spokenSource } from '../export/picture-source.ts';
+import { importIssueIn, mendIn } from '../import/import-language.ts';
+import { readSceneText } from '../import/read-scene-text.ts';
 import { buildPicture, type PictureMemory } from '../mesh/build-picture.ts';
 import { drawSection } from '../mesh/section-drawing.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
 import type { Engine, OpenAnswer, Snapshot, Spoken } from '../model/engine.ts';
+import type { FileAnswer } from '../model/variants.ts';
 import { buildUpViews } from '../project/build-up-views.ts';
 import { derive } from '../project/derivation.ts';
 import type { Project } from '../project/evaluate-project.ts';
@@ -67,7 +70,7 @@ export function createEngine(): Engine {
     setThickness: async (buildUp, layer, thicknessMm, gesture) => answer(() => session.setThickness(buildUp, layer, thicknessMm, gesture)),
     edit: async (patch, edit, gesture) => answer(() => session.edit(patch, edit, gesture)),
     compareVariant: async (variant) => session.compareVariant(variant),
-    compareFile: async (text) => session.compareFile(text),
+    compareFile: async (bytes) => compareFile(session, bytes),
     sceneText: async (use) => ({ name: sceneFileName(session.opened().scene), text: session.sceneText(use) }),
     markSaved: async () => session.markSaved(),
     travel: async (way) => (session.history()[way] === null ? null : answer(() => session.travel(way))),
@@ -86,6 +89,15 @@ export function createEngine(): Engine {
     exportHandover: async (options) => exportHandover({ project: session.opened(), source: drawnSource() }, options),
     exportDrawn: async (kind, options) => exportDrawn(kind, { project: session.opened(), source: drawnSource() }, options),
   };
+}
+
+/** Another file against the scene as it stands, its bytes read like those of a file that is opened. */
+function compareFile(session: Session, bytes: Uint8Array): FileAnswer {
+  const { language } = session.spoken();
+  const read = readSceneText(bytes);
+  if ('issue' in read) return { ok: false, issues: [importIssueIn(read.issue, language)] };
+  const notes = read.mends.map((mend) => mendIn(mend, language).says);
+  return session.compareFile(read.text, notes);
 }
 
 function openSource(source: SectionSource | undefined): SectionSource {

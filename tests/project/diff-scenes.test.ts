@@ -6,6 +6,7 @@ import type { SceneChange } from '../../src/model/scene-change.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
 import { diffReports } from '../../src/project/diff-reports.ts';
 import { diffScenes } from '../../src/project/diff-scenes.ts';
+import { changeLine, DIFF_TEXT } from '../../src/project/diff-text.ts';
 import { bay, read, rect } from '../helpers/scene-builder.ts';
 import { gardenScene } from '../properties/random-scene.ts';
 
@@ -107,6 +108,25 @@ describe('diffScenes', () => {
     expect(groups.lastIndexOf('load plan')).toBe(groups.filter((group) => group === 'load plan').length - 1);
     expect(changes.find(({ what }) => what === 'permanentKNm2')).toMatchObject({ before: 7, after: 6.5, unit: 'kN/m²' });
     expect(changes.find(({ what }) => what === 'slabMm')).toMatchObject({ before: null, after: 275, unit: 'mm' });
+  });
+
+  it('gives the name of what has one, beside its id', () => {
+    const scene = gardenScene(1);
+    const { name } = named(scene.stages, 'S1') as unknown as { name: string };
+    const text = DIFF_TEXT.en;
+    const [flooded] = diffScenes(
+      scene,
+      edited(scene, [{ does: (one) => (named(one.stages, 'S1').floodTestMm = 80), gives: ['', '', '', ''] }]),
+    );
+    expect(changeLine(flooded, text)).toBe(`stage S1 (${name}): floodTestMm 100 mm → 80 mm`);
+    const [gone] = diffScenes(scene, { ...scene, stages: (scene.stages ?? []).filter(({ id }) => id !== 'S1') });
+    expect(changeLine(gone, text)).toBe(`stage S1 (${name}) is gone`);
+    // A new name is told by itself.
+    const [called] = diffScenes(
+      scene,
+      edited(scene, [{ does: (one) => (named(one.stages, 'S1').name = 'Else'), gives: ['', '', '', ''] }]),
+    );
+    expect(changeLine(called, text)).toBe(`stage S1: name ${name} → Else`);
   });
 
   it('gives the area an outline gains and loses', () => {

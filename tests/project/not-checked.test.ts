@@ -1,4 +1,4 @@
-/** What no check looks at yet is named, so that "within" is never read as more than it is. */
+/** What a result does not look at is named, so that "within" is never read as more than it is. */
 
 import { expect, it } from 'vitest';
 import { notChecked } from '../../src/project/not-checked.ts';
@@ -41,6 +41,13 @@ it('names outlets where no rain is given; water with rain, wheels and reach are 
   });
   expect(notChecked(scene)).toEqual(['flow to outlets, as no rain is given: O1']);
   expect(notChecked({ ...scene, rain: { designLpsHa: 300, extremeLpsHa: 500 } })).toEqual([]);
+});
+
+it('names kept variants with where they are judged', () => {
+  const { buildups, zones } = sceneOf();
+  const scene = sceneOf({ variants: [{ id: 'A', name: 'Lighter', scheme: { buildups, zones } }] });
+  expect(notChecked(scene)).toEqual(['variants, each judged when it is compared: A']);
+  expect(notChecked(scene, 'de')).toEqual(['Varianten, jede beim Vergleichen beurteilt: A']);
 });
 
 it("names access points where no stages are given: the derived order is nobody's plan", () => {

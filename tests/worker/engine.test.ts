@@ -259,3 +259,39 @@ describe('sections and drawings', () => {
     await expect(engine.exportDrawn('model glb', { language: 'en' })).rejects.toThrow(RangeError);
   });
 });
+
+describe('comparing with another file', () => {
+  const utf16 = (text: string) => new Uint8Array(new Uint16Array([0xfeff, ...[...text].map((letter) => letter.charCodeAt(0))]).buffer);
+  const ask = async (bytes: Uint8Array, language: 'en' | 'de' = 'en') => {
+    const { engine } = await opened();
+    if (language !== 'en') await engine.speak(language);
+    return engine.compareFile(bytes);
+  };
+  const named = TERRACE.replace('"name": "Pebble Terrace"', '"name": "Terrasse am Mühlgrün"');
+
+  it('reads text in two bytes per letter and in an older code page, and says so', async () => {
+    expect(named).not.toBe(TERRACE);
+    const wide = await ask(utf16(named));
+    expect(wide).toMatchObject({ ok: true, comparison: { name: 'Terrasse am Mühlgrün' }, notes: ['Text was read as UTF-16LE.'] });
+    // In Windows-1252 each of these letters is one byte of its own number.
+    const old = Uint8Array.from([...named].map((letter) => letter.charCodeAt(0)));
+    expect(old.every((byte, i) => byte === named.charCodeAt(i))).toBe(true);
+    expect(await ask(old, 'de')).toMatchObject({
+      ok: true,
+      comparison: { name: 'Terrasse am Mühlgrün' },
+      notes: ['Text wurde als windows-1252 gelesen.'],
+    });
+    expect(await ask(new TextEncoder().encode(named))).toMatchObject({ ok: true, notes: [] });
+  });
+
+  it('refuses what is no scene with the words of opening it', async () => {
+    expect(await ask(new TextEncoder().encode('x;y;z\n1;2;3\n'))).toMatchObject({
+      ok: false,
+      issues: [{ code: 'FILE_KIND', got: 'a table or another text', expected: 'a scene (*.scene.json)' }],
+    });
+    expect(await ask(new Uint8Array(0), 'de')).toMatchObject({
+      ok: false,
+      issues: [{ code: 'FILE_EMPTY', got: 'eine leere Datei (0 Byte)' }],
+    });
+  });
+});

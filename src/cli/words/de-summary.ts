@@ -9,7 +9,7 @@ export const SUMMARY_DE: SummaryWords = {
   weight: (dryKN, saturatedKN, objectsKN) =>
     `Gewicht ${dryKN} kN trocken, ${saturatedKN} kN wassergesättigt, davon Objekte ${objectsKN} kN`,
   verdict: (over, open, within) => `Felder: ${over} überschritten, ${open} nicht bestätigt, ${within} innerhalb der zulässigen Lasten`,
-  notChecked: (list) => `In der Datei, aber noch nicht geprüft: ${list}`,
+  notChecked: (list) => `Nicht Teil dieses Ergebnisses: ${list}`,
   bays: 'Felder, das ungünstigste zuerst (kN/m² auf dem ungünstigsten Bereich von 1 m × 1 m, wassergesättigt)',
   baysHead: ['Feld', 'ständig', 'zulässig', 'Ausn.', 'ungünstigster Zustand', 'dort', 'zulässig', 'Ausn.', 'Grundlage'],
   inAll: (kNm2) => `${kNm2} insgesamt`,

@@ -10,7 +10,7 @@ export const SUMMARY_EN = {
     `Weight ${dryKN} kN dry, ${saturatedKN} kN saturated, of which objects ${objectsKN} kN`,
   verdict: (over: number, open: number, within: number) =>
     `Bays: ${over} over, ${open} not confirmed, ${within} within the permitted loads`,
-  notChecked: (list: string) => `In the file but not checked yet: ${list}`,
+  notChecked: (list: string) => `Not part of this result: ${list}`,
   bays: 'Bays, worst first (kN/m² on the worst patch of 1 m × 1 m, saturated)',
   baysHead: ['bay', 'permanent', 'permitted', 'use', 'worst stage', 'there', 'permitted', 'use', 'basis'],
   inAll: (kNm2: string) => `${kNm2} in all`,

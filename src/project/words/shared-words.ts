@@ -19,7 +19,7 @@ const EN: SharedWords = {
   basis: (document, revision, date) => `${document}, revision ${revision}, ${date}`,
   flowUnchecked: (ids) => `flow to outlets, as no rain is given: ${ids}`,
   reachUnchecked: (ids) => `reach from access points, as no stages are given: ${ids}`,
-  variantsUnchecked: (ids) => `variants kept beside it: ${ids}`,
+  variantsUnchecked: (ids) => `variants, each judged when it is compared: ${ids}`,
 };
 
 const DE: SharedWords = {
@@ -29,7 +29,7 @@ const DE: SharedWords = {
   basis: (document, revision, date) => `${document}, Index ${revision}, ${date}`,
   flowUnchecked: (ids) => `Zufluss zu den Abläufen, da kein Regen angegeben ist: ${ids}`,
   reachUnchecked: (ids) => `Erreichbarkeit von den Zugängen, da keine Bauzustände angegeben sind: ${ids}`,
-  variantsUnchecked: (ids) => `daneben aufgehobene Varianten: ${ids}`,
+  variantsUnchecked: (ids) => `Varianten, jede beim Vergleichen beurteilt: ${ids}`,
 };
 
 export const SHARED_WORDS: Readonly<Record<Language, SharedWords>> = { en: EN, de: DE };

@@ -19,7 +19,7 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
   const scheme = schemeOf(variant.scene);
   const keep = async () => {
     const name = t.lighten.keptAs(aim);
-    setKept(await editing.run((scene) => withScheme(scene, name, scheme), { act: 'add', part: 'variant', names: [name] }));
+    setKept(await editing.run((scene) => withScheme(scene, { name, scheme }), { act: 'add', part: 'variant', names: [name] }));
   };
   return (
     <section className="lighten-answer" aria-label={t.lighten.aims[aim]}>

@@ -16,10 +16,10 @@ export const variants: Texts['variants'] = {
   shown: 'jetziger Stand',
   compare: 'Vergleichen',
   takeOver: 'Übernehmen',
-  remove: 'Herausnehmen',
+  remove: 'Entfernen',
   compareName: (name) => `${name} mit dem jetzigen Stand vergleichen`,
   takeOverName: (name) => `${name} übernehmen; der jetzige Stand bleibt aufgehoben`,
-  removeName: (name) => `${name} herausnehmen`,
+  removeName: (name) => `${name} entfernen`,
   map: 'Unterschied im Modell zeigen',
   comparing: 'Wird verglichen…',
   figures: 'Nebeneinander',
@@ -35,7 +35,7 @@ export const variants: Texts['variants'] = {
     if (worst === null) return 'keine Grenze angegeben';
     return worst.stage === null
       ? `${percentText(worst.utilisation)} in Feld ${worst.bay}`
-      : `${percentText(worst.utilisation)} in Feld ${worst.bay}, Bauzustand ${worst.stage}`;
+      : `${percentText(worst.utilisation)} in Feld ${worst.bay}, Bauzustand ${worst.stage.id} (${worst.stage.name})`;
   },
   over: 'Felder über ihrer Grenze',
   notConfirmed: 'Felder nicht bestätigt',

@@ -224,7 +224,7 @@ export const de: Texts = {
         : `Alle ${numberText(bays, 0)} Felder halten die zulässigen Lasten ein: ${list(bases.map(basisShort), 'und')}`,
     allWithinAdd: 'In der fertigen Anlage und in jedem Bauzustand.',
     otherStops: (count) => `${many(count, 'Stopp', 'Stopps')} außer den Lasten der Felder: siehe Befunde.`,
-    notChecked: (parts) => `In der Datei, aber noch nicht geprüft: ${parts.join('; ')}.`,
+    notChecked: (parts) => `Nicht Teil dieses Ergebnisses: ${parts.join('; ')}.`,
     counts: ({ over, notConfirmed, noLimit, within }) =>
       [
         `${over} überschritten`,

@@ -25,10 +25,10 @@ export const variants = {
   shown: 'stands now',
   compare: 'Compare',
   takeOver: 'Take over',
-  remove: 'Take out',
+  remove: 'Remove',
   compareName: (name: string) => `Compare ${name} with what stands`,
   takeOverName: (name: string) => `Take over ${name}; what stands is kept`,
-  removeName: (name: string) => `Take out ${name}`,
+  removeName: (name: string) => `Remove ${name}`,
   map: 'Show the difference on the model',
   comparing: 'Comparing…',
   figures: 'Side by side',
@@ -44,7 +44,7 @@ export const variants = {
     if (worst === null) return 'no limit given';
     return worst.stage === null
       ? `${percentText(worst.utilisation)} in bay ${worst.bay}`
-      : `${percentText(worst.utilisation)} in bay ${worst.bay}, stage ${worst.stage}`;
+      : `${percentText(worst.utilisation)} in bay ${worst.bay}, stage ${worst.stage.id} (${worst.stage.name})`;
   },
   over: 'Bays over their limit',
   notConfirmed: 'Bays not confirmed',

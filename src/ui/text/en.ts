@@ -230,7 +230,7 @@ export const en = {
       `All ${many(bays, 'bay', 'bays')} within the permitted loads of ${list(bases.map(basisShort), 'and')}`,
     allWithinAdd: 'In the finished garden and in every stage.',
     otherStops: (count: number) => `${many(count, 'stop', 'stops')} besides the loads of bays: see Findings.`,
-    notChecked: (parts: readonly string[]) => `In the file but not checked yet: ${parts.join('; ')}.`,
+    notChecked: (parts: readonly string[]) => `Not part of this result: ${parts.join('; ')}.`,
     counts: ({ over, notConfirmed, noLimit, within }: BayCount) =>
       [
         `${over} over`,

@@ -37,7 +37,7 @@ export function CompareDialog({ opening, files, onClose }: Props) {
       </h2>
       {compared === null ? <p>{words.offer(first.name, second.name)}</p> : <ComparedFile compared={compared} />}
       {compared === null && (
-        <button type="button" className="button" onClick={() => void go()}>
+        <button type="button" className="button button-main" onClick={() => void go()}>
           {words.go}
         </button>
       )}
@@ -48,8 +48,9 @@ export function CompareDialog({ opening, files, onClose }: Props) {
   );
 }
 
-/** Whether both are scenes, by what stands in them. */
+/** Whether both are scenes, by what stands in them; in text of two bytes per letter every other one is zero. */
 export async function areScenes(files: readonly File[]): Promise<boolean> {
-  const texts = await Promise.all(files.map((file) => file.text().catch(() => '')));
+  const bytes = await Promise.all(files.map((file) => file.arrayBuffer().catch(() => new ArrayBuffer(0))));
+  const texts = bytes.map((one) => new TextDecoder('windows-1252').decode(one).replaceAll('\0', ''));
   return texts.every((text) => text.includes('"loamdeck-scene"'));
 }

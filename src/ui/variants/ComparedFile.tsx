@@ -11,11 +11,16 @@ export function ComparedFile({ compared }: { readonly compared: Compared }) {
     return compared.state === 'working' ? <p role="status">{words.working}</p> : <p role="alert">{words.unreadable(file)}</p>;
   const { answer } = compared;
   if (!answer.ok) return <IssueList issues={answer.issues} />;
-  const { groups } = answer.comparison;
-  if (groups.length === 0) return <p role="status">{words.same(file)}</p>;
+  const { comparison, notes } = answer;
+  const { groups } = comparison;
   return (
     <div className="compared-file">
-      <p className="small">{words.differs}</p>
+      {notes.map((says) => (
+        <p key={says} className="small">
+          {says}
+        </p>
+      ))}
+      {groups.length === 0 ? <p role="status">{words.same(file)}</p> : <p className="small">{words.differs}</p>}
       {groups.map(({ title, lines }) => (
         <section key={title} className="sheet-part">
           <h3 className="block-title">{title}</h3>

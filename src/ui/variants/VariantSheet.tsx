@@ -68,7 +68,7 @@ function KeepForm({ variants, editing }: { readonly variants: readonly SceneVari
         value={name}
         onChange={(event) => setName(event.target.value)}
       />
-      <button type="submit" className="button">
+      <button type="submit" className="button button-main">
         {t.variants.keep}
       </button>
     </form>
@@ -122,6 +122,7 @@ function VariantRow({ variant, shown, editing }: { readonly variant: SceneVarian
         {id}
       </span>
       <TextField label={t.variants.name} value={name} required onCommit={rename} />
+      {says !== undefined && <span className="small variant-says">{says}</span>}
       {shown && <span className="variant-shown">{t.variants.shown}</span>}
       <span className="variant-buttons">
         <button

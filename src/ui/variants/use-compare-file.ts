@@ -26,7 +26,14 @@ export function useCompareFile(): FileComparing {
       if (!answer.ok || answer.comparison.scheme === null || snapshot === null) return false;
       const { scheme } = answer.comparison;
       const id = nextVariantId(snapshot.scene.variants ?? []);
-      const refused = await edit((now) => withScheme(now, file, scheme), { kind: 'parts', act: 'add', part: 'variant', names: [file] });
+      // What was done to read the file stays with the variant.
+      const says = answer.notes.length > 0 ? { says: answer.notes.join(' ') } : {};
+      const refused = await edit((now) => withScheme(now, { name: file, ...says, scheme }), {
+        kind: 'parts',
+        act: 'add',
+        part: 'variant',
+        names: [file],
+      });
       if (refused.length > 0) return false;
       view.getState().edit('variants');
       view.getState().compare(id);
@@ -36,14 +43,14 @@ export function useCompareFile(): FileComparing {
       compared,
       async compare(file) {
         setCompared({ file: file.name, state: 'working' });
-        let text: string;
+        let bytes: Uint8Array;
         try {
-          text = await file.text();
+          bytes = new Uint8Array(await file.arrayBuffer());
         } catch {
           setCompared({ file: file.name, state: 'unreadable' });
           return false;
         }
-        const answer = await scene.getState().compareFile(text);
+        const answer = await scene.getState().compareFile(bytes);
         const isVariant = await kept(file.name.replace(/(\.scene)?\.json$/i, ''), answer);
         setCompared(isVariant ? null : { file: file.name, state: 'told', answer });
         return isVariant;
