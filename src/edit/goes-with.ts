@@ -4,14 +4,14 @@ import type { ScenePatch } from '../model/history.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { type ListRef, type PlanPart, patched, pointLists, withPointLists } from './point-lists.ts';
 
-const ALL: readonly PlanPart[] = ['outline', 'opening', 'bay', 'zone', 'edge', 'object', 'set-up area', 'levels', 'stockpile'];
+const ALL: readonly PlanPart[] = ['outline', 'opening', 'bay', 'zone', 'edge', 'object', 'set-up area', 'levels', 'finish', 'stockpile'];
 
-/** The deck takes along all that lies on its edge; a zone its neighbours and the edgings on its edges; a bay only bays. */
+/** The deck takes along all that lies on its edge; a zone its neighbours, the edgings on its edges and breaklines of finishes; a bay only bays. */
 const ALONG: Readonly<Partial<Record<PlanPart, readonly PlanPart[]>>> = {
   outline: ALL,
   opening: ['opening', 'outline', 'bay', 'zone', 'edge'],
   bay: ['bay'],
-  zone: ['zone', 'object'],
+  zone: ['zone', 'object', 'finish'],
 };
 
 /**

@@ -3,18 +3,19 @@
 import type { EditPart, ScenePatch } from '../model/history.ts';
 import type { Point3M, PointM, SceneFile, SceneFinish } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
+import { withNets } from './level-nets.ts';
 import { idBeside, idsOf, withEntries } from './part-lists.ts';
 import {
-  breaklineId,
+  finishNet,
   keyed,
   mapped,
+  type NetIds,
   OUTLINE_ID,
   openingId,
   type PlanPoint,
   patched,
   patchOf,
   plantId,
-  spotId,
   withPointLists,
 } from './point-lists.ts';
 import { cosSin } from './quarter-turns.ts';
@@ -70,6 +71,13 @@ export function placed<P extends PlanPoint>({ a, b, dx, dy }: Placement, [x, y, 
  */
 export function moved(scene: SceneFile, selected: readonly Selected[], placement: Placement): ScenePatch {
   const wanted = new Set(selected.map(({ part, id }) => `${part} ${id}`));
+  // Levels of a zone's finish go with the zone, once.
+  for (const { id, finish } of scene.zones) {
+    if (finish?.kind !== 'spots' || !wanted.has(`zone ${id}`)) continue;
+    const { part, spot, line } = finishNet(id);
+    for (const i of finish.spots.keys()) wanted.delete(`${part} ${spot(i)}`);
+    for (const i of (finish.breaklines ?? []).keys()) wanted.delete(`${part} ${line(i)}`);
+  }
   const next = patched(
     scene,
     withPointLists(scene, ({ part, id, points }) => (wanted.has(`${part} ${id}`) ? points.map((at) => placed(placement, at)) : points)),
@@ -123,7 +131,7 @@ interface Copied {
 }
 
 function withCopy(scene: SceneFile, { part, id }: Selected): Copied | null {
-  if (part === 'levels') return withCopiedLevel(scene, id);
+  if (part === 'levels' || part === 'finish') return withCopiedLevel(scene, part, id);
   if (part === 'outline' || id === OUTLINE_ID) return null;
   const copyId = idBeside(id, idsOf(scene, part));
   let at: string | null = null;
@@ -146,15 +154,20 @@ function copyOf(part: EditPart, original: object, id: string): object {
   return { ...original, id };
 }
 
-function withCopiedLevel(scene: SceneFile, id: string): Copied | null {
-  const { levels } = scene.deck;
-  if (levels === undefined) return null;
-  const { spots, breaklines = [] } = levels;
-  const spot = spots.find((_, i) => spotId(i) === id);
-  const line = breaklines.find((_, i) => breaklineId(i) === id);
-  if (spot !== undefined)
-    return { scene: { ...scene, deck: { ...scene.deck, levels: { ...levels, spots: [...spots, spot] } } }, id: spotId(spots.length) };
-  if (line === undefined) return null;
-  const more = { ...levels, breaklines: [...breaklines, line] };
-  return { scene: { ...scene, deck: { ...scene.deck, levels: more } }, id: breaklineId(breaklines.length) };
+/** A spot or breakline of the deck or of a finish, once more at the end of its net. */
+function withCopiedLevel(scene: SceneFile, part: NetIds['part'], id: string): Copied | null {
+  let at: string | null = null;
+  const next = withNets(scene, part, (net, ids) => {
+    const { spots, breaklines = [] } = net;
+    const spot = spots.find((_, i) => ids.spot(i) === id);
+    const line = breaklines.find((_, i) => ids.line(i) === id);
+    if (spot !== undefined) {
+      at = ids.spot(spots.length);
+      return { ...net, spots: [...spots, spot] };
+    }
+    if (line === undefined) return net;
+    at = ids.line(breaklines.length);
+    return { ...net, breaklines: [...breaklines, line] };
+  });
+  return at === null ? null : { scene: next, id: at };
 }

@@ -4,11 +4,14 @@ import type { ScenePatch } from '../model/history.ts';
 import type { Point3M, PointM, SceneBasis, SceneBuildUp, SceneFile, SceneLevels, SceneZone } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
 import { freeId } from '../scene/free-id.ts';
+import { isInArea } from './gaps.ts';
 import { idsOf, withEntry } from './part-lists.ts';
 import {
-  breaklineId,
+  DECK_NET,
+  finishNet,
   keyed,
   mapped,
+  type NetIds,
   OUTLINE_ID,
   openingId,
   type Piece,
@@ -16,7 +19,7 @@ import {
   type PlanPoint,
   patchOf,
   plantId,
-  spotId,
+  withFinishNet,
 } from './point-lists.ts';
 
 /** What is known of a new part besides its points. Which of it a part needs: `needsOf`. */
@@ -59,6 +62,8 @@ export interface Given {
   readonly levelM?: number;
   readonly measuredMm?: number;
   readonly layer?: string;
+  /** Of a level of a finish: which zone's; left out, that in which it lies. */
+  readonly zone?: string;
 }
 
 export type NewPart =
@@ -80,6 +85,7 @@ const NEEDS: Readonly<Record<string, readonly (keyof Given)[]>> = {
   plant: ['stage', 'vehicle'],
   'access point': ['kind'],
   levels: ['levelM'],
+  finish: ['levelM'],
   probe: ['measuredMm'],
 };
 
@@ -142,7 +148,8 @@ export function needsOf(part: PlanPart, kind?: string): readonly (keyof Given)[]
 
 /**
  * Adds a part. A new bay has no permitted load and no basis unless given; a new zone takes the build-up given, else the first, else a new one without layers,
- * which the check of the scene refuses until it has some. One point of levels is a spot, several are a breakline. Points for the outline of the deck replace it.
+ * which the check of the scene refuses until it has some. One point of levels is a spot, several are a breakline; those of a finish go to a zone whose
+ * finish is given by levels. Points for the outline of the deck replace it.
  * @param scene - the scene
  * @param part - kind of part
  * @param points - drawn points; of a place, the first counts
@@ -150,7 +157,7 @@ export function needsOf(part: PlanPart, kind?: string): readonly (keyof Given)[]
  * @returns what changes and the new part, or what is still needed
  */
 export function withNew(scene: SceneFile, part: PlanPart, points: readonly PlanPoint[], given: Given = {}): NewPart {
-  if (part === 'levels') return withNewLevels(scene, points, given);
+  if (part === 'levels' || part === 'finish') return withNewLevels(scene, part, points, given);
   const flat = points.map(([x, y]): PointM => [x, y]);
   if (part === 'outline') return { patch: { deck: { ...scene.deck, outline: flat } }, selected: { part, id: OUTLINE_ID } };
   if (part === 'opening') {
@@ -192,19 +199,33 @@ function withNewZone(scene: SceneFile, outline: readonly PointM[], given: Given)
   return { patch: { ...buildups, zones: [...scene.zones, zone] }, selected: { part: 'zone', id } };
 }
 
-function withNewLevels(scene: SceneFile, points: readonly PlanPoint[], { levelM }: Given): NewPart {
+function withNewLevels(scene: SceneFile, part: NetIds['part'], points: readonly PlanPoint[], { levelM, zone: named }: Given): NewPart {
   const raised: Point3M[] = [];
   for (const [x, y, z = levelM] of points as readonly (readonly [number, number, number?])[]) {
     if (z === undefined) return { needs: ['levelM'] };
     raised.push([x, y, z]);
   }
-  const { spots = [], breaklines = [] } = scene.deck.levels ?? {};
-  const levels: SceneLevels =
-    raised.length === 1
-      ? { spots: [...spots, ...raised], ...(breaklines.length > 0 && { breaklines }) }
-      : { spots, breaklines: [...breaklines, raised] };
-  const id = raised.length === 1 ? spotId(spots.length) : breaklineId(breaklines.length);
-  return { patch: { deck: { ...scene.deck, levels } }, selected: { part: 'levels', id } };
+  if (part === 'levels') {
+    const { net, id } = withLevels(scene.deck.levels ?? { spots: [] }, DECK_NET, raised);
+    return { patch: { deck: { ...scene.deck, levels: net } }, selected: { part, id } };
+  }
+  const [first] = raised;
+  const zone = scene.zones.findLast(({ id, finish, outline, holes }) => {
+    if (finish?.kind !== 'spots') return false;
+    return named === undefined ? first !== undefined && isInArea({ outline, ...(holes && { holes }) }, [first[0], first[1]]) : id === named;
+  });
+  if (zone?.finish?.kind !== 'spots') return { needs: ['zone'] };
+  const { net, id } = withLevels(zone.finish, finishNet(zone.id), raised);
+  const zones = mapped(scene.zones, (one) => (one === zone ? withFinishNet(zone, () => net) : one));
+  return { patch: { zones }, selected: { part, id } };
+}
+
+function withLevels({ spots, breaklines = [] }: SceneLevels, ids: NetIds, raised: readonly Point3M[]) {
+  const isSpot = raised.length === 1;
+  const net: SceneLevels = isSpot
+    ? { spots: [...spots, ...raised], ...(breaklines.length > 0 && { breaklines }) }
+    : { spots, breaklines: [...breaklines, raised] };
+  return { net, id: isSpot ? ids.spot(spots.length) : ids.line(breaklines.length) };
 }
 
 /**

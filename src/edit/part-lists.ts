@@ -1,11 +1,12 @@
 /** The list of the scene that each kind of part stands in. */
 
 import type { EditPart } from '../model/history.ts';
-import type { SceneDeck, SceneFile, SceneLevels, SceneStage } from '../model/scene-file.ts';
+import type { SceneDeck, SceneFile, SceneStage } from '../model/scene-file.ts';
 import { freeId } from '../scene/free-id.ts';
-import { breaklineId, mapped, openingId, plantId, spotId } from './point-lists.ts';
+import { keptNet, withNets } from './level-nets.ts';
+import { mapped, openingId, plantId } from './point-lists.ts';
 
-type Listed = Exclude<EditPart, 'scene' | 'outline' | 'levels' | 'layer' | 'rain' | 'limits' | 'several'>;
+type Listed = Exclude<EditPart, 'scene' | 'outline' | 'levels' | 'finish' | 'layer' | 'rain' | 'limits' | 'several'>;
 
 type ListKey =
   | { readonly in: 'deck'; readonly key: keyof SceneDeck }
@@ -116,22 +117,11 @@ export function withEntry(scene: SceneFile, part: EditPart, entry: object, stage
  * @returns the scene with what is left
  */
 export function withOnly(scene: SceneFile, part: EditPart, isKept: (id: string) => boolean): SceneFile {
-  if (part === 'levels') return withOnlyLevels(scene, isKept);
+  if (part === 'levels' || part === 'finish') return withNets(scene, part, (net, ids) => keptNet(net, ids, isKept));
   return withEntries(scene, part, (entries) => {
     const kept = entries.filter(({ id }) => isKept(id));
     return kept.length === entries.length ? null : kept.map(({ entry }) => entry);
   });
-}
-
-/** Without any spot and breakline left, the deck has no levels. */
-function withOnlyLevels(scene: SceneFile, isKept: (id: string) => boolean): SceneFile {
-  const { levels, ...deck } = scene.deck;
-  if (levels === undefined) return scene;
-  const spots = levels.spots.filter((_, i) => isKept(spotId(i)));
-  const breaklines = levels.breaklines?.filter((_, i) => isKept(breaklineId(i))) ?? [];
-  if (spots.length === levels.spots.length && breaklines.length === (levels.breaklines?.length ?? 0)) return scene;
-  const left: SceneLevels = { spots, ...(breaklines.length > 0 && { breaklines }) };
-  return { ...scene, deck: spots.length + breaklines.length === 0 ? deck : { ...deck, levels: left } };
 }
 
 function identified(part: Listed, list: readonly object[], stage = ''): readonly ListEntry[] {

@@ -1,8 +1,8 @@
 /** What a part of the plan says besides its points: read, and changed in one or many parts at once. */
 
 import type { EditPart, ScenePatch } from '../model/history.ts';
-import type { Point3M, SceneDeck, SceneFile, SceneStage } from '../model/scene-file.ts';
-import { mapped, patchOf, plantId, spotId } from './point-lists.ts';
+import type { Point3M, SceneDeck, SceneFile, SceneLevels, SceneStage } from '../model/scene-file.ts';
+import { DECK_NET, finishNet, keyed, mapped, type NetIds, patchOf, plantId, withFinishNet } from './point-lists.ts';
 
 export interface PartRef {
   readonly part: EditPart;
@@ -19,7 +19,7 @@ interface SpotValues {
 /**
  * The entry of a part in the scene.
  * @param scene - the scene
- * @param ref - the part; the outline stands for the deck, a level spot for its level
+ * @param ref - the part; the outline stands for the deck, a level spot for its level, that of a finish too
  * @returns its entry, or null where there is none
  */
 export function partIn(scene: SceneFile, ref: PartRef): Values | null {
@@ -45,7 +45,7 @@ export function withParts(scene: SceneFile, refs: readonly PartRef[], change: (e
     mapped(list, (entry) => one(part, entry.id, entry));
   const next: { -readonly [Key in keyof SceneFile]: SceneFile[Key] } = { ...scene };
   next.deck = one('outline', 'outline', changedDeck(scene.deck, each, one));
-  next.zones = each('zone', scene.zones);
+  next.zones = mapped(each('zone', scene.zones), (zone) => withFinishNet(zone, (net) => changedNet(net, finishNet(zone.id), one)));
   if (scene.objects) next.objects = each('object', scene.objects);
   if (scene.traffic) next.traffic = each('route', scene.traffic);
   if (scene.setUpAreas) next.setUpAreas = each('set-up area', scene.setUpAreas);
@@ -62,15 +62,17 @@ function changedDeck(deck: SceneDeck, each: Each, one: One): SceneDeck {
   if (deck.columns) next.columns = each('column', deck.columns);
   if (deck.outlets) next.outlets = each('outlet', deck.outlets);
   if (deck.edges) next.edges = each('edge', deck.edges);
-  if (deck.levels) {
-    const spots = mapped(deck.levels.spots, (spot, i) => {
-      const said: SpotValues = { levelM: spot[2] };
-      const { levelM } = one('levels', spotId(i), said);
-      return levelM === spot[2] ? spot : ([spot[0], spot[1], levelM] as Point3M);
-    });
-    if (spots !== deck.levels.spots) next.levels = { ...deck.levels, spots };
-  }
+  if (deck.levels) next.levels = changedNet(deck.levels, DECK_NET, one);
   return (Object.keys(next) as (keyof SceneDeck)[]).every((key) => next[key] === deck[key]) ? deck : next;
+}
+
+function changedNet(net: SceneLevels, { part, spot: spotOf }: NetIds, one: One): SceneLevels {
+  const spots = mapped(net.spots, (spot, i) => {
+    const said: SpotValues = { levelM: spot[2] };
+    const { levelM } = one(part, spotOf(i), said);
+    return levelM === spot[2] ? spot : ([spot[0], spot[1], levelM] as Point3M);
+  });
+  return keyed(net, 'spots', spots);
 }
 
 function changedStage(stage: SceneStage, each: Each, one: One): SceneStage {

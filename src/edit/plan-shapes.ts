@@ -3,7 +3,16 @@
 import type { ScenePatch } from '../model/history.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
 import type { Selected } from '../model/selected.ts';
-import { isSameList, type Piece, type PlanPart, type PlanPoint, type PointList, pointLists, withPointLists } from './point-lists.ts';
+import {
+  hasLevels,
+  isSameList,
+  type Piece,
+  type PlanPart,
+  type PlanPoint,
+  type PointList,
+  pointLists,
+  withPointLists,
+} from './point-lists.ts';
 
 /** One drawable part. A set-up area and its building line are two shapes with the same part and id. */
 export interface PlanShape extends PointList {
@@ -61,7 +70,7 @@ export function withPoints(scene: SceneFile, selected: Selected, points: readonl
   const wanted = { part: selected.part as PlanPart, id: selected.id, ...(piece === undefined ? {} : { piece }) };
   return withPointLists(scene, (list) => {
     if (!isSameList(list, wanted)) return list.points;
-    if (list.part !== 'levels') return points;
+    if (!hasLevels(list)) return points;
     if (points.some((point) => point[2] === undefined) && points.length !== list.points.length)
       throw new RangeError('withPoints: points of levels come with their levels, or as many as before');
     return points.map((point, i): PlanPoint => (point[2] === undefined ? [point[0], point[1], list.points[i][2] as number] : point));

@@ -1,7 +1,17 @@
 /** Every list of points of a scene, read and changed in one walk, so that no operation can forget a part. */
 
 import type { EditPart, ScenePatch } from '../model/history.ts';
-import type { Point3M, PointM, SceneDeck, SceneFile, SceneLevels, SceneObject, SceneSetUpArea, SceneStage } from '../model/scene-file.ts';
+import type {
+  Point3M,
+  PointM,
+  SceneDeck,
+  SceneFile,
+  SceneLevels,
+  SceneObject,
+  SceneSetUpArea,
+  SceneStage,
+  SceneZone,
+} from '../model/scene-file.ts';
 
 /** Parts that are drawn in the plan. */
 export type PlanPart = Extract<
@@ -9,6 +19,7 @@ export type PlanPart = Extract<
   | 'outline'
   | 'opening'
   | 'levels'
+  | 'finish'
   | 'bay'
   | 'zone'
   | 'edge'
@@ -55,6 +66,22 @@ export const openingId = (index: number): string => `${index}`;
 export const spotId = (index: number): string => `spot ${index}`;
 /** Breaklines go by their index from 0. */
 export const breaklineId = (index: number): string => `breakline ${index}`;
+/** How the levels of a net are called: those of the deck, or those that a zone's finish is given by. */
+export interface NetIds {
+  readonly part: 'levels' | 'finish';
+  spot(index: number): string;
+  line(index: number): string;
+}
+export const DECK_NET: NetIds = { part: 'levels', spot: spotId, line: breaklineId };
+/** Spots and breaklines of a zone's finish go by the zone and their index there. */
+export const finishNet = (zone: string): NetIds => ({
+  part: 'finish',
+  spot: (index) => `${zone} ${spotId(index)}`,
+  line: (index) => `${zone} ${breaklineId(index)}`,
+});
+/** Whether points of a part bring levels along. */
+export const hasLevels = ({ part }: Pick<ListRef, 'part'>): boolean => part === 'levels' || part === 'finish';
+
 /** Plant goes by its stage and its index there, from 0. */
 export const plantId = (stage: string, index: number): string => `${stage} ${index}`;
 
@@ -91,7 +118,8 @@ export function withPointLists(scene: SceneFile, change: ChangeList): ScenePatch
     const base = { part: 'zone', id: zone.id, form: 'area', ...named(zone) } as const;
     const outline = flat(zone.outline, base, change);
     const holes = zone.holes && mapped(zone.holes, (hole, piece) => flat(hole, { ...base, piece }, change));
-    return outline === zone.outline && holes === zone.holes ? zone : { ...zone, outline, ...(holes && { holes }) };
+    const next = outline === zone.outline && holes === zone.holes ? zone : { ...zone, outline, ...(holes && { holes }) };
+    return withFinishNet(next, (net) => changedNet(net, finishNet(zone.id), change));
   });
   if (scene.objects) next.objects = mapped(scene.objects, (object) => changedObject(object, change));
   if (scene.traffic)
@@ -135,7 +163,7 @@ function changedDeck(deck: SceneDeck, change: ChangeList): SceneDeck {
     next.edges = mapped(deck.edges, (edge) =>
       keyed(edge, 'line', flat(edge.line, { part: 'edge', id: edge.id, form: 'line', kind: edge.kind }, change)),
     );
-  if (deck.levels) next.levels = changedLevels(deck.levels, change);
+  if (deck.levels) next.levels = changedNet(deck.levels, DECK_NET, change);
   if (deck.columns)
     next.columns = mapped(deck.columns, (column) => keyed(column, 'at', place(column.at, { part: 'column', id: column.id }, change)));
   if (deck.outlets)
@@ -146,16 +174,24 @@ function changedDeck(deck: SceneDeck, change: ChangeList): SceneDeck {
   return same ? deck : next;
 }
 
-function changedLevels(levels: SceneLevels, change: ChangeList): SceneLevels {
+/** The zone with another net of levels for its finish; the same where it is given in another way. */
+export function withFinishNet(zone: SceneZone, change: (net: SceneLevels) => SceneLevels): SceneZone {
+  const { finish } = zone;
+  if (finish?.kind !== 'spots') return zone;
+  const net = change(finish);
+  return net === finish ? zone : { ...zone, finish: { kind: 'spots', ...net } };
+}
+
+function changedNet(levels: SceneLevels, { part, spot: spotOf, line: lineOf }: NetIds, change: ChangeList): SceneLevels {
   const spots = mapped(levels.spots, (spot, i) => {
     const given = [spot];
-    const to = change({ part: 'levels', id: spotId(i), form: 'point', kind: 'spot', points: given });
+    const to = change({ part, id: spotOf(i), form: 'point', kind: 'spot', points: given });
     return to === given ? spot : raised(to[0]);
   });
   const breaklines =
     levels.breaklines &&
     mapped(levels.breaklines, (line, i) => {
-      const to = change({ part: 'levels', id: breaklineId(i), form: 'line', kind: 'breakline', points: line });
+      const to = change({ part, id: lineOf(i), form: 'line', kind: 'breakline', points: line });
       return to === line ? line : to.map(raised);
     });
   return spots === levels.spots && breaklines === levels.breaklines ? levels : { spots, ...(breaklines && { breaklines }) };

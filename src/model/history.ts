@@ -8,6 +8,8 @@ export const EDIT_PARTS = [
   'outline',
   'opening',
   'levels',
+  /** Levels that a zone's finish is given by. */
+  'finish',
   'bay',
   'zone',
   'edge',

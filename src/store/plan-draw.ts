@@ -9,6 +9,8 @@ import type { Selected } from '../model/selected.ts';
 export const DRAWN_KINDS = [
   'zone',
   'hole',
+  'finish level',
+  'finish breakline',
   'bay',
   'outline',
   'opening',
@@ -42,6 +44,7 @@ export const PLAN_LAYERS = [
   'outlet',
   'column',
   'levels',
+  'finish',
   'object',
   'route',
   'set-up area',

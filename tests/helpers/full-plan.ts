@@ -49,7 +49,22 @@ export const PLAN: SceneFile = sceneOf({
       holes: [rect(1, 1, 2, 2), rect(3, 1, 4, 2)],
       finish: { kind: 'plane', at: [2, 3, 0.5], fallPercent: 2, towardsDeg: 90 },
     }),
-    zone('Z2', rect(10, 0, 20, 10), 'sound'),
+    zone('Z2', rect(10, 0, 20, 10), 'sound', {
+      finish: {
+        kind: 'spots',
+        spots: [
+          [10, 0, 0.5],
+          [20, 0, 0.6],
+          [15, 9, 0.7],
+        ],
+        breaklines: [
+          [
+            [11, 5, 0.55],
+            [19, 5, 0.55],
+          ],
+        ],
+      },
+    }),
   ],
   objects: [
     { kind: 'tree', id: 'T1', at: [8, 8], massKg: 900, spreadM: 2 },

@@ -14,6 +14,8 @@ export interface DrawnAs {
 export const DRAWN_AS: Readonly<Record<DrawnKind, DrawnAs>> = {
   zone: { part: 'zone', form: 'area' },
   hole: { part: 'zone', form: 'area' },
+  'finish level': { part: 'finish', form: 'point' },
+  'finish breakline': { part: 'finish', form: 'line' },
   bay: { part: 'bay', form: 'area' },
   outline: { part: 'outline', form: 'area' },
   opening: { part: 'opening', form: 'area' },
@@ -38,7 +40,7 @@ export const DRAWN_AS: Readonly<Record<DrawnKind, DrawnAs>> = {
 
 /** Kinds by what they belong to, as the menu lists them. */
 export const KIND_GROUPS = {
-  garden: ['zone', 'hole', 'tree', 'line', 'block', 'retaining'],
+  garden: ['zone', 'hole', 'finish level', 'finish breakline', 'tree', 'line', 'block', 'retaining'],
   deck: ['bay', 'outline', 'opening', 'column', 'upstand', 'threshold', 'outlet', 'overflow', 'level', 'breakline'],
   site: ['route', 'set-up', 'movement', 'access point', 'stockpile', 'plant'],
 } as const satisfies Readonly<Record<string, readonly DrawnKind[]>>;
@@ -51,6 +53,7 @@ export const needsStage = (kind: DrawnKind): boolean => kind === 'stockpile' || 
 export function kindOfList({ part, kind, form, piece }: Pick<PointList, 'part' | 'kind' | 'form' | 'piece'>): DrawnKind | null {
   if (typeof piece === 'number') return 'hole';
   if (part === 'levels') return form === 'point' ? 'level' : 'breakline';
+  if (part === 'finish') return form === 'point' ? 'finish level' : 'finish breakline';
   const kinds = Object.entries(DRAWN_AS) as [DrawnKind, DrawnAs][];
   return kinds.find(([name, as]) => as.part === part && name !== 'hole' && (as.kind === undefined || as.kind === kind))?.[0] ?? null;
 }

@@ -107,6 +107,7 @@ const PARTS: Readonly<Partial<Record<PlanLayer, readonly FieldSpec[]>>> = {
   'set-up area': [text('name'), { type: 'choice', path: 'kind', among: ['set-up', 'movement'] }, VEHICLE],
   'access point': [{ type: 'choice', path: 'kind', among: ['ramp', 'crane', 'blower', 'gate'] }, metres('reachM', 0.1, 500, true)],
   levels: [metres('levelM', -LEVEL_M, LEVEL_M)],
+  finish: [metres('levelM', -LEVEL_M, LEVEL_M)],
   stockpile: [{ type: 'reference', path: 'material', to: 'material' }, metres('heightM', 0.01, 20)],
   plant: [VEHICLE],
   outline: [optional(number('slabMm', 'mm', 0, [1, 5000])), { type: 'flag', path: 'rootResistant', optional: true }],

@@ -91,9 +91,14 @@ function wantedLabels({ scene, stage, hidden, frame, words }: LabelAsk): PlanLab
     ...shown('column', deck.columns, ({ id, at }) => beside(id, at, 'faint')),
     ...(frame.scale < SPOTS_NAMED_PX
       ? []
-      : shown('levels', deck.levels?.spots, ([x, y, z]) => beside(`${x} ${y}`, [x, y], 'faint', words.level(z)))),
+      : [
+          ...shown('finish', finishSpots(scene), ([x, y, z]) => beside(`finish ${x} ${y}`, [x, y], 'point', words.level(z))),
+          ...shown('levels', deck.levels?.spots, ([x, y, z]) => beside(`${x} ${y}`, [x, y], 'faint', words.level(z))),
+        ]),
   ];
 }
+
+const finishSpots = ({ zones }: SceneFile) => zones.flatMap(({ finish }) => (finish?.kind === 'spots' ? finish.spots : []));
 
 interface NamedArea {
   readonly id: string;

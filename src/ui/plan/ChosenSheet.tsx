@@ -7,7 +7,6 @@ import { renamed } from '../../edit/references.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import { PLAN_LAYERS, type PlanLayer } from '../../store/plan-draw.ts';
-import { kindOfList } from '../facts/drawn-kinds.ts';
 import { innerPoint } from '../facts/place.ts';
 import { flatPoint } from '../facts/plan-drag.ts';
 import { fieldsOf } from '../facts/plan-fields.ts';
@@ -22,6 +21,7 @@ import { DeckFields } from './DeckFields.tsx';
 import { FinishFields } from './FinishFields.tsx';
 import { PartFields } from './PartFields.tsx';
 import { PointsTable } from './PointsTable.tsx';
+import { isNameless, partTitle } from './part-title.ts';
 import { usePlan } from './plan-context.ts';
 import { useSceneFile } from './use-drawn-lists.ts';
 import { stepOf, usePlanEdits } from './use-plan-edits.ts';
@@ -50,20 +50,6 @@ export function ChosenSheet() {
       {known.length === 1 && <PointsTable scene={scene} one={first} />}
     </>
   );
-}
-
-/** Openings, spot levels, breaklines and machines have no id of their own. */
-const NAMELESS: ReadonlySet<string> = new Set(['outline', 'opening', 'levels', 'plant']);
-
-/** Number of a part without an id, as people count. */
-const placeOf = (id: string) => t.draw.number(Number(id.split(' ').at(-1)) + 1);
-
-export function partTitle(scene: SceneFile, one: Selected): string {
-  const shape = shapeOf(scene, one);
-  const kind = shape && kindOfList(shape);
-  if (shape === null || kind === null) return one.id;
-  if (one.part === 'outline') return t.draw.kinds.outline;
-  return t.draw.part(kind, NAMELESS.has(one.part) ? placeOf(one.id) : (shape.name ?? one.id));
 }
 
 interface Props {
@@ -97,7 +83,7 @@ function ChosenHead({ scene, selected }: Props) {
         {areaM2 > 0 && shapes.every(({ part }) => part === one.part) && t.draw.chosen.area(areaM2)}
         {shapes.length === 1 && shape.form === 'line' && t.draw.chosen.length(lineLengthM(points))}
       </p>
-      {selected.length === 1 && !NAMELESS.has(one.part) && (
+      {selected.length === 1 && !isNameless(one.part) && (
         <div className="pe-field">
           <span className="pe-field-name">{t.draw.chosen.id}</span>
           <TextField label={t.draw.chosen.id} value={one.id} required onCommit={rename} />

@@ -1,14 +1,21 @@
 /** How the finished level of a zone is given: by its build-up, one level, a plane with a fall, or levels of its own. */
 
+import { begunFinish } from '../../edit/finishes.ts';
 import { withParts } from '../../edit/part-values.ts';
-import { shapeOf } from '../../edit/plan-shapes.ts';
+import { finishNet } from '../../edit/point-lists.ts';
 import type { SceneFile, SceneFinish, SceneZone } from '../../model/scene-file.ts';
-import { innerPoint } from '../facts/place.ts';
+import { levelText } from '../format.ts';
+import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
+import { useStores } from '../use-stores.ts';
+import { partTitle } from './part-title.ts';
+import { usePlan } from './plan-context.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { stepOf, usePlanEdits } from './use-plan-edits.ts';
 
 const KINDS = ['build-up', 'level', 'plane', 'spots'] as const;
+/** More are chosen in the plan or the list of parts. */
+const MOST_SPOTS = 24;
 const LEVEL = { unit: 'm', decimals: 3, min: -10_000, max: 10_000 } as const;
 const PLACE = { unit: 'm', decimals: 3, min: -1e7, max: 1e7 } as const;
 
@@ -36,9 +43,9 @@ export function FinishFields({ scene, zone: id }: { readonly scene: SceneFile; r
           <select
             aria-label={t.draw.fieldWords.finish}
             value={kind}
-            onChange={({ target }) => set(begun(scene, zone, KINDS.find((one) => one === target.value) ?? 'build-up'))}
+            onChange={({ target }) => set(begunFinish(scene, zone, KINDS.find((one) => one === target.value) ?? 'build-up'))}
           >
-            {KINDS.filter((one) => one !== 'spots' || kind === 'spots').map((one) => (
+            {KINDS.map((one) => (
               <option key={one} value={one}>
                 {t.draw.choice(one)}
               </option>
@@ -56,23 +63,38 @@ export function FinishFields({ scene, zone: id }: { readonly scene: SceneFile; r
           </Row>
         )}
         {finish?.kind === 'plane' && <PlaneFields finish={finish} onSet={set} />}
-        {finish?.kind === 'spots' && <p className="small">{t.draw.fieldWords.spotsHow}</p>}
       </div>
+      {finish?.kind === 'spots' && <SpotList scene={scene} zone={id} finish={finish} />}
     </section>
   );
 }
 
-/** To begin with: level where the deck's highest spot and a usual build-up come to, through the middle of the zone. */
-function begun(scene: SceneFile, zone: SceneZone, kind: SceneFinish['kind']): SceneFinish {
-  const levels = scene.deck.levels?.spots.map(([, , z]) => z) ?? [];
-  const levelM = zone.finish?.kind === 'plane' ? zone.finish.at[2] : Math.max(0, ...levels) + 0.5;
-  const rounded = Math.round(levelM * 100) / 100;
-  if (kind === 'level') return { kind, levelM: zone.finish?.kind === 'level' ? zone.finish.levelM : rounded };
-  if (kind !== 'plane') return { kind: 'build-up' };
-  const shape = shapeOf(scene, { part: 'zone', id: zone.id });
-  const [x, y] = (shape && innerPoint(zone.outline, zone.holes)) ?? zone.outline[0] ?? [0, 0];
-  const near = (value: number) => Math.round(value * 100) / 100;
-  return { kind, at: [near(x), near(y), zone.finish?.kind === 'level' ? zone.finish.levelM : rounded], fallPercent: 2, towardsDeg: 180 };
+/** Each level is chosen here as in the plan; further ones are drawn, or typed, as any other part. */
+function SpotList({ scene, zone, finish }: { readonly scene: SceneFile; readonly zone: string; readonly finish: Spots }) {
+  const { view } = useStores();
+  const draw = usePlan((state) => state.draw);
+  const { spotsHow, spotsDraw, spotsOne } = t.draw.fieldWords;
+  const ids = finishNet(zone);
+  const all = [
+    ...finish.spots.map(([, , levelM], i) => ({ id: ids.spot(i), level: levelText(levelM) })),
+    ...(finish.breaklines ?? []).map((line, i) => ({ id: ids.line(i), level: line.map(([, , levelM]) => levelText(levelM)).join(' – ') })),
+  ];
+  return (
+    <>
+      <p className="small">{spotsHow}</p>
+      <div className="pe-actions">
+        {all.slice(0, MOST_SPOTS).map(({ id, level }) => (
+          <button key={id} type="button" className="button" onClick={() => view.getState().select([{ part: 'finish', id }])}>
+            {spotsOne(partTitle(scene, { part: 'finish', id }), level)}
+          </button>
+        ))}
+        <button type="button" className="button" onClick={() => draw('finish level')}>
+          <Icon name="pencil" />
+          {spotsDraw}
+        </button>
+      </div>
+    </>
+  );
 }
 
 function Row({ label, children }: { readonly label: string; readonly children: React.ReactNode }) {
@@ -85,6 +107,7 @@ function Row({ label, children }: { readonly label: string; readonly children: R
 }
 
 type Plane = Extract<SceneFinish, { kind: 'plane' }>;
+type Spots = Extract<SceneFinish, { kind: 'spots' }>;
 
 function PlaneFields({ finish, onSet }: { readonly finish: Plane; readonly onSet: (finish: SceneFinish) => void }) {
   const { at, fallPercent, towardsDeg } = finish;

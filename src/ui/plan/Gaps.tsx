@@ -5,7 +5,7 @@ import { gapFilled } from '../../edit/fit-areas.ts';
 import { type Gap, gapsOf } from '../../edit/gaps.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import { t } from '../text/text.ts';
-import { partTitle } from './ChosenSheet.tsx';
+import { partTitle } from './part-title.ts';
 import { usePlan } from './plan-context.ts';
 import { useSceneFile } from './use-drawn-lists.ts';
 import { stepOf, usePlanEdits } from './use-plan-edits.ts';

@@ -9,9 +9,9 @@ import { SearchField } from '../parts/SearchField.tsx';
 import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
 import { AxesDialog } from './AxesDialog.tsx';
-import { partTitle } from './ChosenSheet.tsx';
 import { Gaps } from './Gaps.tsx';
 import { LevelsDialog } from './LevelsDialog.tsx';
+import { shapeTitle } from './part-title.ts';
 import { usePlan } from './plan-context.ts';
 import { isIn, toggledIn } from './plan-grabs.ts';
 import { RestOfDeck } from './RestOfDeck.tsx';
@@ -88,13 +88,11 @@ interface GroupProps {
 }
 
 function PartGroup({ layer, shapes, open }: GroupProps) {
-  const scene = useSceneFile();
   const { view } = useStores();
   const selected = useView((state) => state.selected);
   const showTab = usePlan((state) => state.showTab);
   const tell = usePlan((state) => state.tell);
   const setVertex = usePlan((state) => state.setVertex);
-  if (scene === null) return null;
   const choose = (one: Selected, adds: boolean) => {
     setVertex(null);
     tell(null);
@@ -114,7 +112,7 @@ function PartGroup({ layer, shapes, open }: GroupProps) {
                 <label className="check pe-part-check">
                   <input
                     type="checkbox"
-                    aria-label={t.draw.box.add(partTitle(scene, one))}
+                    aria-label={t.draw.box.add(shapeTitle(shape))}
                     checked={isChosen}
                     onChange={() => choose(one, true)}
                   />
@@ -126,7 +124,7 @@ function PartGroup({ layer, shapes, open }: GroupProps) {
                 aria-pressed={isChosen}
                 onClick={(event) => choose(one, event.shiftKey || event.ctrlKey || event.metaKey)}
               >
-                <span>{partTitle(scene, one)}</span>
+                <span>{shapeTitle(shape)}</span>
                 {shape.name !== undefined && <span className="small">{shape.id}</span>}
               </button>
             </li>

@@ -2,8 +2,9 @@
 
 import { memo, type ReactNode, useMemo } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
-import type { PointM, PolygonM, SceneObject, SceneRetaining, SceneStage } from '../../model/scene-file.ts';
+import type { PointM, PolygonM, SceneFinish, SceneObject, SceneRetaining, SceneStage } from '../../model/scene-file.ts';
 import type { PlanLayer } from '../../store/plan-draw.ts';
+import { flatPoint } from '../facts/plan-drag.ts';
 import { type PlanFrame, planPath, planPoint } from '../facts/plan-frame.ts';
 import { partFill } from '../parts/Hatches.tsx';
 import { PlanNames } from './PlanNames.tsx';
@@ -63,14 +64,7 @@ export const PlanScene = memo(function PlanScene({ snapshot, stage, hidden, scal
           deck.levels && (
             <>
               {deck.levels.breaklines?.map((line) => (
-                <path
-                  key={line.join(' ')}
-                  className="pe-breakline"
-                  d={openPath(
-                    line.map(([x, y]): PointM => [x, y]),
-                    frame,
-                  )}
-                />
+                <path key={line.join(' ')} className="pe-breakline" d={openPath(line.map(flatPoint), frame)} />
               ))}
               {deck.levels.spots.map((spot) => (
                 <path key={spot.join(' ')} className="pe-spot" d={`M${planPoint([spot[0], spot[1]], frame).join(' ')}m-4 0h8m-4-4v8`} />
@@ -78,6 +72,7 @@ export const PlanScene = memo(function PlanScene({ snapshot, stage, hidden, scal
             </>
           ),
       )}
+      {shown('finish', () => scene.zones.map(({ id, finish }) => <FinishNet key={id} finish={finish} frame={frame} />))}
       {shown('outlet', () => deck.outlets?.map(({ id, at, kind }) => <Outlet key={id} at={at} kind={kind} frame={frame} />))}
       {shown('access point', () =>
         scene.accessPoints?.map(({ id, at, kind }) => {
@@ -109,6 +104,26 @@ function Zones({ snapshot, frame }: Framed & { readonly snapshot: Snapshot }) {
   return scene.zones.map(({ id, outline, holes = [] }) => (
     <path key={id} className="pe-zone" fill={partFill(tops.get(id) ?? '')} fillRule="evenodd" d={ringsPath([outline, ...holes], frame)} />
   ));
+}
+
+/** Levels that a finish is given by, each on the tip of a level mark. */
+function FinishNet({ finish, frame }: Framed & { readonly finish: SceneFinish | undefined }) {
+  if (finish?.kind !== 'spots') return null;
+  const half = 6 * markScale(frame);
+  return (
+    <>
+      {finish.breaklines?.map((line) => (
+        <path key={line.join(' ')} className="pe-breakline" data-of="finish" d={openPath(line.map(flatPoint), frame)} />
+      ))}
+      {finish.spots.map((spot) => (
+        <path
+          key={spot.join(' ')}
+          className="pe-finish-spot"
+          d={`M${planPoint(flatPoint(spot), frame).join(' ')}l${-half} ${-1.4 * half}h${2 * half}z`}
+        />
+      ))}
+    </>
+  );
 }
 
 /** Crossed through, as openings are drawn. */

@@ -1,4 +1,4 @@
-/** The points of a part as a table: coordinates and lengths typed, points put in and taken out. */
+/** The points of a part as a table: coordinates and lengths typed, points put in and removed. */
 
 import { goesWith, limitedTo } from '../../edit/goes-with.ts';
 import { withoutPiece } from '../../edit/new-part.ts';
@@ -81,7 +81,7 @@ function ListTable({ list, one }: { readonly list: PointList; readonly one: Sele
 }
 
 /** Points of breaklines have levels of their own; that of a spot stands with its properties. */
-const hasLevels = ({ part, form }: PointList) => part === 'levels' && form === 'line';
+const hasLevels = ({ part, form }: PointList) => (part === 'levels' || part === 'finish') && form === 'line';
 
 interface RowProps {
   readonly list: PointList;

@@ -113,8 +113,7 @@ async function add({ scene: store, view }: Stores, plan: PlanStore, edits: PlanE
   const said: Given = { ...given[kind], ...givenOf(as), ...(stageId !== undefined && { stage: stageId }) };
   const made = newPart(file, kind, points, said);
   if ('needs' in made) {
-    const labels = made.needs.filter((key) => key !== 'stage').map((key) => t.draw.field(key));
-    tell(labels.length === 0 ? t.draw.drawing.needStage : t.draw.drawing.needs(labels));
+    tell(stillNeeded(made.needs));
     return false;
   }
   const done = await edits.run(
@@ -127,6 +126,13 @@ async function add({ scene: store, view }: Stores, plan: PlanStore, edits: PlanE
   );
   if (done && plan.getState().tab === 'parts') plan.getState().showTab('chosen');
   return done;
+}
+
+function stillNeeded(needs: readonly (keyof Given)[]): string {
+  const { drawing } = t.draw;
+  if (needs.includes('zone')) return drawing.needFinish;
+  const labels = needs.filter((key) => key !== 'stage').map((key) => t.draw.field(key));
+  return labels.length === 0 ? drawing.needStage : drawing.needs(labels);
 }
 
 /** The patch that adds a part, its build-up before it where that is one to begin with. */

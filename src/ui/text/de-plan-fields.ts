@@ -92,7 +92,10 @@ export const planFields: Worded<typeof En> = {
     planeAt: 'Durch den Punkt',
     planeLevel: 'Höhe dort',
     finish: 'Fertighöhe',
-    spotsHow: 'Ihre Höhen sind die der Datei. Eine andere Art der Höhenangabe ersetzt sie.',
+    spotsHow:
+      'Zwischen diesen Höhen verläuft die fertige Fläche gerade. Sie lassen sich im Plan verschieben; weitere zeichnen, auch Bruchkanten.',
+    spotsDraw: 'Höhe zeichnen',
+    spotsOne: (name, level) => `${name}: ${level}`,
     deck: 'Decke und Szene',
   },
 };

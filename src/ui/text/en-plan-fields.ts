@@ -90,7 +90,9 @@ export const planFields = {
     planeAt: 'Through the point',
     planeLevel: 'Level there',
     finish: 'Finished level',
-    spotsHow: 'Its levels are those of the file. Another way of giving the level replaces them.',
+    spotsHow: 'The finish runs straight between these levels. They are moved in the plan; draw more of them, or breaklines.',
+    spotsDraw: 'Draw a level',
+    spotsOne: (name: string, level: string) => `${name}: ${level}`,
     deck: 'Deck and scene',
   },
 } as const;
