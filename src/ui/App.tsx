@@ -5,6 +5,7 @@ import './themes.css';
 import './app.css';
 import './edit/edit.css';
 import './parts/parts.css';
+import './parts/fields.css';
 import './file/file.css';
 import './frame/frame.css';
 import './frame/legend.css';

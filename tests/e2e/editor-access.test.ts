@@ -159,7 +159,7 @@ describe.each([
     const holds = async () => (await scene()).stages!.find(({ id }) => id === 'S10')!.holdPoints?.length ?? 0;
     const held = await holds();
     await tabUntil(page, /^Hold points/);
-    await tabUntil(page, /^Take out hold point/);
+    await tabUntil(page, /^Remove hold point/);
     await press('Enter');
     await until(holds).toBe(held - 1);
     await until(inEditor).toBe(true);

@@ -104,7 +104,7 @@ it('cut at the edge of the deck, cut out of a neighbour; the gap is filled by a 
   // 31.5 m² less 2 m × 2 m.
   expect(await areasAfter(() => button('Cut out the others').click())).toMatchObject({ paving: 27.5, Z1: 4 });
   await chooseParts('zone', 'Z1');
-  await areasAfter(() => button('Delete').click());
+  await areasAfter(() => button('Remove').click());
   await tab('Parts');
   await button('Rest of the deck as new zones…').click();
   await on.getByRole('combobox', { name: 'Build-up' }).selectOption('bed');

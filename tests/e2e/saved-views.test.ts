@@ -100,7 +100,7 @@ describe('saved views', () => {
       window.__loamdeck.view().edit('views');
     });
     await page.locator('.views-table .row-button').nth(1).click();
-    await page.getByRole('button', { name: 'Take out' }).click();
+    await page.getByRole('button', { name: 'Remove', exact: true }).click();
     await untilRows(['1 From above', '2 From the garden']);
     expect(opened.problems).toEqual([]);
   });

@@ -74,7 +74,7 @@ function NameDialog({ proposed, onGive }: { readonly proposed: string; readonly 
           <input type="text" value={name} onChange={(event) => setName(event.target.value)} />
         </label>
         <p className="small">{t.file.nameAdd}</p>
-        <button type="submit" className="button">
+        <button type="submit" className="button button-main">
           {t.file.save}
         </button>
         <button type="button" className="button" onClick={() => dialog.current?.close()}>

@@ -46,12 +46,14 @@ export function TopStrip({ demos, opening, autosave }: Props & { readonly autosa
       <FileMenu autosave={autosave} />
       <UndoButtons />
       <p className="scene-name">
-        {working ? t.app.working : (name ?? t.app.noScene)}
+        <span className="scene-called">{working ? t.app.working : (name ?? t.app.noScene)}</span>{' '}
         {(changed || saved) && !working && (
-          <span className="small">
-            {' '}
-            {changed && `${t.file.changed} · `}
-            {t.file.lastSaved(saved && t.file.time(saved.at))}
+          <span className="scene-state small">
+            {changed && <span>{t.file.changed}</span>}
+            <span className="scene-saved">
+              {changed && <>{' · '}</>}
+              {t.file.lastSaved(saved && t.file.time(saved.at))}
+            </span>
           </span>
         )}
       </p>

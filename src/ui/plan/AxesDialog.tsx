@@ -110,7 +110,7 @@ function AxesForm({ scene, onClose }: { readonly scene: SceneFile; readonly onCl
           {typeof found === 'string' ? started && <p data-wrong="true">{found}</p> : <Outcome bays={found.bays} />}
         </div>
         <div className="pe-actions">
-          <button type="submit" className="button pe-main" disabled={typeof found === 'string'}>
+          <button type="submit" className="button button-main" disabled={typeof found === 'string'}>
             {axes.go}
           </button>
           <button type="button" className="button" onClick={onClose}>

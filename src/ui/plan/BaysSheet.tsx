@@ -213,7 +213,7 @@ function SeveralBays({ bays }: { readonly bays: readonly SceneBay[] }) {
         {field('revision', words.revision, '3.5em')}
         {field('date', words.date, '7em')}
         {field('by', words.by, '8em')}
-        <button type="submit" className="button">
+        <button type="submit" className="button button-main">
           {words.go}
         </button>
       </div>

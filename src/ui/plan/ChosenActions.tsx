@@ -148,7 +148,7 @@ function MoveForm({ selected }: { readonly selected: readonly Selected[] }) {
     <form className="pe-small-form" onSubmit={go}>
       {field(0, t.draw.chosen.moveX)}
       {field(1, t.draw.chosen.moveY)}
-      <button type="submit" className="button">
+      <button type="submit" className="button button-main">
         {t.draw.chosen.moveGo}
       </button>
       <span className="pe-typed-problem" role="alert">
@@ -219,7 +219,7 @@ function OffsetForm({ one, onDone }: { readonly one: Selected; readonly onDone: 
           </option>
         ))}
       </select>
-      <button type="submit" className="button">
+      <button type="submit" className="button button-main">
         {offset.go}
       </button>
       <span className="pe-typed-problem" role="alert">

@@ -31,7 +31,7 @@ export function DrawingBar() {
       <p aria-live="polite">{hint(tool, form, { rectangle, count: points.length })}</p>
       <div className="pe-actions">
         {form !== 'point' && !(rectangle && form === 'area') && (
-          <button type="button" className="button pe-main" disabled={!ready} onClick={drawing.finish}>
+          <button type="button" className="button button-main" disabled={!ready} onClick={drawing.finish}>
             {t.draw.drawing.finish}
           </button>
         )}

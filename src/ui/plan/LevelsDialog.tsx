@@ -46,7 +46,7 @@ export function LevelsDialog({ onClose }: { readonly onClose: () => void }) {
         {read.ok ? found.length > 0 && words.found(found.length) : words.wrong(read.line, read.text)}
       </p>
       <div className="pe-actions">
-        <button type="button" className="button pe-main" disabled={found.length === 0} onClick={() => void take(false)()}>
+        <button type="button" className="button button-main" disabled={found.length === 0} onClick={() => void take(false)()}>
           {words.add}
         </button>
         <button type="button" className="button" disabled={found.length === 0} onClick={() => void take(true)()}>

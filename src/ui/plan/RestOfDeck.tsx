@@ -36,7 +36,7 @@ export function RestOfDeck() {
       {asks && (
         <form className="pe-rest" aria-label={t.draw.parts.rest} onSubmit={makeZones}>
           <ZoneBuildUp />
-          <button type="submit" className="button pe-main">
+          <button type="submit" className="button button-main">
             {t.draw.parts.restGo}
           </button>
         </form>

@@ -35,7 +35,7 @@ export function ScaleBar() {
         <input type="text" inputMode="decimal" autoComplete="off" value={typed} onChange={({ target }) => setTyped(target.value)} />
       </label>
       <div className="pe-actions">
-        <button type="submit" className="button pe-main" disabled={second === undefined}>
+        <button type="submit" className="button button-main" disabled={second === undefined}>
           {words.apply}
         </button>
         <button type="button" className="button" onClick={choose}>

@@ -22,7 +22,7 @@ export function SectionDraw() {
     <>
       <header className="section-bar">
         <h2 className="block-title">{t.section.drawTitle}</h2>
-        <button type="button" className="button" disabled={!ready} onClick={() => show(points)}>
+        <button type="button" className="button button-main" disabled={!ready} onClick={() => show(points)}>
           {t.section.done}
         </button>
         <button type="button" className="button" disabled={points.length < LEAST_POINTS} onClick={() => setPoints([...points].reverse())}>

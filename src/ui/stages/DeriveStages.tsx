@@ -84,7 +84,7 @@ export function DeriveAgain({ snapshot }: { readonly snapshot: Snapshot }) {
           <div className="stage-tools">
             <button
               type="button"
-              className="button"
+              className="button button-main"
               onClick={() => {
                 close();
                 void derive();

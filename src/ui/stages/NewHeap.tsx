@@ -67,7 +67,7 @@ export function NewHeap({ snapshot, stage, choices, onAdd }: Props) {
       <p role="status" className={known && entry && isTooHigh(entry, sizeM.height) ? 'stage-warn' : 'small'}>
         {known ? entry && isTooHigh(entry, sizeM.height) && words.tooHigh(sizeM.height, bay, entry) : words.unknown}
       </p>
-      <button type="button" className="button" onClick={onClick}>
+      <button type="button" className="button button-main" onClick={onClick}>
         {words.add}
       </button>
     </fieldset>

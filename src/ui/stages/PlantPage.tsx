@@ -112,7 +112,7 @@ function NewPlant({ vehicles, onAdd }: { readonly vehicles: Vehicles; readonly o
         <VehicleChoice vehicles={vehicles} value={vehicle} onChoose={setChosen} />
         <PointsField label={words.route} value={route} least={2} onCommit={setRoute} />
       </div>
-      <button type="button" className="button" disabled={route.length < 2} onClick={() => onAdd({ vehicle, route })}>
+      <button type="button" className="button button-main" disabled={route.length < 2} onClick={() => onAdd({ vehicle, route })}>
         {words.add}
       </button>
     </fieldset>

@@ -1,4 +1,4 @@
-/** The stages of the scene in order: chosen, added, copied, taken out, moved by dragging, buttons or keys. */
+/** The stages of the scene in order: chosen, added, copied, removed, moved by dragging, buttons or keys. */
 
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { addStage, copyStage, moveStage, nextStageId, removeStage } from '../../edit/stages.ts';

@@ -11,7 +11,7 @@ export const file: Texts['file'] = {
   undone: (layer, buildUp, mm) => `Rückgängig gemacht: ${layer} in ${buildUp} hat wieder ${thicknessOf(mm)}.`,
   redone: (layer, buildUp, mm) => `Wiederholt: ${layer} in ${buildUp} hat ${thicknessOf(mm)}.`,
   thickness: (layer, buildUp, fromMm, toMm) => `${layer} in ${buildUp}, ${thicknessOf(fromMm)} auf ${thicknessOf(toMm)}`,
-  changed: 'geändert, nicht gespeichert',
+  changed: 'nicht gespeichert',
   lastSaved: (when) => (when === null ? 'zuletzt als Datei gespeichert: nie' : `zuletzt als Datei gespeichert: ${when}`),
   time: timeText,
   menu: 'Datei',

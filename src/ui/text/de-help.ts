@@ -39,7 +39,7 @@ export const help: Texts['help'] = {
       ['Noch einmal klicken', 'was darunter liegt'],
       ['Umschalt + Klick', 'ein weiteres Teil dazu wählen'],
       ['Ecke, Seite oder Kreuz darauf ziehen', 'verschieben, Ecke einfügen'],
-      ['Umschalt + Pfeiltasten, Entf', 'Gewähltes um einen Schritt verschieben, löschen'],
+      ['Umschalt + Pfeiltasten, Entf', 'Gewähltes um einen Schritt verschieben, entfernen'],
       ['Alt beim Zeigen', 'nichts fangen'],
       ['Eingabe, Rücktaste, Escape', 'fertig, letzten Punkt zurücknehmen, abbrechen'],
     ],

@@ -81,7 +81,7 @@ const materials: Texts['materials'] = {
   besideSays: 'Bekommt einen eigenen Kurznamen: Die Aufbauten behalten das des Katalogs, bis man ihre Lagen ändert.',
   copyName: (name) => `${name}, eigene Werte`,
   reset: 'Zurück zu den Werten des Katalogs',
-  remove: 'Aus der Szene nehmen',
+  remove: 'Aus der Szene entfernen',
   removeUsed: 'Es bleibt, solange es verwendet wird.',
   usedIn: (buildUps, others) =>
     buildUps.length + others.length === 0

@@ -241,7 +241,7 @@ export const draw: Texts['draw'] = {
   },
   bays: {
     title: 'Zulässige Lasten aller Felder',
-    how: 'Wie der Lastplan sie nennt. „12/5“ in einem Feld wird als ständige Last und Nutzlast gelesen. Die Eingabetaste geht zum nächsten Feld.',
+    how: 'Wie der Lastenplan sie nennt. „12/5“ in einem Feld wird als ständige Last und Nutzlast gelesen. Die Eingabetaste geht zum nächsten Feld.',
     bay: 'Feld',
     permanent: 'ständig',
     imposed: 'Nutzlast',
@@ -251,7 +251,7 @@ export const draw: Texts['draw'] = {
     unit: () => `in ${unitText('kN/m²')}`,
     field: (what, bay) => `${what}, Feld ${bay}`,
     forAll: 'Für mehrere Felder zugleich',
-    forAllHow: 'Felder wie im Lastplan: „A1-A5, B2“ oder „alle“. Lasten als „12/5“, oder eine Zahl für die Gesamtlast.',
+    forAllHow: 'Felder wie im Lastenplan: „A1-A5, B2“ oder „alle“. Lasten als „12/5“, oder eine Zahl für die Gesamtlast.',
     which: 'Felder',
     loads: 'Lasten',
     document: 'Dokument',

@@ -53,7 +53,7 @@ export const variants: Texts['variants'] = {
   stage: 'Ungünstigster Bauzustand',
   zones: 'Zonen mit anderem Ergebnis',
   zone: 'Zone',
-  depth: 'Mittlere Dicke',
+  depth: 'Mittlere Aufbauhöhe',
   load: 'Höchste Last',
   takeOff: 'Materialien',
   material: 'Material',
@@ -170,5 +170,5 @@ export const lighten: Texts['lighten'] = {
   unsolved: (aim, why) => `${AIMS[aim]}: ${UNSOLVED[why]}.`,
   passedOver: (zone, why) => `Zone ${zone} wurde übergangen: ${PASSINGS[why]}.`,
   leftOut: (zone, change, says) => `Zone ${zone}: ${change} wurde ausgelassen. ${says}`,
-  engineer: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzen. Der Tragwerksplaner entscheidet.',
+  engineer: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Der Tragwerksplaner entscheidet.',
 };

@@ -25,7 +25,7 @@ export const savedViews: Texts['savedViews'] = {
   again: 'So, wie jetzt zu sehen',
   earlier: 'Früher',
   later: 'Später',
-  remove: 'Herausnehmen',
+  remove: 'Entfernen',
   moved: (name, number, count) => `${name} ist jetzt Ansicht ${number} von ${count}.`,
   kept: (name) => `${name} ist festgehalten.`,
   cutLost: 'Ein Anschnitt wird nur festgehalten, wenn man auf seine Fläche blickt; von hier gesehen entfällt er.',

@@ -37,7 +37,7 @@ export const help = {
       ['Click again', 'what lies below'],
       ['Shift + click', 'choose another one too'],
       ['Drag a corner, a side, the cross on it', 'move it, put in a corner'],
-      ['Shift + arrow keys, Delete', 'move what is chosen by a step, take it out'],
+      ['Shift + arrow keys, Delete', 'move what is chosen by a step, remove it'],
       ['Alt while pointing', 'catch nothing'],
       ['Enter, Backspace, Escape', 'finish, take back last point, cancel'],
     ],

@@ -107,7 +107,7 @@ const materials = {
   besideSays: 'Gets a short name of its own: build-ups keep the catalogue’s until you change their layers.',
   copyName: (name: string) => `${name}, own values`,
   reset: 'Back to the catalogue’s values',
-  remove: 'Take out of the scene',
+  remove: 'Remove from the scene',
   removeUsed: 'It stays as long as it is used.',
   usedIn: (buildUps: readonly string[], others: readonly string[]) =>
     buildUps.length + others.length === 0

@@ -23,7 +23,7 @@ export const savedViews = {
   again: 'As it is seen now',
   earlier: 'Earlier',
   later: 'Later',
-  remove: 'Take out',
+  remove: 'Remove',
   moved: (name: string, number: number, count: number) => `${name} is view ${number} of ${count} now.`,
   kept: (name: string) => `${name} is kept.`,
   cutLost: 'The cut is kept only where one looks at its face; seen from here it is left out.',

@@ -1,4 +1,4 @@
-/** Saved views: kept from what is seen, gone to, named, put in order, taken out. */
+/** Saved views: kept from what is seen, gone to, named, put in order, removed. */
 
 import './views.css';
 import { type KeyboardEvent, useState } from 'react';
