@@ -94,10 +94,10 @@ describe('tables', () => {
     // by hand: 612 mm = 61.2 cm
     expect(cellText(612, 'mm')).toBe('61.2');
     speak('de', { load: 'psf', length: 'm' });
-    expect([t.zones.depth, t.zones.load]).toEqual(['Dicke, m', 'Gesättigt, psf']);
+    expect([t.zones.depth, t.zones.load]).toEqual(['Aufbau\u00ADhöhe, m', 'Gesättigt, psf']);
     expect(cellText(612, 'mm')).toBe('0,612');
     speak('de');
-    expect(t.zones.depth).toBe('Dicke, mm');
+    expect(t.zones.depth).toBe('Aufbau\u00ADhöhe, mm');
   });
 
   // by hand: 1.2 mm = 0.12 cm = 0.0012 m; 0.2 mm = 0.0079 in; 120 mm = 12 cm = 4.724 in

@@ -119,7 +119,7 @@ export const imports: Texts['imports'] = {
   keeps: 'Ersetzte Teile gleichen Namens behalten, was für sie eingegeben wurde.',
   noParts: 'Noch nichts. Bitte einem Layer eine Verwendung geben.',
   bayLoads: (count) =>
-    `${many(count, 'Feld kommt', 'Felder kommen')} ohne zulässige Last: bitte aus dem Lastplan eingeben. Bis dahin gilt es nie als eingehalten.`,
+    `${many(count, 'Feld kommt', 'Felder kommen')} ohne zulässige Last: bitte aus dem Lastenplan eingeben. Bis dahin gilt es nie als eingehalten.`,
   waitZones: (count) => `Aufbau von ${many(count, 'Zone', 'Zonen')}`,
   starter: 'ein neuer: Schutzvlies, noch zu ergänzen',
   leaveZones: 'die Zonen weglassen',

@@ -20,7 +20,7 @@ export const heaps: Texts['heaps'] = {
   material: 'Material',
   title: (material, number, stage) => `${material}: wie hoch in Bauzustand ${number}, ${stage}`,
   plan: (title) => `Plan der Felder. ${title}. Die Tabelle hat dieselben Zahlen.`,
-  says: 'Höhe von Schüttgut, das überall auf einem Feld liegen darf, zusätzlich zu allem, was am Ende dieses Bauzustands eingebaut ist, und zu seinen eigenen Haufwerken; auf 5 cm abgerundet. Nicht für Baugeräte.',
+  says: 'Höhe von Schüttgut, das überall auf einem Feld liegen darf, zusätzlich zu allem, was am Ende dieses Bauzustands eingebaut ist, und zu seinen eigenen Haufwerken; auf 5 cm abgerundet. Nicht für Maschinen.',
   large: 'Großer Plan',
   height: 'Höhe',
   permitted: 'Zulässig, kN/m²',
@@ -70,7 +70,7 @@ const BY: Readonly<Record<'volume' | 'weight', string>> = { volume: 'nach Volume
 
 export const takeoff: Texts['takeoff'] = {
   none: 'Nichts zu bestellen: Keine Zone hat eine Lage.',
-  says: 'Mengen der Aufbauten aller Zonen; Bäume, Mauern und Blöcke sind nicht dabei. Tonnen: trocken und höchstens bei Lieferung, durchnässt.',
+  says: 'Mengen der Aufbauten aller Zonen; Bäume, Mauern und Blöcke sind nicht dabei. Tonnen: trocken und höchstens bei Lieferung, wassergesättigt.',
   title: (scene) => `Massenermittlung: ${scene}`,
   caption: 'Massen nach Material: verlegt, zu bestellen, Tonnen trocken und höchstens, Lieferungen',
   by: 'Nach',

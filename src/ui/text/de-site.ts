@@ -8,7 +8,7 @@ import { list, many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
 const REACH: Readonly<Record<ReachClass, string>> = {
-  driven: 'Baugeräte fahren hin',
+  driven: 'Maschinen fahren hin',
   lifted: 'Nur mit Kran oder Schlauch',
   unreached: 'Nicht erreichbar',
   idle: 'In diesem Bauzustand nichts zu bringen',
@@ -73,7 +73,7 @@ const ACCESS: Readonly<Record<SceneAccessPoint['kind'], string>> = { ramp: 'Ramp
 const site: Texts['site'] = {
   post: ({ id, kind }) => `${id} ${ACCESS[kind]}`,
   plan: 'Baustelle',
-  planTitle: 'Baustellenplan: Wege der Baugeräte, Zugänge, Erreichbarkeit und offene Kanten, solange ein Bauzustand gezeigt wird',
+  planTitle: 'Baustellenplan: Wege der Maschinen, Zugänge, Erreichbarkeit und offene Kanten, solange ein Bauzustand gezeigt wird',
   band: 'näher als 2 m an einer offenen Kante',
   short: 'niedriger als verlangt',
   shortCells: (count) => `niedriger als verlangt: ${many(count, 'Zelle', 'Zellen')}`,
@@ -82,7 +82,7 @@ const site: Texts['site'] = {
   none: 'Nichts zu zeigen: Diese Szene nennt keine Feuerwehrzufahrt, keinen Zugang und keine Aufstellfläche.',
   block: 'Baustelle',
   plant: (names) => `Unterwegs: ${list(names, 'und')}`,
-  noPlant: 'In diesem Bauzustand fährt kein Baugerät.',
+  noPlant: 'In diesem Bauzustand fährt keine Maschine.',
   access: 'Zugänge',
   accessPoint: ({ id, kind, reachM }) => {
     if (kind !== 'crane' && kind !== 'blower') return `${id}: ${ACCESS[kind]}`;

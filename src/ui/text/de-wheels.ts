@@ -15,12 +15,12 @@ const GOVERNS: Readonly<Record<Governs, string>> = {
 const SIDES = { left: 'links', middle: 'Mitte', right: 'rechts' } as const;
 
 export const wheels: Texts['wheels'] = {
-  says: 'Fahrzeuge der fertigen Anlage und Baugeräte der Bauzustände, jedes auf seiner Linie. Eines wählen, um es dort stehen zu sehen und was es auf jede Lage drückt.',
+  says: 'Fahrzeuge der fertigen Anlage und Maschinen der Bauzustände, jedes auf seiner Linie. Eines wählen, um es dort stehen zu sehen und was es auf jede Lage drückt.',
   list: 'Fahrzeug',
   choose: 'Fahrzeug',
   none: 'Keines: alle Fahrzeuge',
   option: (id, vehicle) => `${id}: ${vehicle}`,
-  caption: 'Fahrzeuge und Baugeräte: größte Ausnutzung einer Lage, größter Druck auf die Abdichtung, über die ganze Linie',
+  caption: 'Fahrzeuge und Maschinen: größte Ausnutzung einer Lage, größter Druck auf die Abdichtung, über die ganze Linie',
   used: 'Ausnutzung der Lagen',
   membrane: 'Abdichtung, kPa',
   garden: 'Fertige Anlage',

@@ -238,7 +238,7 @@ export const de: Texts = {
         : `Von den überschrittenen sind ${numberText(count, 0)} Felder auch nicht bestätigt.`,
     none: 'Diese Szene hat keine Felder: Nichts sagt, was die Decke trägt.',
     noneAdd:
-      'Felder und ihre zulässigen Lasten werden unter „Bearbeiten“, „Plan“ eingegeben: gezeichnet oder aus den Achsen des Lastplans gebildet.',
+      'Felder und ihre zulässigen Lasten werden unter „Bearbeiten“, „Plan“ eingegeben: gezeichnet oder aus den Achsen des Lastenplans gebildet.',
     column: 'Feld',
     load: 'Last und zulässig, kN/m²',
     utilisation: 'Ausnutzung',
@@ -282,7 +282,7 @@ export const de: Texts = {
     caption: 'Zonen: Fläche, Dicke, wassergesättigte Last, Fertighöhe; jede lässt sich ausblenden oder allein zeigen',
     zone: 'Zone',
     area: 'm²',
-    depth: 'Dicke, mm',
+    depth: 'Aufbau\u00ADhöhe, mm',
     load: 'Gesättigt, kN/m²',
     range: (min, max) => `${min} bis ${max}`,
     short: (areaM2) => `${areaText(areaM2)} zu dick für die Fertighöhe`,
