@@ -16,9 +16,10 @@ const WIDTHS = [
 
 /**
  * Names of stages and of the scene are cut on the rail and the strip; the stage sheet and the window's title have them whole.
+ * When the scene was last saved stands in its menu too; that it is not saved is never cut.
  * The stage's line begins with what matters most; its sheet has the whole of it.
  */
-const ELSEWHERE = '.band-name, .scene-name, .stage-line';
+const ELSEWHERE = '.band-name, .scene-called, .scene-saved, .stage-line';
 
 /** English and nothing else, as whole words. */
 const ENGLISH =
@@ -121,6 +122,17 @@ describe.each(WIDTHS)('in German, $width pixels wide', (size) => {
         found.push(`${where}: ${text}`);
     };
     await page.evaluate(() => window.__loamdeck.view().showStage(10));
+    await page.evaluate(() =>
+      window.__loamdeck
+        .scene()
+        .edit(() => ({ name: 'Innenhof über der Tiefgarage, mit einem Namen, der länger ist als der Streifen breit' }), {
+          kind: 'parts',
+          act: 'rename',
+          part: 'scene',
+          names: ['Innenhof'],
+        }),
+    );
+    await page.getByText('nicht gespeichert', { exact: true }).waitFor();
     for (const [editor, shown] of EDITOR_PAGES) {
       await page.evaluate((name) => window.__loamdeck.view().edit(name), editor);
       await page.locator(shown).first().waitFor();
