@@ -106,6 +106,38 @@ describe('a boundary dragged', () => {
   });
 });
 
+it('limits of the make-up layer: by keys a step each, dragged one step', async () => {
+  const range = () =>
+    page.evaluate(() => {
+      const { snapshot, history } = window.__loamdeck.scene();
+      return {
+        mm: snapshot!.buildUps.find(({ id }) => id === 'lawn')!.layers.find(({ rangeMm }) => rangeMm !== null)!.rangeMm!,
+        undo: history.undo,
+      };
+    });
+  const before = await range();
+  const greatest = page.getByRole('slider', { name: /^Greatest thickness of/ });
+  await greatest.focus();
+  await page.keyboard.press('PageUp');
+  await expect.poll(async () => (await range()).mm).toEqual({ min: before.mm.min, max: before.mm.max + 10 });
+  expect(await greatest.getAttribute('aria-valuetext')).toBe(`${before.mm.max + 10}\u202fmm`);
+  await undo(1);
+  await expect.poll(range).toEqual(before);
+  const least = page.getByRole('slider', { name: /^Least thickness of/ });
+  const box = (await least.boundingBox())!;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (const up of [4, 8, 12]) await page.mouse.move(x, y - up);
+  // While the button is still down the scene follows.
+  await expect.poll(async () => (await range()).mm.min).toBeGreaterThan(before.mm.min);
+  await page.mouse.up();
+  const shown = Number(await least.getAttribute('aria-valuenow'));
+  await expect.poll(async () => (await range()).mm).toEqual({ min: shown, max: before.mm.max });
+  await undo(1);
+  await expect.poll(range).toEqual(before);
+});
+
 it('a layer moved by keys breaks a rule, and undo mends it', async () => {
   const before = await lawn();
   expect(before.rules).not.toContain('order.separation');

@@ -13,6 +13,7 @@ import { t } from '../text/text.ts';
 import { useMedia } from '../use-media.ts';
 import { drawnLayers, layerKey } from './drawn-layers.ts';
 import { LayerHandle } from './LayerHandle.tsx';
+import { MakeUpLane } from './MakeUpLane.tsx';
 import type { BuildUpEdits } from './use-build-up.ts';
 
 /** Room above the column to pull it up into. */
@@ -45,8 +46,12 @@ export function BuildUpColumn({ buildUp, layer, onLayer, edits }: Props) {
   const layers = drawnLayers(buildUp, dragged ?? undefined);
   const thicknesses = layers.map(({ thicknessMm }) => thicknessMm);
   const scale = scaleOf(thicknesses, height, dragged);
-  const width = SLOTS * slot;
-  const edge = COLUMN_X + width;
+  const makeUp = buildUp.layers.findIndex(({ rangeMm }) => rangeMm !== null);
+  const lane = makeUp < 0 ? 0 : slot;
+  // On a touch screen the column gives up what its lane takes, so that the names keep their room.
+  const slots = SLOTS - (touch && lane > 0 ? 1 : 0);
+  const width = slots * slot;
+  const edge = COLUMN_X + width + lane;
   const middles = scale.bands.map(({ top, bottom }) => (top + bottom) / 2).reverse();
   const placed = placeLabels(middles, row, 0, height);
   const { column } = t.buildUps;
@@ -63,11 +68,10 @@ export function BuildUpColumn({ buildUp, layer, onLayer, edits }: Props) {
         >
           <DepthRule thicknessesMm={thicknesses} scale={scale} height={height} />
           <ColumnBands layers={layers} scale={scale} x={COLUMN_X} width={width} />
-          <MakeUpBracket buildUp={buildUp} scale={scale} x={edge + 4} height={height} />
           <path className="core-membrane" d={`M${COLUMN_X - 6} ${height}h${width + 12}`} />
           <g className="core-label">
             {placed.map((y, i) => (
-              <path key={layers[layers.length - 1 - i]?.key} d={`M${edge} ${middles[i]}L${edge + LEADER - 6} ${y}h6`} />
+              <path key={layers[layers.length - 1 - i]?.key} d={`M${COLUMN_X + width} ${middles[i]}H${edge}L${edge + LEADER - 6} ${y}h6`} />
             ))}
           </g>
           <text className="bu-membrane" x={COLUMN_X + 8} y={height + 15}>
@@ -76,7 +80,7 @@ export function BuildUpColumn({ buildUp, layer, onLayer, edits }: Props) {
         </svg>
         {buildUp.layers.map((one, i) => {
           if (!one.adjustable) return null;
-          const x = COLUMN_X + (handles++ % SLOTS) * slot;
+          const x = COLUMN_X + (handles++ % slots) * slot;
           return (
             <LayerHandle
               // biome-ignore lint/suspicious/noArrayIndexKey: layers have no id; a material can lie twice in a build-up
@@ -91,10 +95,23 @@ export function BuildUpColumn({ buildUp, layer, onLayer, edits }: Props) {
             />
           );
         })}
+        <MakeUpLane
+          key={`${buildUp.id} ${makeUp}`}
+          {...{ buildUp, edits }}
+          index={makeUp}
+          place={{
+            x: COLUMN_X + width,
+            bottom: scale.bands[makeUp]?.bottom ?? height,
+            width: lane,
+            height: height + FOOT,
+            pxPerMm: scale.pxPerMm,
+          }}
+          onChoose={onLayer}
+        />
         <LayerRows {...{ buildUp, layer, onLayer, edits, placed, row }} left={edge + LEADER} />
       </div>
       <p className="small">
-        {column.key()} {scale.bands.some(({ enlarged }) => enlarged) && column.thin}
+        {column.key()} {lane > 0 && column.lane} {scale.bands.some(({ enlarged }) => enlarged) && column.thin}
       </p>
     </section>
   );
@@ -105,23 +122,6 @@ function scaleOf(thicknesses: readonly number[], height: number, dragged: Dragge
     return columnAt(thicknesses, height, LEAST_LAYER_PX, scaleColumn(thicknesses, height * (1 - HEADROOM), LEAST_LAYER_PX).pxPerMm);
   const fits = scaleColumn(thicknesses, height, LEAST_LAYER_PX).pxPerMm;
   return columnAt(thicknesses, height, LEAST_LAYER_PX, Math.min(dragged.pxPerMm, fits));
-}
-
-interface BracketProps {
-  readonly buildUp: BuildUpView;
-  readonly scale: ReturnType<typeof columnAt>;
-  readonly x: number;
-  readonly height: number;
-}
-
-/** From the least to the greatest thickness of the make-up layer, as far as there is room. */
-function MakeUpBracket({ buildUp, scale, x }: BracketProps) {
-  const index = buildUp.layers.findIndex(({ rangeMm }) => rangeMm !== null);
-  const range = buildUp.layers[index]?.rangeMm;
-  const bottom = scale.bands[index]?.bottom;
-  if (!range || bottom === undefined) return null;
-  const y = (mm: number) => Math.max(1, bottom - mm * scale.pxPerMm);
-  return <path className="bu-range" d={`M${x - 4} ${y(range.min)}h8M${x} ${y(range.min)}V${y(range.max)}M${x - 4} ${y(range.max)}h8`} />;
 }
 
 interface RowsProps extends Props {

@@ -21,6 +21,7 @@ import { MoveButtons } from '../parts/MoveButtons.tsx';
 import { NumberRow } from '../parts/NumberRow.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
+import { THICKEST_MM } from './MakeUpLane.tsx';
 import { MaterialPicker } from './MaterialPicker.tsx';
 import type { BuildUpEdits } from './use-build-up.ts';
 
@@ -32,9 +33,6 @@ interface Props {
   readonly edits: BuildUpEdits;
   readonly onMaterial: (id: string) => void;
 }
-
-/** Far above any build-up [mm]. */
-const THICKEST_MM = 5000;
 
 type Asked = 'swap' | 'above' | 'below' | null;
 

@@ -1,14 +1,13 @@
 /** The handle at the top of a layer: dragged, or moved by keys, it sets the layer's thickness to the millimetre. */
 
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import type { BuildUpView } from '../../model/engine.ts';
 import { mmText } from '../format.ts';
 import { useThickness } from '../log/use-thickness.ts';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 import type { Dragged } from './BuildUpColumn.tsx';
-
-const PAGE_MM = 10;
+import { useColumnHandle } from './use-column-handle.ts';
 
 interface Props {
   readonly buildUp: string;
@@ -18,12 +17,6 @@ interface Props {
   readonly pxPerMm: number;
   readonly onDrag: (dragged: Dragged | null) => void;
   readonly onChoose: (index: number) => void;
-}
-
-interface Start {
-  readonly clientY: number;
-  readonly mm: number;
-  readonly pxPerMm: number;
 }
 
 export function LayerHandle(props: Props) {
@@ -52,7 +45,6 @@ export function LayerHandle(props: Props) {
 /** Pointer and keys on the handle, each press to release one step of undo. */
 function useHandle({ buildUp, index, layer, pxPerMm, onDrag }: Props) {
   const { shownMm, minMm, maxMm, gesture, hold, waits } = useThickness({ buildUp, index, layer });
-  const start = useRef<Start | null>(null);
   const waiting = useRef(false);
   const refused = useScene((state) => state.refused);
   // Let go: what is drawn is the scene's again once it has answered.
@@ -62,52 +54,21 @@ function useHandle({ buildUp, index, layer, pxPerMm, onDrag }: Props) {
     waiting.current = false;
     onDrag(null);
   }, [layer.thicknessMm, refused]);
-  const release = () => {
-    gesture.handlers.onPointerUp();
-    start.current = null;
-    waiting.current = waits();
-    if (!waiting.current) onDrag(null);
-  };
-  const handlers = {
-    onPointerDown: (event: PointerEvent<HTMLElement>) => {
-      if (event.button !== 0) return;
-      event.currentTarget.setPointerCapture(event.pointerId);
-      gesture.handlers.onPointerDown();
-      start.current = { clientY: event.clientY, mm: shownMm, pxPerMm };
-    },
-    onPointerMove: (event: PointerEvent) => {
-      const from = start.current;
-      if (from === null || from.pxPerMm <= 0) return;
-      const wanted = Math.round(from.mm + (from.clientY - event.clientY) / from.pxPerMm);
-      const mm = Math.min(maxMm, Math.max(minMm, wanted));
-      if (mm === shownMm) return;
+  const handlers = useColumnHandle({
+    mm: shownMm,
+    minMm,
+    maxMm,
+    pxPerMm,
+    gesture,
+    ends: layer.rangeMm === null ? undefined : { Home: minMm, End: maxMm },
+    onSet: (mm, dragPxPerMm) => {
       hold(mm);
-      onDrag({ index, mm, pxPerMm: from.pxPerMm });
+      if (dragPxPerMm !== undefined) onDrag({ index, mm, pxPerMm: dragPxPerMm });
     },
-    onPointerUp: release,
-    onPointerCancel: release,
-    onKeyDown: (event: KeyboardEvent) => {
-      const toMm = stepTo(event.key, shownMm) ?? (layer.rangeMm === null ? undefined : { Home: minMm, End: maxMm }[event.key]);
-      if (toMm === undefined) return;
-      event.preventDefault();
-      gesture.handlers.onKeyDown(event);
-      hold(toMm);
+    onRelease: () => {
+      waiting.current = waits();
+      if (!waiting.current) onDrag(null);
     },
-    onKeyUp: gesture.handlers.onKeyUp,
-    onBlur: gesture.handlers.onBlur,
-  };
+  });
   return { shownMm, minMm, maxMm, handlers };
-}
-
-/** Arrows go by a millimetre, page keys further. */
-function stepTo(key: string, mm: number): number | undefined {
-  const steps: Readonly<Record<string, number>> = {
-    ArrowUp: mm + 1,
-    ArrowRight: mm + 1,
-    ArrowDown: mm - 1,
-    ArrowLeft: mm - 1,
-    PageUp: mm + PAGE_MM,
-    PageDown: mm - PAGE_MM,
-  };
-  return steps[key];
 }

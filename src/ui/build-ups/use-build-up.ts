@@ -13,7 +13,7 @@ export interface BuildUpEdits extends Pick<Editing, 'issues'> {
   change(change: BuildUpChange): Promise<boolean>;
   rename(id: string): Promise<boolean>;
   /** Layers made from those there are; `name` is said of the step. */
-  layers(make: (layers: Layers) => Layers, act: EditAct, name: string): Promise<boolean>;
+  layers(make: (layers: Layers) => Layers, act: EditAct, name: string, gesture?: number): Promise<boolean>;
   /** One place up or down. */
   step(index: number, way: 'up' | 'down'): void;
   /** To the place of another layer. */
@@ -24,8 +24,8 @@ export function useBuildUp(scene: SceneFile, buildUp: BuildUpView, onLayer: (ind
   const { issues, run } = useEdit();
   const { id, name } = buildUp;
   const nameOf = (index: number) => buildUp.layers[index]?.name ?? '';
-  const layers: BuildUpEdits['layers'] = (make, act, layerName) =>
-    run((now) => changeLayers(now, id, make), { act, part: 'layer', names: [layerName] });
+  const layers: BuildUpEdits['layers'] = (make, act, layerName, gesture) =>
+    run((now) => changeLayers(now, id, make), { act, part: 'layer', names: [layerName] }, gesture);
   /** What is moved stays the chosen one. */
   const moved = async (index: number, make: (given: Layers) => LayerStep) => {
     const given = scene.buildups.find((one) => one.id === id)?.layers ?? [];

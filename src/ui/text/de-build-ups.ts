@@ -107,11 +107,16 @@ export const buildUps: Texts['buildUps'] = {
     title: (name) => `Lagen von ${name}`,
     drawing: (names) => `Säule der Lagen im Maßstab, von oben nach unten: ${names.join(', ')}.`,
     handle: (name) => `Oberkante von ${name}: seine Dicke`,
+    limit: {
+      min: (name) => `Kleinste Dicke von ${name}`,
+      max: (name) => `Größte Dicke von ${name}`,
+    },
     membrane: 'Abdichtung',
     place: (place, of) => `Lage ${place} von ${of} von unten`,
     line: ({ depthMm, dryKNm2, saturatedKNm2 }, makeUp, infill) =>
       `${infill ? 'Hohlräume + ' : ''}${thicknessOf(depthMm)}${makeUp ? ' Ausgleich' : ''} · ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     key: () => `Dicke · trocken / gesättigt, ${unitText('kN/m²')}. Griffe oder Zeilen ziehen.`,
+    lane: 'Daneben: wie dünn und wie dick die Ausgleichslage werden darf, in mm.',
     thin: 'Markierte Lagen sind dicker gezeichnet, als sie sind.',
     grip: 'An einen anderen Platz ziehen',
     keys: 'Alt mit den Pfeiltasten verschiebt eine Lage nach oben oder unten.',

@@ -111,11 +111,16 @@ export const buildUps = {
     title: (name: string) => `Layers of ${name}`,
     drawing: (names: readonly string[]) => `Column of layers to scale, from top to bottom: ${names.join(', ')}.`,
     handle: (name: string) => `Top of ${name}: its thickness`,
+    limit: {
+      min: (name: string) => `Least thickness of ${name}`,
+      max: (name: string) => `Greatest thickness of ${name}`,
+    },
     membrane: 'Membrane',
     place: (place: number, of: number) => `layer ${place} of ${of} from below`,
     line: ({ depthMm, dryKNm2, saturatedKNm2 }: BuildUpLoad, makeUp: boolean, infill: boolean) =>
       `${infill ? 'voids + ' : ''}${thicknessOf(depthMm)}${makeUp ? ' make-up' : ''} · ${loadNumber(dryKNm2)} / ${loadNumber(saturatedKNm2)}`,
     key: () => `Thickness · dry / saturated, ${unitText('kN/m²')}. Drag the handles or the rows.`,
+    lane: 'Beside it: how thin and how thick the make-up layer may become, in mm.',
     thin: 'Marked layers are drawn thicker than they are.',
     grip: 'Drag to another place',
     keys: 'Alt with the arrow keys moves a layer up or down.',
