@@ -31,13 +31,14 @@ function noPolicyInDevelopment(): Plugin {
   };
 }
 
-/** The GLB library can also read files from disk, which the app never asks of it: the modules for that are empty here. */
+/** The libraries for GLB and for lightening can also read files from disk, which the app never asks of them: the modules for that are empty here. */
 function noFilesOnDisk(): Plugin {
   const EMPTY = '\0no-files-on-disk';
   return {
     name: 'loamdeck:no-files-on-disk',
     enforce: 'pre',
-    resolveId: (id, importer) => (/^node:(fs|path)$/.test(id) && importer?.includes('@gltf-transform/core') ? EMPTY : null),
+    resolveId: (id, importer) =>
+      /^node:(fs|module|path)$/.test(id) && /@gltf-transform\/core|\/highs\//.test(importer ?? '') ? EMPTY : null,
     load: (id) => (id === EMPTY ? 'export default {};' : null),
   };
 }

@@ -145,6 +145,9 @@ it('saved, sent as a link and opened without a network it is the same, and the c
   await next.goto(link);
   await next.waitForFunction(() => window.__loamdeck?.scene().snapshot?.scene.name === 'hof');
   expect(JSON.parse(await reportText(next))).toEqual(JSON.parse(report));
+  // The solver is code of its own: it has to be kept on the device like the rest.
+  const lighter = await next.evaluate(() => window.__loamdeck.scene().lighten({ aims: ['weight'], zones: ['Z1'] }));
+  expect(lighter?.variants.map(({ proven }) => proven)).toEqual([true]);
   expect(opened.problems).toEqual([]);
 });
 
