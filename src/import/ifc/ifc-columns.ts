@@ -5,10 +5,10 @@ import { pointInRing, ringOf } from '../../scene/ring.ts';
 import type { Gathering } from '../gathering.ts';
 import type { Steps } from '../steps.ts';
 import type { Deck } from './ifc-deck.ts';
-import { type Entity, readOr, textOf, Unreadable } from './ifc-model.ts';
+import { type Entity, readOr, textOf, tryOr, Unreadable } from './ifc-model.ts';
 import type { SlabOptions } from './ifc-slabs.ts';
 import { type Body, bodyOf, laidOut } from './ifc-solids.ts';
-import { facesOfTriangles, partOfModel } from './mesher.ts';
+import { facesOfTriangles, surfacesOf } from './mesher.ts';
 
 export const COLUMNS_LAYER = 'IfcColumn';
 const TYPES = ['IFCCOLUMN', 'IFCCOLUMNSTANDARDCASE'] as const;
@@ -35,9 +35,10 @@ export function* readColumns(deck: Deck, options: SlabOptions): Steps<void> {
   const hard: Entity[] = [];
   for (const [i, id] of ids.entries()) {
     const entity = readOr(() => model.entity(id), null);
-    const column = entity && readOr(() => columnOf(entity, bodyOf(entity, { ...options, uncut: true }), gather), null);
-    if (column !== null) columns.push(column);
-    else if (entity !== null) hard.push(entity);
+    if (entity === null) continue;
+    const column = tryOr(() => columnOf(entity, bodyOf(entity, { ...options, uncut: true }), gather));
+    if (column === 'unsupported') hard.push(entity);
+    else if (column !== 'damaged') columns.push(column);
     if (i % STEP === 0) yield (0.8 * i) / ids.length;
   }
   columns.push(...meshedColumns(hard, options));
@@ -74,10 +75,12 @@ function boxOf(corners: readonly PointM[]): Pick<Column, 'at' | 'size' | 'turn' 
 
 function meshedColumns(products: readonly Entity[], { mesher, model, gather, root, metres }: SlabOptions): readonly Column[] {
   if (mesher === null || products.length === 0) return [];
-  const ids = products.map(({ id }) => id);
-  const text = partOfModel(model, ids, []);
-  if (text === null) return [];
-  return mesher.trianglesOf(text, ids).flatMap((numbers, i) => {
+  const surfaces = surfacesOf(
+    mesher,
+    model,
+    products.map(({ id }) => ({ id, relations: [] })),
+  );
+  return surfaces.flatMap((numbers, i) => {
     if (numbers === null) return [];
     const corners = facesOfTriangles(numbers, root, metres).flatMap(({ outer }) => outer);
     const levels = corners.map(([, , z]) => z);

@@ -1,7 +1,7 @@
 /** Outlines of profiles: straight edges keep the file's own corners, arcs and splines stay curves. */
 
 import { type Arc, type Curve, type Pair, pointOfArc, reverseCurve, splineEnds, splineOf } from '../curves.ts';
-import { type Entity, type IfcModel, lengthOf, listOf, numberOf, pointOf, tripleOf, Unreadable, wordOf } from './ifc-model.ts';
+import { type Entity, type IfcModel, lengthOf, listOf, numberOf, pointOf, tripleOf, Unreadable, Unsupported, wordOf } from './ifc-model.ts';
 import { placedFlat } from './ifc-places.ts';
 import type { StepValue } from './step-values.ts';
 
@@ -65,7 +65,7 @@ function piecesOf(curve: Entity, options: CurveOptions): readonly Piece[] {
     return [0, 1].map((i) => ({ from: pairAt(points, i), to: pairAt(points, 1 - i), curve: curves.get(i) ?? null }));
   }
   if (type === 'IFCBSPLINECURVEWITHKNOTS' || type === 'IFCRATIONALBSPLINECURVEWITHKNOTS') return [splinePiece(curve, model)];
-  throw new Unreadable(type);
+  throw /CURVE|^IFC(LINE|CONIC|CLOTHOID)$/.test(type) ? new Unsupported(type) : new Unreadable(type);
 }
 
 const pairOf = ([x, y]: readonly [number, number, number]): Pair => [x, y];
@@ -120,7 +120,7 @@ function sweepOf(from: number, to: number, counterClockwise: boolean): number {
 function segmentOf({ type, values }: Entity, options: CurveOptions): readonly Piece[] {
   if (type !== 'IFCCOMPOSITECURVESEGMENT') throw new Unreadable(type);
   const parent = options.model.to(values[2]);
-  if (parent.type === 'IFCCOMPOSITECURVE') throw new Unreadable('curves inside curves');
+  if (parent.type === 'IFCCOMPOSITECURVE') throw new Unsupported(parent.type);
   const pieces = piecesOf(parent, options);
   if (wordOf(values[1]) !== 'F') return pieces;
   return [...pieces].reverse().map(({ from, to, curve }) => ({ from: to, to: from, curve: curve && reverseCurve(curve) }));
@@ -138,7 +138,7 @@ function trimmed({ values }: Entity, { model, radians }: CurveOptions): Piece {
   const forward = wordOf(values[3]) !== 'F';
   if (basis.type === 'IFCLINE') {
     const [from, to] = [trimPoint(values[1], model), trimPoint(values[2], model)];
-    if (from === null || to === null) throw new Unreadable('a line trimmed by numbers');
+    if (from === null || to === null) throw new Unsupported(basis.type);
     return { from, to, curve: null };
   }
   if (basis.type !== 'IFCCIRCLE' && basis.type !== 'IFCELLIPSE') throw new Unreadable(basis.type);

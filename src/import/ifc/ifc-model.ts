@@ -4,8 +4,11 @@ import { MAX_DEPTH } from '../limits.ts';
 import { placeOfId, type StepFile } from './step-file.ts';
 import { BadStep, type Ref, type StepValue, type Typed, valuesAt, type Word } from './step-values.ts';
 
-/** What this reader cannot lay out itself; a surface made by other means may still do. */
+/** What is damaged, or of no use. */
 export class Unreadable extends Error {}
+
+/** What is sound as far as it was read, but beyond this reader: a surface made by other means may still do. */
+export class Unsupported extends Unreadable {}
 
 export interface Entity {
   readonly id: number;
@@ -92,6 +95,17 @@ export function readOr<T>(read: () => T, otherwise: T): T {
     return read();
   } catch (error) {
     if (error instanceof Unreadable) return otherwise;
+    throw error;
+  }
+}
+
+/** What is read, or why it could not be. */
+export function tryOr<T>(read: () => T): T | 'unsupported' | 'damaged' {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Unsupported) return 'unsupported';
+    if (error instanceof Unreadable) return 'damaged';
     throw error;
   }
 }

@@ -1,7 +1,7 @@
 /** Profiles that are swept to solids: their outline with holes, and for columns their size. */
 
 import { type CurveOptions, type Loop, loopOf, roundLoop, straightLoop } from './ifc-curves.ts';
-import { type Entity, lengthOf, maybeNumber, Unreadable, wordOf } from './ifc-model.ts';
+import { type Entity, lengthOf, maybeNumber, Unreadable, Unsupported, wordOf } from './ifc-model.ts';
 import { type Frame, moved, placedFlat } from './ifc-places.ts';
 
 export interface Profile {
@@ -58,7 +58,7 @@ export function profileOf(entity: Entity, options: CurveOptions): Profile {
     const [width, depth] = BOXED[type];
     return rectangle(frame(), [lengthOf(values[width]), lengthOf(values[depth])]);
   }
-  throw new Unreadable(type);
+  throw type.endsWith('PROFILEDEF') ? new Unsupported(type) : new Unreadable(type);
 }
 
 function corners(frame: Frame, [width, depth]: readonly [number, number]): number[] {

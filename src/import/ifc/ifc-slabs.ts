@@ -2,11 +2,11 @@
 
 import type { Gathering } from '../gathering.ts';
 import { partOf, type Steps } from '../steps.ts';
-import { type Entity, readOr, textOf, wordOf } from './ifc-model.ts';
+import { type Entity, readOr, textOf, tryOr, wordOf } from './ifc-model.ts';
 import { type Cut, cutOpenings, type Opening, sizeOfTops } from './ifc-openings.ts';
 import { type Relations, relationsOf, type Storey } from './ifc-relations.ts';
 import { type Body, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
-import { facesOfTriangles, type Mesher, partOfModel } from './mesher.ts';
+import { facesOfTriangles, type Mesher, surfacesOf } from './mesher.ts';
 
 export interface SlabOptions extends SolidOptions {
   readonly gather: Gathering;
@@ -54,19 +54,20 @@ export function* readSlabs(options: SlabOptions): Steps<SlabsRead> {
   yield 0.05;
   const ids = model.idsOf(...SLAB_TYPES);
   const found: Slab[] = [];
-  const hard: Entity[] = [];
+  const [hard, damaged]: [Entity[], Entity[]] = [[], []];
   for (const [i, id] of ids.slice(0, MOST_SLABS).entries()) {
     const product = readOr(() => model.entity(id), null);
     if (product === null) continue;
     const own = hasBody(product, model) ? [product] : partsWithBody(product, relations, options);
     if (own.length === 0) continue;
-    const slab = readOr(() => slabOf(product, own, { options, relations }), null);
-    if (slab === null) hard.push(product);
+    const slab = tryOr(() => slabOf(product, own, { options, relations }));
+    if (slab === 'damaged') damaged.push(product);
+    else if (slab === 'unsupported') (hasSoundOpenings([product, ...own], { options, relations }) ? hard : damaged).push(product);
     else found.push(slab);
     if (i % STEP === 0) yield 0.05 + (0.7 * i) / ids.length;
   }
   const meshed = yield* partOf(meshedSlabs(hard, { options, relations }), 0.75, 1);
-  const unread = hard.filter(({ id }) => !meshed.some((slab) => slab.id === id));
+  const unread = [...damaged, ...hard].filter(({ id }) => !meshed.some((slab) => slab.id === id));
   return {
     slabs: [...found, ...meshed],
     unread: unread.map((product) => nameOf(product, options.gather)),
@@ -121,20 +122,20 @@ function openingsOf(products: readonly Entity[], { options, relations }: Among):
   );
 }
 
+/** Whether none of its openings is damaged. */
+function hasSoundOpenings(products: readonly Entity[], among: Among): boolean {
+  const { model } = among.options;
+  const openings = products.flatMap(({ id }) => among.relations.voids.get(id) ?? []);
+  return openings.every(({ opening }) => tryOr(() => bodyOf(model.entity(opening), among.options)) !== 'damaged');
+}
+
 /** Slabs that are cut by other bodies, bent or swept: made into surfaces by a library, with their openings. */
 function* meshedSlabs(products: readonly Entity[], among: Among): Steps<readonly Slab[]> {
   const { mesher, model, root, metres, same } = among.options;
   if (mesher === null || products.length === 0) return [];
-  const voids = products.flatMap(({ id }) => among.relations.voids.get(id) ?? []);
-  const ids = products.map(({ id }) => id);
-  const text = partOfModel(
-    model,
-    ids,
-    voids.map(({ relation }) => relation),
-  );
-  yield 0.2;
-  if (text === null) return [];
-  const surfaces = mesher.trianglesOf(text, ids);
+  yield 0.1;
+  const cutting = products.map(({ id }) => ({ id, relations: (among.relations.voids.get(id) ?? []).map(({ relation }) => relation) }));
+  const surfaces = surfacesOf(mesher, model, cutting);
   yield 0.8;
   return products.flatMap((product, i): readonly Slab[] => {
     const numbers = surfaces[i];

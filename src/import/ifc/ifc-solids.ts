@@ -1,7 +1,7 @@
 /** The body of an element: swept profiles keep the file's own corners, faces are merged as seen from above. */
 
 import { type Affine, moveCurve, movePoint, pointsBetween } from '../curves.ts';
-import { type CurveOptions, type Loop, straightLoop } from './ifc-curves.ts';
+import { type CurveOptions, type Loop, loopOf, straightLoop } from './ifc-curves.ts';
 import { type Face, seenFromAbove } from './ifc-faces.ts';
 import {
   deeper,
@@ -14,7 +14,9 @@ import {
   readOr,
   textOf,
   tripleOf,
+  tryOr,
   Unreadable,
+  Unsupported,
   wordOf,
   type Xyz,
 } from './ifc-model.ts';
@@ -102,9 +104,36 @@ function partsOf(item: Entity, frame: Frame, { options, depth }: Inside): readon
     const items = model.toAll(model.to(source.values[1]).values[3]);
     return items.flatMap((one) => partsOf(one, within(frame, inner), next));
   }
-  if (options.uncut && /^IFCBOOLEAN(CLIPPING)?RESULT$/.test(type)) return partsOf(model.to(values[1]), frame, next);
+  if (/^IFCBOOLEAN(CLIPPING)?RESULT$/.test(type)) {
+    if (options.uncut) return partsOf(model.to(values[1]), frame, next);
+    testCut(item, frame, next);
+    throw new Unsupported(type);
+  }
   const faces = facesOf(item, model).map((face) => movedFace(face, frame));
   return [{ faces }];
+}
+
+/** Cut bodies are for a library, which damaged ones would keep busy without end: all they are made of is tried here first. */
+function testCut({ values }: Entity, frame: Frame, inside: Inside): void {
+  const { options } = inside;
+  const { model } = options;
+  if (!/^(DIFFERENCE|UNION|INTERSECTION)$/.test(wordOf(values[0]))) throw new Unreadable('a cut of no kind');
+  for (const operand of [model.to(values[1]), model.to(values[2])]) {
+    if (HALF_SPACES.test(operand.type)) testHalfSpace(operand, options);
+    else if (tryOr(() => partsOf(operand, frame, inside)) === 'damaged') throw new Unreadable(operand.type);
+  }
+}
+
+const HALF_SPACES = /^IFC(HALFSPACESOLID|BOXEDHALFSPACE|POLYGONALBOUNDEDHALFSPACE)$/;
+
+function testHalfSpace({ type, values }: Entity, options: SolidOptions): void {
+  const { model } = options;
+  const surface = model.to(values[0]);
+  if (surface.type !== 'IFCPLANE' || !/^[TF]$/.test(wordOf(values[1]))) throw new Unreadable(surface.type);
+  placed(model, model.to(surface.values[0]));
+  if (type !== 'IFCPOLYGONALBOUNDEDHALFSPACE') return;
+  placed(model, model.to(values[2]));
+  loopOf(model.to(values[3]), options);
 }
 
 const movedFace = ({ outer, holes }: Face, frame: Frame): Face => {
@@ -213,8 +242,12 @@ function facesOf({ type, values }: Entity, model: IfcModel): readonly Face[] {
     return model.toAll(values[0]).flatMap((shell) => shellFaces(shell, model));
   if (type === 'IFCTRIANGULATEDFACESET') return indexFaces(values[0], listOf(values[3]), model);
   if (type === 'IFCPOLYGONALFACESET') return polygonFaces(values[0], model.toAll(values[2]), model);
-  throw new Unreadable(type);
+  throw OTHER_BODIES.test(type) ? new Unsupported(type) : new Unreadable(type);
 }
+
+/** Bodies that are made of others or have no flat faces. */
+const OTHER_BODIES =
+  /^IFC(BOOLEAN|CSG|ADVANCED|REVOLVED|SWEPT|SECTIONED|SURFACECURVE|FIXEDREFERENCE|EXTRUDEDAREASOLIDTAPERED|BLOCK$|SPHERE$|RIGHTCIRC)/;
 
 function shellFaces({ type, values }: Entity, model: IfcModel): readonly Face[] {
   if (!/^IFC(CLOSEDSHELL|OPENSHELL|CONNECTEDFACESET)$/.test(type)) throw new Unreadable(type);

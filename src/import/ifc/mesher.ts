@@ -3,7 +3,7 @@
 import type { Face } from './ifc-faces.ts';
 import type { IfcModel, Xyz } from './ifc-model.ts';
 import { type Frame, moved } from './ifc-places.ts';
-import { placeOfId } from './step-file.ts';
+import { placeOfId, type StepFile } from './step-file.ts';
 import type { StepValue } from './step-values.ts';
 import { BadStep, spanAt } from './step-values.ts';
 
@@ -20,35 +20,48 @@ export interface Mesher {
 
 /** Entities of one part; more than this is no slab. */
 const MOST_ENTITIES = 400_000;
+const MOST_DEPTH = 200;
 
 /**
  * A model of some products alone: they, what cuts them, and all they refer to.
  * @param model - the whole model
- * @param ids - products and their openings
- * @param more - relations that must come along
- * @returns its text; null where it would be too large
+ * @param parts - ids of each product and of the relations that cut it
+ * @returns its text, and which parts are in it: what refers to nothing, or to itself, would keep a library busy without end
  */
-export function partOfModel({ file }: IfcModel, ids: readonly number[], more: readonly number[]): string | null {
-  const wanted = [...ids, ...more, ...(file.byType.get('IFCPROJECT') ?? []).slice(0, 1)];
-  const seen = new Set<number>();
-  const lines: string[] = [];
-  while (wanted.length > 0) {
-    const id = wanted.pop() as number;
-    if (seen.has(id)) continue;
-    seen.add(id);
-    if (seen.size > MOST_ENTITIES) return null;
-    const place = placeOfId(file, id);
-    if (place < 0) continue;
-    const start = file.starts[place];
-    const span = readable(file.text, start);
-    if (span === null) continue;
-    const type = /([A-Za-z_]\w*)\s*$/.exec(file.text.slice(Math.max(0, start - 80), start))?.[1] ?? '';
-    lines.push(`#${id}=${type.toUpperCase()}${file.text.slice(start, span.end)};`);
-    visitRefs(span.values, (ref) => wanted.push(ref));
-  }
+function partOfModel(
+  { file }: IfcModel,
+  parts: readonly (readonly number[])[],
+): { readonly text: string; readonly sound: readonly boolean[] } {
+  const lines = new Map<number, string>();
+  const project = (file.byType.get('IFCPROJECT') ?? []).slice(0, 1);
+  collect(file, project, lines);
+  const sound = parts.map((ids) => collect(file, ids, lines));
   const schema = /FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'/i.exec(file.text.slice(0, 20_000))?.[1] ?? 'IFC4';
   const head = `ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');\nFILE_SCHEMA(('${schema}'));\nENDSEC;\nDATA;\n`;
-  return `${head}${lines.join('\n')}\nENDSEC;\nEND-ISO-10303-21;\n`;
+  return { text: `${head}${[...lines.values()].join('\n')}\nENDSEC;\nEND-ISO-10303-21;\n`, sound };
+}
+
+/** Adds entities with all they refer to; false, and nothing added, where something is missing, out of form or goes round. */
+function collect(file: StepFile, ids: readonly number[], into: Map<number, string>): boolean {
+  const added = new Map<number, string>();
+  const open = new Set<number>();
+  const visit = (id: number): boolean => {
+    if (added.has(id) || into.has(id)) return true;
+    if (open.has(id) || open.size > MOST_DEPTH || added.size > MOST_ENTITIES) return false;
+    const place = placeOfId(file, id);
+    const start = place < 0 ? -1 : file.starts[place];
+    const span = start < 0 ? null : readable(file.text, start);
+    if (span === null) return false;
+    open.add(id);
+    const whole = refsIn(span.values).every(visit);
+    open.delete(id);
+    const type = /([A-Za-z_]\w*)\s*$/.exec(file.text.slice(Math.max(0, start - 80), start))?.[1] ?? '';
+    added.set(id, `#${id}=${type.toUpperCase()}${file.text.slice(start, span.end)};`);
+    return whole;
+  };
+  if (!ids.every(visit)) return false;
+  for (const [id, line] of added) into.set(id, line);
+  return true;
 }
 
 function readable(text: string, start: number): ReturnType<typeof spanAt> | null {
@@ -60,13 +73,28 @@ function readable(text: string, start: number): ReturnType<typeof spanAt> | null
   }
 }
 
-function visitRefs(values: readonly StepValue[], visit: (ref: number) => void): void {
-  for (const value of values) {
-    if (typeof value !== 'object' || value === null) continue;
-    if ('ref' in value) visit(value.ref);
-    else if ('type' in value) visitRefs(value.values, visit);
-    else if (!('word' in value)) visitRefs(value, visit);
-  }
+function refsIn(values: readonly StepValue[]): readonly number[] {
+  return values.flatMap((value): readonly number[] => {
+    if (typeof value !== 'object' || value === null || 'word' in value) return [];
+    if ('ref' in value) return [value.ref];
+    return refsIn('type' in value ? value.values : value);
+  });
+}
+
+/** Surfaces of products, each with the relations that cut it; null where none can be made. */
+export function surfacesOf(mesher: Mesher, model: IfcModel, products: readonly Cutting[]): readonly (Float64Array | null)[] {
+  const { text, sound } = partOfModel(
+    model,
+    products.map(({ id, relations }) => [id, ...relations]),
+  );
+  const wanted = products.filter((_, i) => sound[i]).map(({ id }) => id);
+  const made = wanted.length === 0 ? [] : mesher.trianglesOf(text, wanted);
+  return products.map(({ id }) => made[wanted.indexOf(id)] ?? null);
+}
+
+interface Cutting {
+  readonly id: number;
+  readonly relations: readonly number[];
 }
 
 /** Triangles as faces, moved to the plan; rounded to hundredths of a millimetre, as single precision has no more to give. */

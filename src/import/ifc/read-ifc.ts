@@ -35,7 +35,6 @@ export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null)
   const options: SlabOptions = { model, gather, mesher, metres, radians, root, same: SAME_M / metres, chord: CHORD_ERROR_M / metres };
   const read = yield* partOf(readSlabs(options), 0.5, 0.9);
   tellUnread(gather, read);
-  tellOthers(gather, model);
   if (read.slabs.length === 0) {
     const [slabs, columns] = [model.count(...SLAB_TYPES), model.count('IFCCOLUMN', 'IFCCOLUMNSTANDARDCASE')];
     throw new StopReading(issueOf('error', slabs === 0 ? 'NO_SLAB' : 'NO_SLAB:body', { slabs, columns }));
@@ -44,6 +43,7 @@ export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null)
   addDeck(deck, gather);
   for (let i = deck.slabs.length; i < read.slabs.length; i++) gather.ignored(OUTLINE_LAYER, 'IfcSlab', 'not chosen');
   yield* partOf(readColumns(deck, options), 0.9, 1);
+  tellOthers(gather, model);
   return { unit: length };
 }
 

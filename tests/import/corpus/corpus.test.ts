@@ -23,7 +23,7 @@ const ROWS = [...DRAWING_ROWS, ...TABLE_ROWS, ...KIND_ROWS, ...SCENE_ROWS];
 /** Rows whose case stands elsewhere, or waits for a part that is not there yet. */
 const ELSEWHERE: Readonly<Record<number, string>> = {
   33: 'large files: tests/import/large-files.test.ts, tests/e2e/import.test.ts',
-  37: 'a model that needs more memory than there is: models are not read, row 36; a worker that dies: tests/store/import-store.test.ts',
+  37: 'a model that needs more memory than there is, a worker that dies: tests/store/import-store.test.ts; damaged models: tests/import/ifc/fuzz.test.ts',
   41: 'damaged links: tests/ui/scene-link.test.ts',
 };
 
