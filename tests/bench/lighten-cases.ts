@@ -1,11 +1,12 @@
-/** The benchmark's cases of lightening: four beds, and twelve, over their bays, each with fills to choose from. */
+/** The benchmark's cases of lightening: four beds, and twelve, over their bays, each with fills to choose from; and the solver alone. */
 
 import { evaluate } from '../../src/core/evaluate.ts';
+import { type Menu, select } from '../../src/lighten/selection.ts';
 import type { LightenOptions } from '../../src/model/lighten.ts';
 import type { SceneMaterial } from '../../src/model/scene-file.ts';
-import { lighten } from '../helpers/lightened.ts';
+import { lighten, SOLVER } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
-import { type BenchCase, prove } from './bench-case.ts';
+import { type BenchCase, copyOf, prove } from './bench-case.ts';
 
 const FILLS: readonly SceneMaterial[] = [
   { id: 'heavy', name: 'Heavy fill', role: 'light fill', density: { dry: 900, saturated: 1000 } },
@@ -38,7 +39,31 @@ function beds(count: number, cellM: number) {
 
 /** Cases for one cell size; throws where a result is wrong, before anything is timed. */
 export function lightenCases(cellM: number): BenchCase[] {
-  return COUNTS.map((count) => lightenCase(count, cellM));
+  return [...COUNTS.map((count) => lightenCase(count, cellM)), solverCase()];
+}
+
+/** Twelve menus of 0 to 39 steps that cost one each; each with its neighbour must come to 38.6. */
+function solverCase(): BenchCase {
+  const steps = Float64Array.from({ length: 40 }, (_, n) => n);
+  const amounts = steps.map((n) => -n);
+  const pairs = Array.from({ length: 11 }, (_, l) => [l, l + 1]);
+  const menus = Array.from({ length: 12 }, (_, m): Menu => {
+    return { costs: steps, uses: pairs.flatMap((pair, limit) => (pair.includes(m) ? [{ limit, amounts }] : [])) };
+  });
+  const most = pairs.map(() => -38.6);
+  const { cost, proven, failed } = select(SOLVER, menus, most);
+  // Six pairs that share no menu want 39 steps each, and 20, 19, 20, 19 … does with that.
+  prove(proven && failed.length === 0 && Math.abs(cost - 6 * 39) < 1e-9, 'lp: steps in all');
+  return {
+    id: 'lp',
+    what: 'twelve menus of forty options in a chain of limits, by HiGHS',
+    limit: 'a copy of what the options take',
+    run: () => {
+      select(SOLVER, menus, most);
+    },
+    copy: copyOf(...menus.flatMap(({ uses }) => uses.map((use) => use.amounts))),
+    target: null,
+  };
 }
 
 function lightenCase(count: number, cellM: number): BenchCase {
