@@ -8,12 +8,12 @@ import type { Language } from '../model/language.ts';
 import type { Picture } from '../model/picture.ts';
 import { derivedStageName } from '../model/roles.ts';
 import type { PointM, SceneFile } from '../model/scene-file.ts';
-import type { Project } from '../project/evaluate-project.ts';
+import type { Calculated } from '../project/evaluate-project.ts';
 import { furnitureOf } from '../project/furniture.ts';
 import { namesOf } from '../project/words/names.ts';
 
 /** Level that becomes height 0: whole metres towards 0, so that levels near 0 stay as they are [m]. */
-export function datumOf({ evaluation }: Project): number {
+export function datumOf({ evaluation }: Calculated): number {
   const { deckLevelsM, ground } = evaluation.prepared;
   let least = Infinity;
   for (let cell = 0; cell < deckLevelsM.length; cell++) if (ground.deckShare[cell] > 0) least = Math.min(least, deckLevelsM[cell]);
@@ -27,7 +27,7 @@ export function datumOf({ evaluation }: Project): number {
  * @param lower - puts a surface on that datum
  * @returns input for `buildPicture`
  */
-export function pictureInput({ evaluation, scene }: Project, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
+export function pictureInput({ evaluation, scene }: Calculated, datumM: number, lower: (surface: Surface) => Surface): PictureInput {
   return {
     input: evaluation.input,
     deckSurface: lower(evaluation.prepared.deckSurface),
@@ -52,8 +52,13 @@ function furnitureOn(scene: SceneFile, originM: PointM, datumM: number): Picture
 }
 
 /** What sections and models are made from, with a picture that is there already. */
-export function sourceOn(project: Project, { input, furniture }: PictureInput, picture: Picture, datumM: number): SectionSource {
-  return { scene: project.scene, input, furniture, picture, datumM, stages: project.evaluation.plan.stages };
+export function sourceOn(
+  { scene, evaluation }: Calculated,
+  { input, furniture }: PictureInput,
+  picture: Picture,
+  datumM: number,
+): SectionSource {
+  return { scene, input, furniture, picture, datumM, stages: evaluation.plan.stages };
 }
 
 const spoken = new WeakMap<SectionSource, SectionSource>();
@@ -84,7 +89,7 @@ function inGerman(source: SectionSource): SectionSource {
 }
 
 /** The same with a picture of its own. */
-export function sectionSource(project: Project): SectionSource {
+export function sectionSource(project: Calculated): SectionSource {
   const datumM = datumOf(project);
   const on = pictureInput(project, datumM, (surface) => onDatum(surface, datumM));
   return sourceOn(project, on, buildPicture(on).picture, datumM);

@@ -40,8 +40,28 @@ export interface Snapshot {
   readonly materialNames: ReadonlyMap<string, string>;
   /** Steps back and forth, and whether anything is unsaved. */
   readonly history: HistoryView;
-  /** Time the evaluation took in the worker [ms]. */
+  /** Time the calculation took in the worker, its report not counted where that came by itself [ms]. */
   readonly evaluatedMs: number;
+}
+
+/** What of a snapshot rests on the calculation alone, and is there before the report. */
+export interface Preview
+  extends Pick<Snapshot, 'scene' | 'grid' | 'originM' | 'picture' | 'datumM' | 'bayAt' | 'buildUps' | 'history' | 'evaluatedMs'> {
+  /** The map that was to come along; null where it rests on more than the calculation. */
+  readonly map: CellMap | null;
+}
+
+/** Where an edit belongs. */
+export interface Within {
+  /** Edits of one gesture are one step of undo. */
+  readonly gesture: number;
+  /** The map that is shown. */
+  readonly map: MapAsk | null;
+}
+
+export interface MapAsk {
+  readonly kind: MapKind;
+  readonly stage: number | null;
 }
 
 export interface BuildUpView {
@@ -89,6 +109,9 @@ export type OpenAnswer =
   | { readonly ok: true; readonly snapshot: Snapshot; readonly warnings: readonly Issue[] }
   | { readonly ok: false; readonly issues: readonly Issue[] };
 
+/** Within a gesture a preview, as long as the scene lists the same parts: what is said of the state before can stand beside it. */
+export type EditAnswer = OpenAnswer | { readonly ok: true; readonly preview: Preview; readonly warnings: readonly Issue[] };
+
 /** A table as CSV, all of them as a workbook, the scene as it stands, the report. */
 export type ExportKind = `${ExportTableId} csv` | 'take-off xlsx' | 'scene json' | 'report json';
 export type ExportLanguage = Language;
@@ -131,10 +154,12 @@ export interface Engine {
   speak(language: Language): Promise<Spoken | null>;
   /** `unsaved`: the text lies in no file yet. */
   open(text: string, unsaved?: boolean): Promise<OpenAnswer>;
-  /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. Edits of one gesture are one step of undo. */
-  setThickness(buildUp: string, layer: number, thicknessMm: number, gesture?: number): Promise<OpenAnswer>;
-  /** Exchanges parts of the scene, checked like a file. Edits of one gesture are one step of undo. */
-  edit(patch: ScenePatch, edit: PartsEdit, gesture?: number): Promise<OpenAnswer>;
+  /** Sets the thickness (nominal of a make-up layer) of one layer of one build-up. */
+  setThickness(buildUp: string, layer: number, thicknessMm: number, within?: Within): Promise<EditAnswer>;
+  /** Exchanges parts of the scene, checked like a file. */
+  edit(patch: ScenePatch, edit: PartsEdit, within?: Within): Promise<EditAnswer>;
+  /** What a preview left out, once it is made; null where an edit came before. `givesWay`: edits that come meanwhile go first. */
+  finish(givesWay: boolean): Promise<Spoken | null>;
   /** A kept variant against the scene as it stands; refused like a file where it cannot be evaluated. */
   compareVariant(variant: string): Promise<VariantAnswer>;
   /** Another scene file against the scene as it stands; refused like a file. */

@@ -3,14 +3,14 @@
 import { stackCoefficients } from '../core/layers/coefficients.ts';
 import type { BuildUpInput } from '../model/deck-input.ts';
 import type { BuildUpLoad, BuildUpView } from '../model/engine.ts';
+import type { Language } from '../model/language.ts';
 import { mmFromMetres } from '../model/units.ts';
-import type { Project } from './evaluate-project.ts';
+import type { Calculated } from './evaluate-project.ts';
 import { resolveBuildUp } from './resolve-layers.ts';
 import { namesOf } from './words/names.ts';
 
-export function buildUpViews(project: Project): BuildUpView[] {
-  const { scene, resolved, evaluation } = project;
-  const names = namesOf(scene, project.language);
+export function buildUpViews({ scene, resolved, evaluation }: Calculated, language: Language): BuildUpView[] {
+  const names = namesOf(scene, language);
   return scene.buildups.map((buildUp): BuildUpView => {
     const input = resolveBuildUp(buildUp, resolved.materialOf);
     const zones = scene.zones.flatMap((zone, z) => (zone.buildup === buildUp.id ? [z] : []));

@@ -10,20 +10,24 @@ import type { SceneFile } from '../model/scene-file.ts';
 import { parseScene, type SceneReading } from '../scene/parse-scene.ts';
 import { KeptParts } from './kept-parts.ts';
 import { KNOWN_IDS } from './materials.ts';
-import { reportWithFacts } from './report.ts';
+import { allSteps, reportSteps } from './report.ts';
 import { DEFAULT_CELL_M, type ResolvedScene, resolveScene } from './resolve-scene.ts';
 
-export interface Project {
+/** A scene that is calculated, with or without its report. */
+export interface Calculated {
   readonly scene: SceneFile;
   readonly resolved: ResolvedScene;
   readonly evaluation: Evaluation;
+  /** What the report after the next edit can take over. */
+  readonly kept?: KeptParts;
+}
+
+export interface Project extends Calculated {
   readonly report: Report;
   /** What the findings of the report are worded from, in their order. */
   readonly facts: readonly FindingFact[];
   /** Of the report and of names. */
   readonly language: Language;
-  /** What the report after the next edit can take over. */
-  readonly kept?: KeptParts;
 }
 
 export type ProjectReading =
@@ -54,18 +58,31 @@ export function readSceneText(text: string, cellM?: number): SceneReading {
   return tooFine ? { scene: null, issues: [tooFine] } : reading;
 }
 
+interface Options {
+  readonly cellM?: number | undefined;
+  readonly previous?: Calculated | undefined;
+}
+
 /**
  * Evaluates a checked scene.
  * @param scene - checked scene
  * @param options - `cellM` instead of the scene's own [m]; `previous` project, of which only what changed is done again and which is used up
  * @returns the project
  */
-export function evaluateProject(scene: SceneFile, options: { cellM?: number | undefined; previous?: Project | undefined } = {}): Project {
-  const { previous } = options;
-  const resolved = resolveScene(scene, { cellM: options.cellM, previous: previous?.resolved });
-  const kept = new KeptParts(previous?.kept);
+export function evaluateProject(scene: SceneFile, options: Options = {}): Project {
+  return allSteps(projectSteps(calculate(scene, options)));
+}
+
+/** The calculation alone, which maps, core logs and the picture rest on. */
+export function calculate(scene: SceneFile, { cellM, previous }: Options = {}): Calculated & { readonly kept: KeptParts } {
+  const resolved = resolveScene(scene, { cellM, previous: previous?.resolved });
   const evaluation = evaluate(resolved.input, previous?.evaluation);
-  return { scene, resolved, evaluation, ...reportWithFacts(scene, evaluation, kept), language: 'en', kept };
+  return { scene, resolved, evaluation, kept: new KeptParts(previous?.kept) };
+}
+
+/** The report on what is calculated, step by step; whoever leaves off calculates anew from it all the same. */
+export function* projectSteps(on: ReturnType<typeof calculate>): Generator<undefined, Project> {
+  return { ...on, ...(yield* reportSteps(on.scene, on.evaluation, on.kept)), language: 'en' };
 }
 
 /** Most cells that are evaluated; beyond, memory of a phone or tablet would not do. */

@@ -12,10 +12,20 @@ interface KeptPart {
 export class KeptParts {
   private readonly now = new Map<string, KeptPart>();
   private readonly before: ReadonlyMap<string, KeptPart>;
+  private whole = false;
 
-  /** @param previous - parts of the report before, taken over where they still hold */
+  /** @param previous - parts of the report before, or of one that was overtaken while it was made; taken over where they still hold */
   constructor(previous?: KeptParts) {
-    this.before = previous?.now ?? new Map();
+    this.before = previous?.all() ?? new Map();
+  }
+
+  /** The report is whole: what it did not ask for is of no more use. */
+  close(): void {
+    this.whole = true;
+  }
+
+  private all(): ReadonlyMap<string, KeptPart> {
+    return this.whole ? this.now : new Map([...this.before, ...this.now]);
   }
 
   /**

@@ -22,7 +22,7 @@ import { buildUpFacts } from './resolve-rules.ts';
 import { setUpPart } from './resolve-set-up.ts';
 import { wallPart } from './resolve-walls.ts';
 import { waterPart } from './resolve-water.ts';
-import { trafficPart } from './resolve-wheels.ts';
+import { trafficSteps } from './resolve-wheels.ts';
 import { takeOffReport } from './take-off.ts';
 import { tolerancePart } from './tolerance.ts';
 
@@ -41,17 +41,27 @@ export function makeReport(scene: SceneFile, on: Evaluation): Report {
 
 /** Report of a scene in English, and the facts it was worded from; `kept` are parts of the report before. */
 export function reportWithFacts(scene: SceneFile, on: Evaluation, kept = new KeptParts()): WordedReport {
+  return allSteps(reportSteps(scene, on, kept));
+}
+
+/** The same, with a rest between its parts in which whoever makes it may leave off. */
+export function* reportSteps(scene: SceneFile, on: Evaluation, kept: KeptParts): Generator<undefined, WordedReport> {
   const { prepared, totals } = on;
   const materialOf = materialLookup(scene);
   const heaped = heapMaterials(scene, materialOf);
   const edges = edgePart(scene, on, kept);
+  yield;
   const probes = probePart(scene, on);
   const tolerance = tolerancePart(scene, on, materialOf);
+  yield;
   const walls = wallPart(scene, on, materialOf);
   const routes = routePart(scene, on, kept);
-  const traffic = trafficPart(scene, on, materialOf, kept);
+  yield;
+  const traffic = yield* trafficSteps(scene, on, materialOf, kept);
   const setUp = setUpPart(scene, on, materialOf, kept);
+  yield;
   const water = waterPart(scene, on, materialOf, kept);
+  yield;
   const facts = bySeverity([
     ...findFacts(on),
     ...loadPlanFacts(scene, on),
@@ -95,7 +105,16 @@ export function reportWithFacts(scene: SceneFile, on: Evaluation, kept = new Kep
     notChecked: notChecked(scene),
     findings: facts.map((fact) => wordFinding(fact, scene)),
   };
+  kept.close();
   return { report, facts };
+}
+
+/** What steps come to when nobody leaves off. */
+export function allSteps<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 /** Sorting is stable: within a severity the rules keep their order. */

@@ -24,25 +24,29 @@ export interface TrafficPart {
   readonly report: { readonly traffic?: readonly ReportTraffic[] };
 }
 
-/** Wheels of traffic and plant, as rows of the report and as findings; nothing where nothing drives. */
-export function trafficPart(scene: SceneFile, on: Evaluation, materialOf: MaterialOf, kept: KeptParts): TrafficPart {
+/** Wheels of traffic and plant, run by run, as rows of the report and as findings; nothing where nothing drives. */
+export function* trafficSteps(
+  scene: SceneFile,
+  on: Evaluation,
+  materialOf: MaterialOf,
+  kept: KeptParts,
+): Generator<undefined, TrafficPart> {
   const runs = wheelRuns(scene, on);
   if (runs.length === 0) return { facts: [], report: {} };
   const layers = wheelLayers(scene, materialOf);
-  const peaks = runs.map((run, r) => keptEnvelope(kept, `run ${r}`, on, { run, layers }));
-  return {
-    facts: runs.flatMap((run, r) => {
-      const stressed = { on, run, materialOf };
-      const begin = { run: { ...run, stage: (run.stage ?? 0) - 1 }, layers };
-      const begins = laysWhereDriven(on, run, peaks[r]) ? keptEnvelope(kept, `begin of run ${r}`, on, begin).layers : [];
-      return [
-        ...stressFacts(stressed, peaks[r].layers),
-        ...beginFacts(stressed, begins, peaks[r].layers),
-        ...bayFacts(scene, on, run, peaks[r]),
-      ];
-    }),
-    report: { traffic: runs.map((run, r) => trafficReport(scene, on, run, peaks[r])) },
-  };
+  const facts: FindingFact[] = [];
+  const traffic: ReportTraffic[] = [];
+  for (const [r, run] of runs.entries()) {
+    const peaks = keptEnvelope(kept, `run ${r}`, on, { run, layers });
+    yield;
+    const stressed = { on, run, materialOf };
+    const begin = { run: { ...run, stage: (run.stage ?? 0) - 1 }, layers };
+    const begins = laysWhereDriven(on, run, peaks) ? keptEnvelope(kept, `begin of run ${r}`, on, begin).layers : [];
+    facts.push(...stressFacts(stressed, peaks.layers), ...beginFacts(stressed, begins, peaks.layers), ...bayFacts(scene, on, run, peaks));
+    traffic.push(trafficReport(scene, on, run, peaks));
+    yield;
+  }
+  return { facts, report: { traffic } };
 }
 
 /** Else a stage begins as it ends, for its plant. */

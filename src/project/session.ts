@@ -1,12 +1,13 @@
 /** One open scene: read, edited, asked for maps and core logs. The worker holds one; tests use it directly. */
 
 import { coreLog } from '../core/core-log.ts';
-import { cellMap } from '../core/maps.ts';
+import { cellMap, DECK_MAP_KINDS, type DeckMapKind } from '../core/maps.ts';
 import { reachMap } from '../core/reach-map.ts';
 import { runPose } from '../core/run-pose.ts';
 import { type MappedWater, waterMap } from '../core/water-map.ts';
 import { wheelMap } from '../core/wheel-map.ts';
 import type { CatalogueView } from '../model/catalogue-view.ts';
+import type { BuildUpView } from '../model/engine.ts';
 import type { HistoryView, SceneEdit, ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { Language } from '../model/language.ts';
@@ -20,15 +21,17 @@ import type { BlockedOutlet } from '../model/water-result.ts';
 import type { WheelStand } from '../model/wheel-input.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { textInStyle } from '../scene/scene-text.ts';
+import { buildUpViews } from './build-up-views.ts';
 import { catalogueView } from './catalogue-view.ts';
 import { compareFile } from './compare-file.ts';
 import { compareVariant, sceneOfVariant, variantMap } from './compare-variant.ts';
-import { evaluateProject, type Project, readProject, readSceneText } from './evaluate-project.ts';
+import { type Calculated, calculate, type Project, projectSteps, readProject, readSceneText } from './evaluate-project.ts';
 import { History } from './history.ts';
 import { requiredEdges } from './resolve-edges.ts';
 import { layerThickness } from './resolve-layers.ts';
 import { accessOf } from './resolve-routes.ts';
 import { wheelsOf } from './run-views.ts';
+import { sameParts } from './same-parts.ts';
 import { sharedContent } from './shared-content.ts';
 import { sourceUses } from './source-uses.ts';
 import { speakCoreLog, speakPose, speakProject } from './speak.ts';
@@ -45,8 +48,23 @@ interface State {
   readonly issues: readonly Issue[];
 }
 
+/** What came of an edit before its report is made. */
+export type ChangeAnswer =
+  | {
+      readonly changed: Calculated;
+      readonly issues: readonly Issue[];
+      /** The scene lists the same parts as when its report was last whole: that report can stand beside it, marked as the older. */
+      readonly likeReported: boolean;
+    }
+  | { readonly changed: null; readonly issues: readonly Issue[] };
+
 export class Session {
+  /** The scene as it stands, perhaps still without its report. */
+  private calculated: Calculated | null = null;
+  /** With the report last made. */
   private project: Project | null = null;
+  /** Makes the report of what is calculated; null where it is made. Other steps with every edit. */
+  private steps: Generator<undefined, Project> | null = null;
   private language: Language = 'en';
   /** The project in the language spoken. */
   private told: { readonly of: Project; readonly in: Project } | null = null;
@@ -61,7 +79,9 @@ export class Session {
   open(text: string, unsaved = false): SessionAnswer {
     const reading = readProject(text);
     if (reading.project) {
+      this.calculated = reading.project;
       this.project = reading.project;
+      this.steps = null;
       this.states = new History({ scene: reading.project.scene, issues: reading.issues }, unsaved, hasSameContent);
       this.openedText = text;
       this.offered = null;
@@ -74,9 +94,14 @@ export class Session {
    * Edits of one gesture are one step of undo.
    */
   setThickness(buildUp: string, layer: number, thicknessMm: number, gesture: number | null = null): SessionAnswer {
-    const project = this.opened();
-    const buildups = withThickness(project.scene, buildUp, layer, thicknessMm);
-    return this.edit({ buildups }, thicknessEdit(project, { buildUp, layer, thicknessMm }), gesture);
+    return this.reported(this.changeThickness({ buildUp, layer, thicknessMm }, gesture));
+  }
+
+  /** The same without a report yet. */
+  changeThickness(to: ThicknessChange, gesture: number | null = null): ChangeAnswer {
+    const calculated = this.standing();
+    const buildups = withThickness(calculated.scene, to);
+    return this.change({ buildups }, thicknessEdit(calculated, to), gesture);
   }
 
   /**
@@ -84,9 +109,14 @@ export class Session {
    * Edits of one gesture are one step of undo.
    */
   edit(patch: ScenePatch, edit: SceneEdit, gesture: number | null = null): SessionAnswer {
+    return this.reported(this.change(patch, edit, gesture));
+  }
+
+  /** The same without a report yet: `reportStep` makes it, or whoever first asks for anything that rests on it. */
+  change(patch: ScenePatch, edit: SceneEdit, gesture: number | null = null): ChangeAnswer {
     const states = this.known();
     const reading = readEdited(states.present.scene, patch);
-    if (!reading.scene) return { project: null, issues: reading.issues };
+    if (!reading.scene) return { changed: null, issues: reading.issues };
     states.push(edit, reading, gesture);
     return this.show(states.present);
   }
@@ -94,7 +124,18 @@ export class Session {
   /** One step back or forth, to the very scene that was there; without one nothing changes. */
   travel(way: 'undo' | 'redo'): SessionAnswer {
     const states = this.known();
-    return this.show(states.go(way) ?? states.present);
+    return this.reported(this.show(states.go(way) ?? states.present));
+  }
+
+  /** Makes one more part of the report of the scene as it stands; true once it is whole. */
+  reportStep(): boolean {
+    const step = this.steps?.next();
+    if (step?.done !== true) return step === undefined;
+    // Steps that threw have ended without a value, and go on throwing here.
+    if (!step.value) throw new RangeError('Session: the report of this scene could not be made');
+    this.project = step.value;
+    this.steps = null;
+    return true;
   }
 
   history(): HistoryView {
@@ -119,14 +160,21 @@ export class Session {
     return this.states;
   }
 
-  private show({ scene, issues }: State): SessionAnswer {
-    this.project = evaluateProject(scene, { previous: this.opened() });
-    return { project: this.project, issues };
+  private show({ scene, issues }: State): ChangeAnswer {
+    const likeReported = sameParts(this.project?.scene, scene);
+    const calculated = calculate(scene, { previous: this.standing() });
+    this.calculated = calculated;
+    this.steps = projectSteps(calculated);
+    return { changed: calculated, issues, likeReported };
+  }
+
+  private reported({ changed, issues }: ChangeAnswer): SessionAnswer {
+    return { project: changed && this.opened(), issues };
   }
 
   /** `of` is the outlet that is blocked or the variant that is compared, for the maps of those. */
   map(kind: MapKind, stage: number | null, of: string | null = null): CellMap {
-    const { evaluation, scene } = this.opened();
+    const { evaluation, scene } = this.standing();
     if (kind === 'difference') return this.variantMap(of);
     if (isWaterMap(kind)) return waterMap(evaluation, kind, this.mappedWater(of));
     if (kind === 'reach') return reachMap(evaluation, stage, accessOf(scene, evaluation.input.originM));
@@ -135,8 +183,9 @@ export class Session {
   }
 
   coreLog(cell: number, stage: number | null): CoreLog | null {
-    const log = coreLog(this.opened().evaluation, cell, stage);
-    return log && speakCoreLog(log, this.spoken());
+    const { evaluation, scene } = this.standing();
+    const log = coreLog(evaluation, cell, stage);
+    return log && speakCoreLog(log, { scene, language: this.language });
   }
 
   /** A vehicle at one place of its line; null where the scene has no such vehicle. */
@@ -176,7 +225,7 @@ export class Session {
 
   /** A kept variant, checked and evaluated on its own; kept until the next edit. */
   private variant(id: string): SessionAnswer {
-    const { scene } = this.opened();
+    const { scene } = this.standing();
     if (this.compared?.of === scene && this.compared.id === id) return this.compared.answer;
     const wanted = scene.variants?.find((variant) => variant.id === id);
     if (wanted === undefined) throw new RangeError(`Session: no variant "${id}"`);
@@ -201,12 +250,17 @@ export class Session {
   }
 
   sources(): SourceUse[] {
-    return sourceUses(this.opened().scene, this.language);
+    return sourceUses(this.standing().scene, this.language);
   }
 
   /** What build-ups are made of, in the language spoken. */
   catalogue(): CatalogueView {
     return catalogueView(this.language);
+  }
+
+  /** Build-ups as they stand, in the language spoken. */
+  buildUps(): BuildUpView[] {
+    return buildUpViews(this.standing(), this.language);
   }
 
   /** Language of every answer from now on; nothing is evaluated anew. */
@@ -234,14 +288,32 @@ export class Session {
   }
 
   isOpen(): boolean {
-    return this.project !== null;
+    return this.calculated !== null;
   }
 
-  /** The scene as it stands, with all that was calculated. */
+  /** The scene as it stands, with all that was calculated and its report. */
   opened(): Project {
+    while (!this.reportStep());
     if (!this.project) throw new RangeError('Session: no scene is open');
     return this.project;
   }
+
+  /** The scene as it stands, perhaps still without its report. */
+  standing(): Calculated {
+    if (!this.calculated) throw new RangeError('Session: no scene is open');
+    return this.calculated;
+  }
+}
+
+interface ThicknessChange {
+  readonly buildUp: string;
+  readonly layer: number;
+  readonly thicknessMm: number;
+}
+
+/** Whether a map rests on the calculation alone. */
+export function isDeckMap(kind: MapKind): kind is DeckMapKind {
+  return (DECK_MAP_KINDS as readonly MapKind[]).includes(kind);
 }
 
 /** The scene with a patch, checked like a file; whatever says what it said before stays the very same object. */
@@ -267,20 +339,20 @@ function withoutLine({ line: _, ...issue }: Issue): Issue {
 }
 
 /** Thickness of a layer as the build-up has it now, and as it will be. */
-function thicknessEdit(project: Project, to: { buildUp: string; layer: number; thicknessMm: number }): SceneEdit {
-  const layer = project.scene.buildups.find(({ id }) => id === to.buildUp)?.layers[to.layer];
+function thicknessEdit({ scene, resolved }: Calculated, to: ThicknessChange): SceneEdit {
+  const layer = scene.buildups.find(({ id }) => id === to.buildUp)?.layers[to.layer];
   if (layer === undefined) throw new RangeError(`setThickness: no layer ${to.layer} in a build-up "${to.buildUp}"`);
   const given = typeof layer.thicknessMm === 'object' ? layer.thicknessMm.nominal : layer.thicknessMm;
-  const fromMm = given ?? mmFromMetres(layerThickness(layer, project.resolved.materialOf(layer.material)).thicknessM);
+  const fromMm = given ?? mmFromMetres(layerThickness(layer, resolved.materialOf(layer.material)).thicknessM);
   return { kind: 'thickness', buildUp: to.buildUp, layer: to.layer, fromMm, toMm: to.thicknessMm };
 }
 
-function withThickness(scene: SceneFile, buildUpId: string, index: number, thicknessMm: number): SceneFile['buildups'] {
-  if (!scene.buildups.some((buildUp) => buildUp.id === buildUpId && index in buildUp.layers)) {
-    throw new RangeError(`setThickness: no layer ${index} in a build-up "${buildUpId}"`);
+function withThickness(scene: SceneFile, { buildUp: id, layer: index, thicknessMm }: ThicknessChange): SceneFile['buildups'] {
+  if (!scene.buildups.some((buildUp) => buildUp.id === id && index in buildUp.layers)) {
+    throw new RangeError(`setThickness: no layer ${index} in a build-up "${id}"`);
   }
   return scene.buildups.map((buildUp) => {
-    if (buildUp.id !== buildUpId) return buildUp;
+    if (buildUp.id !== id) return buildUp;
     const layers = buildUp.layers.map((layer, i) => {
       if (i !== index) return layer;
       const range = typeof layer.thicknessMm === 'object' ? { ...layer.thicknessMm, nominal: thicknessMm } : thicknessMm;

@@ -56,7 +56,7 @@ function waterIn(water: Water, names: Names): Water {
 }
 
 /** A core log with the names of materials in the language of the project. */
-export function speakCoreLog(log: CoreLog, { scene, language }: Project): CoreLog {
+export function speakCoreLog(log: CoreLog, { scene, language }: Pick<Project, 'scene' | 'language'>): CoreLog {
   if (language === 'en') return log;
   const names = namesOf(scene, language);
   return { ...log, layers: log.layers.map((layer) => ({ ...layer, name: names.name(layer.name) })) };

@@ -55,6 +55,8 @@ export function refreshers(engine: Engine, view: ViewStore, store: SceneStore) {
   return { refreshMap, refreshLog, refreshPoses, refreshRise, refreshComparison, refreshSection: sectionRefresher(engine, view, store) };
 }
 
+export type Refresh = ReturnType<typeof refreshers>;
+
 function sectionRefresher(engine: Engine, view: ViewStore, store: SceneStore): () => Promise<void> {
   return newestOnly(
     async () => {

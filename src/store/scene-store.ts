@@ -4,16 +4,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { CatalogueView } from '../model/catalogue-view.ts';
 import type { DerivationAsk, Term } from '../model/derivation.ts';
 import type { DrawnKind, DrawnOptions } from '../model/drawn-file.ts';
-import type {
-  Engine,
-  ExportedFile,
-  ExportKind,
-  ExportLanguage,
-  HandoverOptions,
-  OpenAnswer,
-  SceneText,
-  Snapshot,
-} from '../model/engine.ts';
+import type { Engine, ExportedFile, ExportKind, ExportLanguage, HandoverOptions, MapAsk, SceneText, Snapshot } from '../model/engine.ts';
 import { type HistoryView, NO_HISTORY, type PartsEdit, type SceneEdit, type ScenePatch } from '../model/history.ts';
 import type { Issue } from '../model/issue.ts';
 import type { LightenAnswer, LightenOptions } from '../model/lighten.ts';
@@ -24,9 +15,11 @@ import type { SectionDrawing } from '../model/section-drawing.ts';
 import type { SourceUse } from '../model/source.ts';
 import type { FileAnswer, VariantAnswer } from '../model/variants.ts';
 import type { BlockedOutlet } from '../model/water-result.ts';
+import { answered, type Edited, editActions, latestOfEach } from './edit-queue.ts';
 import { createLightenings, type Lightening, type LightenWorker } from './lightening.ts';
-import { newestOnly, refreshers, worstBlocked } from './refreshers.ts';
+import { newestOnly, type Refresh, refreshers, worstBlocked } from './refreshers.ts';
 import type { SectionView } from './section-view.ts';
+import { reportsFollow, takeAnswers } from './take-answers.ts';
 import type { ViewStore } from './view-store.ts';
 
 export interface SceneState {
@@ -46,6 +39,11 @@ export interface SceneState {
   readonly notes: readonly string[];
   /** Why the last file did not open; the scene opened before stays. */
   readonly refused: { readonly fileName: string; readonly issues: readonly Issue[]; readonly ofEdit: boolean } | null;
+  /**
+   * What is still that of a state before while something is dragged: report, tables and stages of the snapshot, and with them the map
+   * where it rests on more than the calculation. Null where all is of one state. Whoever shows such a number says so.
+   */
+  readonly behind: 'tables' | 'tables and map' | null;
   /** The map chosen in the view store, once calculated. */
   readonly cellMap: CellMap | null;
   /** The column under the picked cell. */
@@ -124,6 +122,7 @@ const NOTHING_OPEN: SceneState = {
   warnings: [],
   notes: [],
   refused: null,
+  behind: null,
   ...NOTHING_ASKED,
   lightening: null,
 };
@@ -159,13 +158,14 @@ export function createSceneStore(engine: Engine, view: ViewStore, startLightener
         warnings: answer.warnings,
         notes,
         refused: null,
+        behind: null,
         ...NOTHING_ASKED,
       });
       await Promise.all([refresh.refreshMap(), refresh.refreshLog(), refresh.refreshPoses()]);
     },
     ...editActions(
       engine,
-      () => store.getState(),
+      () => ({ ...store.getState(), mapAsked: mapAsked(view) }),
       (...job) => edits.push(...job),
     ),
     dismissRefusal: () => set({ refused: null }),
@@ -179,69 +179,25 @@ export function createSceneStore(engine: Engine, view: ViewStore, startLightener
   }));
 
   const refresh = refreshers(engine, view, store);
-  const edits = latestOfEach<Edited | null>(async (edited) => {
-    if (edited === null) return;
-    const { answer, travelled, told } = edited;
-    if (!answer.ok && told) {
-      // What the scene was warned of before is no reason.
-      told(answer.issues.filter(({ level }) => level === 'error'));
-      return;
-    }
-    if (!answer.ok) {
-      store.setState({ refused: { fileName: store.getState().fileName, issues: answer.issues, ofEdit: true } });
-      return;
-    }
-    const { snapshot, warnings } = answer;
-    store.setState({ snapshot, history: snapshot.history, travelled, warnings });
-    told?.([]);
-    await Promise.all(Object.values(refresh).map((again) => again()));
-  });
+  const take = takeAnswers(view, store, refresh);
+  const edits = latestOfEach<Edited | null>(take.edited, reportsFollow(engine, store, take.finished));
   followView(view, store, refresh);
   followLanguage(engine, view, store, refresh);
   return store;
+}
+
+/** The map that the view shows, as it is asked for with an edit. */
+function mapAsked(view: ViewStore): MapAsk | null {
+  const { map, stage } = view.getState();
+  return map && { kind: map, stage };
 }
 
 function noLightener(): never {
   throw new RangeError('createSceneStore: nothing was given that lightens');
 }
 
-type EditActions = Pick<SceneActions, 'setThickness' | 'edit' | 'travel' | 'newGesture'>;
-type Queue = ReturnType<typeof latestOfEach<Edited | null>>['push'];
-
-/** What changes the scene: each waits for its turn. */
-function editActions(engine: Engine, get: () => SceneState, push: Queue): EditActions {
-  let gestures = 0;
-  return {
-    setThickness: (buildUp, layer, thicknessMm, gesture) =>
-      push(`${buildUp} ${layer} ${gesture}`, async () => ({
-        answer: await answered(engine.setThickness(buildUp, layer, thicknessMm, gesture)),
-        travelled: null,
-      })),
-    edit: (make, edit, gesture) => {
-      const kind = `parts ${gesture ?? `alone ${++gestures}`}`;
-      return new Promise((told) => {
-        const job = async () => {
-          const { snapshot } = get();
-          const answer = snapshot && (await answered(engine.edit(make(snapshot.scene), edit, gesture)));
-          if (answer === null) told([]);
-          return answer && { answer, travelled: null, told };
-        };
-        push(kind, job, () => told([]));
-      });
-    },
-    newGesture: () => ++gestures,
-    // Each press of undo is a step of its own, after the edits that still wait.
-    travel: (way) =>
-      push(`travel ${++gestures}`, async () => {
-        const edit = get().history[way];
-        const answer = edit && (await answered(engine.travel(way)));
-        return answer && { answer, travelled: { way, edit } };
-      }),
-  };
-}
-
 /** The engine speaks the language of the view; what is shown already is told again in it, not calculated anew. */
-function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refresh: ReturnType<typeof refreshers>): void {
+function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refresh: Refresh): void {
   const speak = newestOnly(
     () => engine.speak(view.getState().language),
     // Answers come in the order of the questions: these words are those of the snapshot that is there by now.
@@ -261,7 +217,7 @@ function followLanguage(engine: Engine, view: ViewStore, store: SceneStore, refr
 }
 
 /** Asks anew for what follows stage, map, picked cell, section and chosen vehicle. */
-function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<typeof refreshers>): void {
+function followView(view: ViewStore, store: SceneStore, refresh: Refresh): void {
   const { refreshMap, refreshLog, refreshPoses, refreshRise, refreshComparison, refreshSection } = refresh;
   view.subscribe((now, before) => {
     if (now.cell !== before.cell || now.stage !== before.stage) store.setState({ travelled: null });
@@ -279,59 +235,6 @@ function followView(view: ViewStore, store: SceneStore, refresh: ReturnType<type
     if (now.run !== before.run || now.stage !== before.stage) void refreshPoses();
     if (now.cell !== before.cell || now.stage !== before.stage) void refreshLog();
   });
-}
-
-interface Edited {
-  readonly answer: OpenAnswer;
-  readonly travelled: Travelled | null;
-  /** Takes the errors to where the edit was made, instead of a sheet over the page. */
-  readonly told?: (errors: readonly Issue[]) => void;
-}
-
-/** A fault of the program itself is told like any other, so that nothing waits for ever. */
-async function answered<Answer extends OpenAnswer | null>(work: Promise<Answer>): Promise<Answer | OpenAnswer> {
-  try {
-    return await work;
-  } catch (error) {
-    const got = error instanceof Error ? error.message : String(error);
-    const mend = 'This is a fault of Loamdeck, not of the file. Save the file, reload the page, and report what you did.';
-    return { ok: false, issues: [{ code: 'PROGRAM_FAULT', level: 'error', path: '', got, expected: 'a finished calculation', mend }] };
-  }
-}
-
-/**
- * Runs one job at a time and, of those that come meanwhile, only the latest of each kind: a dragged slider never queues
- * up, and an edit of one layer never swallows that of another.
- */
-function latestOfEach<T>(done: (answer: T) => Promise<void>): {
-  /** `dropped` is called for a job that never runs. */
-  push(kind: string, job: () => Promise<T>, dropped?: () => void): void;
-  drop(): void;
-} {
-  let running = false;
-  const waiting = new Map<string, { readonly job: () => Promise<T>; readonly dropped?: (() => void) | undefined }>();
-  async function run(): Promise<void> {
-    running = true;
-    try {
-      for (let next = waiting.entries().next().value; next; next = waiting.entries().next().value) {
-        waiting.delete(next[0]);
-        await done(await next[1].job());
-      }
-    } finally {
-      running = false;
-    }
-  }
-  return {
-    push(kind, job, dropped) {
-      waiting.get(kind)?.dropped?.();
-      waiting.set(kind, { job, dropped });
-      if (!running) void run();
-    },
-    drop() {
-      for (const { dropped } of waiting.values()) dropped?.();
-      waiting.clear();
-    },
-  };
 }
 
 type HandedThrough = Pick<

@@ -12,7 +12,7 @@ const TWO = sceneOf({
 });
 
 it('lists zones, thicknesses and what can be set', () => {
-  const [makeUp, soil] = buildUpViews(read(TWO));
+  const [makeUp, soil] = buildUpViews(read(TWO), 'en');
   expect([makeUp.id, makeUp.zones, soil.zones]).toEqual(['make-up', ['A'], ['B']]);
   expect(makeUp.layers.map((l) => [l.materialId, l.thicknessMm, l.rangeMm, l.adjustable])).toEqual([
     ['sheet', 10, null, false],
@@ -23,7 +23,7 @@ it('lists zones, thicknesses and what can be set', () => {
 });
 
 it('says on how much deck and on which bays they lie', () => {
-  const [makeUp, soil, sound] = buildUpViews(read(TWO));
+  const [makeUp, soil, sound] = buildUpViews(read(TWO), 'en');
   // A is 2 m × 3 m within A1; B 2 m × 3 m, one metre of it in each bay; SOUND is in no zone.
   expect([makeUp.areaM2, makeUp.bays]).toEqual([expect.closeTo(6, 9), ['A1']]);
   expect([soil.areaM2, soil.bays]).toEqual([expect.closeTo(6, 9), ['A1', 'A2']]);
@@ -31,7 +31,7 @@ it('says on how much deck and on which bays they lie', () => {
 });
 
 it('weighs them with the make-up layer at its nominal thickness, whatever the zones make of it', () => {
-  const [makeUp, , sound] = buildUpViews(read(TWO));
+  const [makeUp, , sound] = buildUpViews(read(TWO), 'en');
   // Light fill 300 kg/m³ saturated: 0.2 m · 300 · 9.81/1000 = 0.5886; sheet 2 kg/m² = 0.01962; soil 0.1 m · 1500 = 1.4715.
   expect(makeUp.layers[1].load.saturatedKNm2).toBeCloseTo(0.5886, 9);
   expect(makeUp.sum).toMatchObject({ depthMm: expect.closeTo(310, 9), saturatedKNm2: expect.closeTo(0.5886 + 0.01962 + 1.4715, 9) });

@@ -129,7 +129,7 @@ describe('editing a thickness', () => {
     look.showMap('load');
     await hand.named('map')[0].answer(map('load'));
     act.setThickness('lawn', 2, 250, 1);
-    expect(hand.named('setThickness')[0].args).toEqual(['lawn', 2, 250, 1]);
+    expect(hand.named('setThickness')[0].args).toEqual(['lawn', 2, 250, { gesture: 1, map: { kind: 'load', stage: null } }]);
     await hand.named('setThickness')[0].answer(opened('A with 250', [ISSUE]));
     expect([name(), now().warnings]).toEqual(['A with 250', [ISSUE]]);
     expect(hand.named('map')).toHaveLength(2);
@@ -162,10 +162,10 @@ describe('editing a thickness', () => {
     act.setThickness('lawn', 2, 33, 1);
     act.setThickness('lawn', 4, 222, 1);
     for (let k = 0; k < 3; k++) await hand.named('setThickness')[k].answer(opened(`edit ${k}`));
-    expect(hand.named('setThickness').map((call) => call.args.slice(1))).toEqual([
-      [2, 11, 1],
-      [2, 33, 1],
-      [4, 222, 1],
+    expect(hand.named('setThickness').map((call) => call.args.slice(1, 3))).toEqual([
+      [2, 11],
+      [2, 33],
+      [4, 222],
     ]);
   });
 

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { kept } from '../../src/edit/variants.ts';
-import type { OpenAnswer, Snapshot } from '../../src/model/engine.ts';
+import type { EditAnswer, Snapshot } from '../../src/model/engine.ts';
 import { MAP_KINDS } from '../../src/model/maps.ts';
 import type { Picture, SolidMesh } from '../../src/model/picture.ts';
 import { createEngine } from '../../src/worker/engine.ts';
@@ -15,8 +15,9 @@ async function opened() {
   return { engine, snapshot: snapshotOf(await engine.open(TERRACE)) };
 }
 
-function snapshotOf(answer: OpenAnswer): Snapshot {
+function snapshotOf(answer: EditAnswer): Snapshot {
   if (!answer.ok) throw new Error(answer.issues.map((issue) => issue.got).join());
+  if (!('snapshot' in answer)) throw new Error('only a preview');
   return answer.snapshot;
 }
 
@@ -293,5 +294,64 @@ describe('comparing with another file', () => {
       ok: false,
       issues: [{ code: 'FILE_EMPTY', got: 'eine leere Datei (0 Byte)' }],
     });
+  });
+});
+
+describe('a thickness dragged within a gesture', () => {
+  const CELL = 4 * 36 + 2;
+  const within = { gesture: 1, map: { kind: 'depth', stage: null } } as const;
+  const dragged = async (thicknessMm: number, opening = opened()) => {
+    const { engine, snapshot } = await opening;
+    const answer = await engine.setThickness('bed', 5, thicknessMm, within);
+    if (!('preview' in answer)) throw new Error('no preview');
+    return { engine, snapshot, preview: answer.preview };
+  };
+  /** What is read of a map of the opened scene is a copy of its own. */
+  const depthMm = async (engine: ReturnType<typeof createEngine>) => (await engine.map('depth', null)).values[CELL];
+
+  it('brings its map and picture at once, and the report when it is asked for', async () => {
+    const opening = opened();
+    const before = await depthMm((await opening).engine);
+    const { engine, snapshot, preview } = await dragged(450, opening);
+    // From 350 to 450 mm.
+    expect(preview.map!.values[CELL] - before).toBeCloseTo(100, 3);
+    expect(preview.buildUps[1].layers[5].thicknessMm).toBeCloseTo(450, 9);
+    const spoken = (await engine.finish(true))!;
+    const zone = (report: typeof spoken.report) => report.zones.find(({ id }) => id === 'bed')!;
+    expect(zone(spoken.report).depthMm.mean - zone(snapshot.report).depthMm.mean).toBeCloseTo(100, 9);
+  });
+
+  it('does not finish the report of a state that is gone', async () => {
+    const { engine, snapshot } = await dragged(450);
+    const late = engine.finish(true);
+    await engine.setThickness('bed', 5, 400, within);
+    expect(await late).toBeNull();
+    const { report } = (await engine.finish(true))!;
+    const bed = (zones: typeof report.zones) => zones.find(({ id }) => id === 'bed')!.depthMm.mean;
+    // From 350 to 400 mm.
+    expect(bed(report.zones) - bed(snapshot.report.zones)).toBeCloseTo(50, 9);
+  });
+
+  it('goes on with the report where what came meanwhile was refused', async () => {
+    const { engine } = await dragged(450);
+    const late = engine.finish(true);
+    expect(await engine.setThickness('bed', 5, -1, within)).toMatchObject({ ok: false });
+    expect(await late).not.toBeNull();
+  });
+
+  it('has the whole answer where the scene gets other parts, or there is no gesture', async () => {
+    const { engine, preview } = await dragged(450);
+    const { zones } = preview.scene;
+    const renamed = zones.map((zone, z) => (z === 0 ? { ...zone, name: `${zone.name} again` } : zone));
+    const edit = { kind: 'parts', act: 'change', part: 'zone', names: [] } as const;
+    expect(snapshotOf(await engine.edit({ zones: renamed }, edit, within)).report.format).toBe('loamdeck-report');
+    expect(snapshotOf(await engine.setThickness('bed', 5, 400)).report.format).toBe('loamdeck-report');
+  });
+
+  it('makes the report by itself for whoever asks for what rests on it', async () => {
+    const { engine } = await dragged(450);
+    const { bytes } = await engine.exportFile('report json', 'en');
+    const report = JSON.parse(new TextDecoder().decode(bytes));
+    expect(report).toEqual(JSON.parse(JSON.stringify((await engine.finish(true))!.report)));
   });
 });
