@@ -3,7 +3,7 @@
 import { useEffect } from 'react';
 import type { PointM } from '../../model/scene-file.ts';
 import type { Surface } from '../../store/plan-draw.ts';
-import { keptUnderlay } from './kept-underlay.ts';
+import { keptUnder } from './kept-underlay.ts';
 import { usePlan, usePlanStore } from './plan-context.ts';
 import { useSceneFile } from './use-drawn-lists.ts';
 
@@ -39,7 +39,7 @@ function useFoundAgain(): void {
   useEffect(() => {
     let isWanted = plan.getState().underlay === null;
     if (isWanted)
-      void keptUnderlay(name).then((kept) => {
+      void keptUnder('pictures', name).then((kept) => {
         if (isWanted && kept !== null && plan.getState().underlay === null) plan.getState().setUnderlay(kept);
       });
     return () => {

@@ -6,9 +6,11 @@ import type { PointM } from '../../model/scene-file.ts';
 import type { Surface } from '../../store/plan-draw.ts';
 import { underlayPath } from '../facts/underlay-paths.ts';
 import { useView } from '../use-stores.ts';
+import { useKeptLines } from './use-kept-lines.ts';
 
 export function PlanUnderlayLines({ surface, originM }: { readonly surface: Surface; readonly originM: PointM }) {
   const lines = useView((state) => state.underlayLines);
+  useKeptLines();
   if (lines === null || !lines.shown) return null;
   const { at, layers, off, opacity } = lines;
   const { scalePx, panPx } = surface;

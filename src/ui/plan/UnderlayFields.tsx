@@ -3,7 +3,7 @@
 import { type ChangeEvent, useEffect, useRef, useState } from 'react';
 import { boxOf } from '../facts/place.ts';
 import { t } from '../text/text.ts';
-import { keepUnderlay } from './kept-underlay.ts';
+import { keepUnder } from './kept-underlay.ts';
 import { usePlan } from './plan-context.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { useSceneFile } from './use-drawn-lists.ts';
@@ -43,7 +43,10 @@ export function UnderlayFields() {
   const name = scene?.name ?? '';
   useEffect(() => {
     if (underlay === null) return;
-    const later = setTimeout(() => void keepUnderlay(name, underlay).then((isKept) => setSays(isKept ? '' : t.draw.underlay.notKept)), 400);
+    const later = setTimeout(
+      () => void keepUnder('pictures', name, underlay).then((isKept) => setSays(isKept ? '' : t.draw.underlay.notKept)),
+      400,
+    );
     return () => clearTimeout(later);
   }, [name, underlay]);
   if (scene === null) return null;
@@ -61,7 +64,7 @@ export function UnderlayFields() {
     const place = { a: metresPerPx, b: 0, dx: min[0], dy: min[1] + size.heightPx * metresPerPx };
     setUnderlay({ name: file.name, url: await dataOf(file), ...size, place, opacity: OPACITY, shown: true });
   };
-  const remove = () => void keepUnderlay(name, null).then(() => setUnderlay(null));
+  const remove = () => void keepUnder('pictures', name, null).then(() => setUnderlay(null));
   const words = t.draw.underlay;
   return (
     <section className="pe-underlay-fields">

@@ -2,6 +2,8 @@
 
 import { t } from '../text/text.ts';
 import { useStores, useView } from '../use-stores.ts';
+import { keepUnder } from './kept-underlay.ts';
+import { useSceneFile } from './use-drawn-lists.ts';
 
 /** More layers than this are folded away. */
 const FEW_LAYERS = 8;
@@ -9,6 +11,7 @@ const FEW_LAYERS = 8;
 export function UnderlayLinesFields() {
   const lines = useView((state) => state.underlayLines);
   const { view } = useStores();
+  const scene = useSceneFile()?.name ?? '';
   if (lines === null) return null;
   const { name, layers, off, opacity, shown } = lines;
   const put = (change: Partial<typeof lines>) => view.getState().setUnderlayLines({ ...lines, ...change });
@@ -16,6 +19,10 @@ export function UnderlayLinesFields() {
     const next = new Set(off);
     if (!next.delete(layer)) next.add(layer);
     put({ off: next });
+  };
+  const remove = () => {
+    view.getState().setUnderlayLines(null);
+    void keepUnder('lines', scene, null);
   };
   const words = t.draw.underlay;
   return (
@@ -54,7 +61,7 @@ export function UnderlayLinesFields() {
         </ul>
       </details>
       <div className="pe-actions">
-        <button type="button" className="button" onClick={() => view.getState().setUnderlayLines(null)}>
+        <button type="button" className="button" onClick={remove}>
           {words.linesRemove}
         </button>
       </div>

@@ -300,7 +300,8 @@ export const draw: Texts['draw'] = {
     same: 'Beide Punkte sind gleich. Den zweiten woanders setzen.',
     lines: (name) => `Linien aus ${name} unter dem Plan`,
     linesHow:
-      'Zum Nachzeichnen: Ihre Ecken und Kanten werden gefangen. Sie sind kein Teil der Szenendatei und verschwinden mit dem Öffnen einer anderen Szene.',
+      'Zum Nachzeichnen: Ihre Ecken und Kanten werden gefangen. Sie bleiben auf diesem Gerät, bei der Szene dieses Namens, und sind kein Teil der Szenendatei.',
+    linesNotKept: 'Die Linien bleiben nur, bis diese Seite geschlossen wird: Dieser Browser bewahrt nichts auf.',
     linesShown: 'Linien zeigen',
     linesOpacity: 'Wie kräftig die Linien sind',
     linesLayers: (count) => many(count, 'Ebene', 'Ebenen'),

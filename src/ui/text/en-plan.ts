@@ -302,7 +302,9 @@ export const draw = {
     notKept: 'The picture is only kept until this page is closed: this browser keeps nothing.',
     same: 'Both points are the same. Set the second one elsewhere.',
     lines: (name: string) => `Lines of ${name} under the plan`,
-    linesHow: 'To draw over: their corners and edges are caught. They are not part of the scene file and go when another scene is opened.',
+    linesHow:
+      'To draw over: their corners and edges are caught. They stay on this device, with the scene of this name, and are not part of the scene file.',
+    linesNotKept: 'The lines are only kept until this page is closed: this browser keeps nothing.',
     linesShown: 'Show the lines',
     linesOpacity: 'How strong the lines are',
     linesLayers: (count: number) => many(count, 'layer', 'layers'),
