@@ -30,6 +30,7 @@ export const IMPORT_ISSUE_CODES = {
   RING_CROSSES_ITSELF: 'edges of one outline cross or touch',
   NO_SLAB: 'a building model without a slab that can be laid out',
   MODEL_SHAPE: 'slabs with a body that cannot be laid out',
+  MODEL_OPENINGS: 'openings with a body that cannot be laid out',
   MODEL_SLABS_LEFT: 'more slabs than are looked at',
   MODEL_DAMAGED: 'lines of a building model out of form',
   ANSWER_UNKNOWN: 'an answer that is not among the choices',

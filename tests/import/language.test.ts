@@ -36,6 +36,8 @@ const SAMPLE: Values = {
   ...{ longitude: 13.25, lowCount: 1009, lowFrom: 7.25, lowTo: 8.25, mark: ',', most: 1013, mostM: 9.25, name: 'N', number: '1.234' },
   ...{ of: 1019, open: 1021, problem: 'P', rings: 1031, role: 'R', roles: 'S', root: 'T', row: 1033, said: 'ft', sample: 'U' },
   ...{ separator: ';', sizeMB: 1039, slabs: 1049, small: '1.234', surface: 'V', to: 10.25, toM: 11.25, toleranceMm: 1051, unit: 'mm' },
+  ...{ areas: 577, below: 587, eastM: 17.25, levelM: 18.25, mostDeg: 19.5, northM: 20.25, offered: 593, recesses: 599, schema: 'IFC4X3' },
+  ...{ storey: 'W', through: 601, turnDeg: 21.25, way: 'faces' },
   ...{ wanted: 'lines', what: 'pdf', width: 12.25, widthM: 13.75, x: 14.25, y: 15.25 },
 };
 const PARTS = { questions: QUESTIONS_EN, choices: CHOICES_EN, mends: MENDS_EN, issues: ISSUES_EN } as const;

@@ -97,6 +97,8 @@ function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gathe
   if (slabs.length > 1) gather.mend('SLABS_UNITED', { count: slabs.length, areas }, OUTLINE_LAYER);
   const [through, recesses, below] = [sum(({ cut }) => cut.through), sum(({ cut }) => cut.recesses), sum(({ cut }) => cut.below)];
   if (through + recesses + below > 0) gather.mend('SLAB_OPENINGS', { through, recesses, below }, OUTLINE_LAYER);
+  const lost = sum((slab) => slab.lost);
+  if (lost > 0) gather.warning('MODEL_OPENINGS', { count: lost, name });
   if (chords > 0) gather.mend('CURVES_TO_CHORDS', { count: chords, errorMm: 1000 * chord * metres }, OUTLINE_LAYER);
 }
 

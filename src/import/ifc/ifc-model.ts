@@ -157,9 +157,14 @@ export function tripleOf(value: StepValue | undefined): Xyz {
   return [numberOf(x), numberOf(y), numberOf(z)];
 }
 
+/** The entity itself, if it is of that type. */
+export function ofType(entity: Entity, type: string): Entity {
+  if (entity.type !== type) throw new Unreadable(entity.type);
+  return entity;
+}
+
 export function pointOf(entity: Entity): Xyz {
-  if (entity.type !== 'IFCCARTESIANPOINT') throw new Unreadable(entity.type);
-  return tripleOf(entity.values[0]);
+  return tripleOf(ofType(entity, 'IFCCARTESIANPOINT').values[0]);
 }
 
 /** Goes one level deeper; a model that refers to itself ends here. */

@@ -2,7 +2,7 @@
 
 import type { Gathering } from '../gathering.ts';
 import { partOf, type Steps } from '../steps.ts';
-import { type Entity, readOr, textOf, tryOr, wordOf } from './ifc-model.ts';
+import { type Entity, readOr, textOf, tryOr, Unsupported, wordOf } from './ifc-model.ts';
 import { type Cut, cutOpenings, type Opening, sizeOfTops } from './ifc-openings.ts';
 import { type Relations, relationsOf, type Storey } from './ifc-relations.ts';
 import { type Body, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
@@ -25,6 +25,8 @@ export interface Slab {
   readonly cut: Cut;
   /** Of its top without openings, in the file's unit. */
   readonly area: number;
+  /** Openings that cannot be read. */
+  readonly lost: number;
 }
 
 export interface SlabsRead {
@@ -62,7 +64,7 @@ export function* readSlabs(options: SlabOptions): Steps<SlabsRead> {
     if (own.length === 0) continue;
     const slab = tryOr(() => slabOf(product, own, { options, relations }));
     if (slab === 'damaged') damaged.push(product);
-    else if (slab === 'unsupported') (hasSoundOpenings([product, ...own], { options, relations }) ? hard : damaged).push(product);
+    else if (slab === 'unsupported') hard.push(product);
     else found.push(slab);
     if (i % STEP === 0) yield 0.05 + (0.7 * i) / ids.length;
   }
@@ -94,10 +96,13 @@ export function nameOf({ id, values }: Entity, gather: Gathering): string {
 
 function slabOf(product: Entity, own: readonly Entity[], among: Among): Slab {
   const body = joined(own.map((part) => bodyOf(part, among.options)));
-  return slabWith(product, body, cutOpenings(body, openingsOf([product, ...own], among), among.options), among);
+  const { openings, lost } = openingsOf([product, ...own], among);
+  if (openings.includes('unsupported')) throw new Unsupported('an opening');
+  const read = openings.filter((opening) => opening !== 'unsupported');
+  return { ...slabWith(product, body, cutOpenings(body, read, among.options), among), lost };
 }
 
-function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }: Among): Slab {
+function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }: Among): Omit<Slab, 'lost'> {
   const { gather, chord } = options;
   const { name: storey, id: storeyId } = relations.storeyOf(product.id);
   const given = wordOf(product.values[8]);
@@ -112,21 +117,24 @@ function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }:
   };
 }
 
-function openingsOf(products: readonly Entity[], { options, relations }: Among): readonly Opening[] {
-  const seen = new Set(products.map(({ id }) => id));
-  return [...seen].flatMap((id) =>
-    (relations.voids.get(id) ?? []).map(({ opening }): Opening => {
-      const entity = options.model.entity(opening);
-      return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS' };
-    }),
-  );
+interface Openings {
+  readonly openings: readonly (Opening | 'unsupported')[];
+  readonly relations: readonly number[];
+  /** Openings that cannot be read. */
+  readonly lost: number;
 }
 
-/** Whether none of its openings is damaged. */
-function hasSoundOpenings(products: readonly Entity[], among: Among): boolean {
-  const { model } = among.options;
-  const openings = products.flatMap(({ id }) => among.relations.voids.get(id) ?? []);
-  return openings.every(({ opening }) => tryOr(() => bodyOf(model.entity(opening), among.options)) !== 'damaged');
+function openingsOf(products: readonly Entity[], { options, relations }: Among): Openings {
+  const all = [...new Set(products)].flatMap(({ id }) => relations.voids.get(id) ?? []);
+  const read = all.map(({ opening, relation }) => {
+    const made = tryOr((): Opening => {
+      const entity = options.model.entity(opening);
+      return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS' };
+    });
+    return { made, relation };
+  });
+  const sound = read.flatMap(({ made, relation }) => (made === 'damaged' ? [] : [{ made, relation }]));
+  return { openings: sound.map(({ made }) => made), relations: sound.map(({ relation }) => relation), lost: all.length - sound.length };
 }
 
 /** Slabs that are cut by other bodies, bent or swept: made into surfaces by a library, with their openings. */
@@ -134,7 +142,8 @@ function* meshedSlabs(products: readonly Entity[], among: Among): Steps<readonly
   const { mesher, model, root, metres, same } = among.options;
   if (mesher === null || products.length === 0) return [];
   yield 0.1;
-  const cutting = products.map(({ id }) => ({ id, relations: (among.relations.voids.get(id) ?? []).map(({ relation }) => relation) }));
+  const cut = products.map((product) => openingsOf([product], among));
+  const cutting = products.map(({ id }, i) => ({ id, relations: cut[i].relations }));
   const surfaces = surfacesOf(mesher, model, cutting);
   yield 0.8;
   return products.flatMap((product, i): readonly Slab[] => {
@@ -142,8 +151,8 @@ function* meshedSlabs(products: readonly Entity[], among: Among): Steps<readonly
     if (numbers === null) return [];
     const slab = readOr(() => {
       const body = facedBody(facesOfTriangles(numbers, root, metres), same, 'mesh');
-      const through = (among.relations.voids.get(product.id) ?? []).length;
-      return slabWith(product, body, { tops: body.tops, through, recesses: 0, below: 0, chords: 0 }, among);
+      const { relations, lost } = cut[i];
+      return { ...slabWith(product, body, { tops: body.tops, through: relations.length, recesses: 0, below: 0, chords: 0 }, among), lost };
     }, null);
     return slab === null ? [] : [slab];
   });

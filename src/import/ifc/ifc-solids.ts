@@ -10,6 +10,7 @@ import {
   lengthOf,
   listOf,
   numberOf,
+  ofType,
   pointOf,
   readOr,
   textOf,
@@ -82,7 +83,7 @@ export function hasBody(product: Entity, model: IfcModel): boolean {
 function shapeItems(product: Entity, model: IfcModel): readonly Entity[] {
   const shape = model.maybe(product.values[6]);
   if (shape === null) return [];
-  const all = model.toAll(shape.values[2]);
+  const all = model.toAll(ofType(shape, 'IFCPRODUCTDEFINITIONSHAPE').values[2]).map((one) => ofType(one, 'IFCSHAPEREPRESENTATION'));
   const body = all.filter(({ values }) => textOf(values[1]).toLowerCase() === 'body');
   const solid = all.filter(({ values }) => /solid|brep|clipping|csg|surfacemodel|tessellation|mapped/i.test(textOf(values[2])));
   return (body.length > 0 ? body : solid).flatMap(({ values }) => model.toAll(values[3]));
@@ -99,9 +100,9 @@ function partsOf(item: Entity, frame: Frame, { options, depth }: Inside): readon
   const next: Inside = { options, depth: deeper(depth) };
   if (type === 'IFCEXTRUDEDAREASOLID') return [extruded(item, frame, options)];
   if (type === 'IFCMAPPEDITEM') {
-    const source = model.to(values[0]);
+    const source = ofType(model.to(values[0]), 'IFCREPRESENTATIONMAP');
     const inner = within(operated(model, model.to(values[1])), placed(model, model.maybe(source.values[0])));
-    const items = model.toAll(model.to(source.values[1]).values[3]);
+    const items = model.toAll(ofType(model.to(source.values[1]), 'IFCSHAPEREPRESENTATION').values[3]);
     return items.flatMap((one) => partsOf(one, within(frame, inner), next));
   }
   if (/^IFCBOOLEAN(CLIPPING)?RESULT$/.test(type)) {

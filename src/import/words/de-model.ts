@@ -74,6 +74,12 @@ export const MODEL_ISSUES_DE: ModelIssues = {
       'extrudierte Profile, Flächen oder mit Ebenen verschnittene Körper',
       'Sie stehen nicht zur Wahl. Ist die Decke darunter, sie noch einmal exportieren oder ihren Umriss als DXF.',
     ),
+  MODEL_OPENINGS: (v) =>
+    says(
+      `${someDe(v.count, 'Öffnung', 'Öffnungen')} von „${v.name}“ ohne lesbaren Körper`,
+      'extrudierte Profile, Flächen oder mit Ebenen verschnittene Körper',
+      'Die Decke ist gelesen, als wären sie geschlossen: im Plan einzeichnen oder das Modell noch einmal exportieren.',
+    ),
   MODEL_SLABS_LEFT: (v) =>
     says(
       `${someDe(v.count, 'Deckenplatte', 'Deckenplatten')} mehr, als betrachtet werden`,

@@ -88,6 +88,12 @@ export const MODEL_ISSUES_EN = {
       'swept profiles, faces, or bodies cut by planes',
       'They are not offered. If the deck is among them, export it again, or its outline as DXF.',
     ),
+  MODEL_OPENINGS: (v: { readonly count: number; readonly name: string }) =>
+    says(
+      `${someEn(v.count, 'opening', 'openings')} of "${v.name}" with a body that cannot be laid out`,
+      'swept profiles, faces, or bodies cut by planes',
+      'The deck is read as if they were closed: draw them in the plan, or export the model again.',
+    ),
   MODEL_SLABS_LEFT: (v: { readonly count: number; readonly most: number }) =>
     says(
       `${someEn(v.count, 'slab', 'slabs')} more than are looked at`,

@@ -294,6 +294,12 @@ describe('what cannot be read', () => {
     expect(told(TURNED_SLAB.replace('#16=', '#999='))).toContain('error NO_SLAB');
   });
 
+  it('an opening without a body is told, and the slab is read without it', () => {
+    const result = readText(TURNED_SLAB.replace('#33=', '#999='));
+    expect(result.issues.map(({ code, level }) => `${level} ${code}`)).toEqual(['warning MODEL_OPENINGS']);
+    expect(outlineOf(result).holes).toBeUndefined();
+  });
+
   it('lines out of form are counted, and all else is read', () => {
     const result = readText(TURNED_SLAB.replace('#110=', '110?=').replace('#120=', 'garbage;\n#120='));
     expect(result.issues.map(({ code, level }) => `${level} ${code}`)).toEqual(['warning MODEL_DAMAGED']);
