@@ -7,12 +7,13 @@ import { bay, ON_SOUND, rect, sceneOf } from '../helpers/scene-builder.ts';
 
 const permitting = (permanentKNm2: number) => sceneOf({ ...ON_SOUND, deck: { bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2 })] } });
 const FILES: Record<string, unknown> = { good: permitting(12), less: permitting(11), over: permitting(1), broken: {} };
-const call = (...args: string[]) => run(args, (file) => new TextEncoder().encode(JSON.stringify(FILES[file])), undefined, { solver: SOLVER });
+const call = (...args: string[]) =>
+  run(args, (file) => new TextEncoder().encode(JSON.stringify(FILES[file])), undefined, { solver: SOLVER });
 
 describe('diff', () => {
   it('names the change; the exit code is that of check on the second scene', () => {
     const { out, code } = call('diff', 'good', 'less');
-    expect(out).toContain('Load plan\n  bay A1: permanentKNm2 12 kN/m² → 11 kN/m²\n');
+    expect(out).toContain('Load plan\n  bay A1: permanentKNm2 before 12 kN/m²; now 11 kN/m²\n');
     expect(code).toBe(0);
     expect(call('diff', 'good', 'over').code).toBe(1);
     expect(call('diff', 'over', 'good').code).toBe(0);

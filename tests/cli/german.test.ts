@@ -88,7 +88,7 @@ describe.each(['terrace', 'courtyard', 'problem-deck'])('check of %s', (file) =>
 describe('diff in German', () => {
   it('names groups and results, with decimal commas', () => {
     const { out, code } = call('diff', 'heavy', 'hopeless', '--language', 'de');
-    expect(out).toContain('Lastenplan\n  Feld A1: permanentKNm2 4 kN/m² → 0,5 kN/m²\n');
+    expect(out).toContain('Lastenplan\n  Feld A1: permanentKNm2 bisher 4 kN/m²; jetzt 0,5 kN/m²\n');
     // 4.787 kN/m² on 4 is 119.7 %, on 0.5 it is 957.5 % (4.78728 / 0.5 = 9.57456).
     expect(out).toContain('Feld A1: fertige Anlage 119,7 % → 957,5 %');
     expect(code).toBe(1);

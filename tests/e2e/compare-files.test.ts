@@ -1,11 +1,8 @@
 /** Two scene files in the real browser: dropped at once they are compared; a scheme becomes a variant, another load plan a list. */
 
 import { readFileSync } from 'node:fs';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { expect, it } from 'vitest';
+import { sharedPage } from './shared-page.ts';
 
 const TEXT = readFileSync(new URL('../../scenes/terrace.scene.json', import.meta.url), 'utf8');
 const terrace = JSON.parse(TEXT);
@@ -16,17 +13,7 @@ const thicker = {
 const [first, ...others] = terrace.deck.bays;
 const replanned = { ...terrace, deck: { ...terrace.deck, bays: [{ ...first, permanentKNm2: first.permanentKNm2 - 1 }, ...others] } };
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=terrace');
 
 const drop = (files: readonly (readonly [name: string, text: string])[]) =>
   opened.page.evaluate((all) => {
@@ -61,7 +48,7 @@ it('a file with another load plan, picked on the page of variants, is told chang
   await told.waitFor();
   expect(await told.getByRole('heading', { level: 3 }).allTextContents()).toEqual(['Load plan']);
   expect(await told.getByRole('listitem').allTextContents()).toEqual([
-    `bay ${first.id}: permanentKNm2 ${first.permanentKNm2} kN/m² → ${first.permanentKNm2 - 1} kN/m²`,
+    `bay ${first.id}: permanentKNm2 before ${first.permanentKNm2} kN/m²; now ${first.permanentKNm2 - 1} kN/m²`,
   ]);
   await opened.screenshot('compare-files-list');
 });

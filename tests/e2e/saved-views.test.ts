@@ -36,6 +36,16 @@ const untilRows = (names: readonly string[]) =>
   );
 
 describe('saved views', () => {
+  it('have a button beside the model, which opens and closes them', async () => {
+    const tool = page.locator('.view-tools').getByRole('button', { name: 'Views', exact: true });
+    const editor = () => page.evaluate(() => window.__loamdeck.view().editor);
+    await tool.click();
+    expect(await editor()).toBeNull();
+    await tool.click();
+    expect(await editor()).toBe('views');
+    await page.locator('.views-table').waitFor();
+  });
+
   it('are kept as seen: eye, stage and explode, in coordinates of the file', async () => {
     expect(await rows()).toEqual(['1 From the garden']);
     await page.evaluate(() => {

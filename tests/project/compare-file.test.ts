@@ -27,7 +27,7 @@ describe('compareFile', () => {
     const { scheme, groups } = compareFile(STANDS, OTHER_PLAN, 'en');
     expect(scheme).toBeNull();
     expect(groups[0]).toMatchObject({ title: 'Load plan' });
-    expect(groups[0]?.lines).toContain('bay A1: permanentKNm2 12 kN/m² → 9 kN/m²');
+    expect(groups[0]?.lines).toContain('bay A1: permanentKNm2 before 12 kN/m²; now 9 kN/m²');
     expect(compareFile(STANDS, OTHER_PLAN, 'de').groups[0]?.lines[0]).toMatch(/^Feld A1/);
   });
 

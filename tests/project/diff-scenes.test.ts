@@ -118,7 +118,7 @@ describe('diffScenes', () => {
       scene,
       edited(scene, [{ does: (one) => (named(one.stages, 'S1').floodTestMm = 80), gives: ['', '', '', ''] }]),
     );
-    expect(changeLine(flooded, text)).toBe(`stage S1 (${name}): floodTestMm 100 mm → 80 mm`);
+    expect(changeLine(flooded, text)).toBe(`stage S1 (${name}): floodTestMm before 100 mm; now 80 mm`);
     const [gone] = diffScenes(scene, { ...scene, stages: (scene.stages ?? []).filter(({ id }) => id !== 'S1') });
     expect(changeLine(gone, text)).toBe(`stage S1 (${name}) is gone`);
     // A new name is told by itself.
@@ -126,7 +126,7 @@ describe('diffScenes', () => {
       scene,
       edited(scene, [{ does: (one) => (named(one.stages, 'S1').name = 'Else'), gives: ['', '', '', ''] }]),
     );
-    expect(changeLine(called, text)).toBe(`stage S1: name ${name} → Else`);
+    expect(changeLine(called, text)).toBe(`stage S1: name before ${name}; now Else`);
   });
 
   it('gives the area an outline gains and loses', () => {

@@ -48,10 +48,13 @@ export function NewScene({ onClose }: { readonly onClose: () => void }) {
             className="text-field"
             autoComplete="off"
             value={name}
-            placeholder={t.newScene.unnamed}
+            aria-describedby={`${id}-unnamed`}
             onChange={(event) => setName(event.target.value)}
           />
         </label>
+        <p id={`${id}-unnamed`} className="small">
+          {t.newScene.withoutName(t.newScene.unnamed)}
+        </p>
         <div className="new-scene-sides">
           {[t.newScene.length, t.newScene.width].map((label, side) => (
             <label key={label} className="file-name">

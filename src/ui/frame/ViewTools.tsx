@@ -44,6 +44,7 @@ export function ViewTools({ flat, explode }: Props) {
               </button>
             ))}
           </div>
+          <SavedViewsTool />
           <div className="tool-group sheet">
             <button type="button" className="tool-button" aria-pressed={cut} onClick={toggleCut}>
               <Icon name="cut" />
@@ -63,6 +64,26 @@ export function ViewTools({ flat, explode }: Props) {
       </div>
       {help && <KeysHelp onClose={() => setHelp(false)} />}
     </section>
+  );
+}
+
+/** Views kept in the scene: to go to, and to keep another. */
+function SavedViewsTool() {
+  const on = useView((state) => state.editor === 'views');
+  const edit = useView((state) => state.edit);
+  return (
+    <div className="tool-group sheet">
+      <button
+        type="button"
+        className="tool-button"
+        aria-pressed={on}
+        title={t.savedViews.toolTitle}
+        onClick={() => edit(on ? null : 'views')}
+      >
+        <Icon name="eye" />
+        {t.savedViews.tool}
+      </button>
+    </div>
   );
 }
 

@@ -41,10 +41,6 @@ export function ImportPictures({ read, marked }: Props) {
         </fieldset>
       )}
       <Picture read={read} marked={marked} lie={shown === 'before' ? lie : null} withDeck={shown === 'after'} says={says} which={shown} />
-      <figcaption>
-        <span className="import-size">{says}</span>
-        {read.preview.left > 0 && <span className="small block">{t.imports.notDrawn(read.preview.left)}</span>}
-      </figcaption>
     </figure>
   );
 }
@@ -86,8 +82,12 @@ function Picture({ read: { preview, box }, marked, lie, withDeck, says, which }:
           </text>
         </g>
       </svg>
-      {sheet.deck !== '' && away === 0 && <p className="small">{t.imports.openDeck}</p>}
-      {away > 0 && <p className="import-apart">{t.imports.apart(away)}</p>}
+      <figcaption>
+        <span className="import-size">{says}</span>
+        {preview.left > 0 && <span className="small block">{t.imports.notDrawn(preview.left)}</span>}
+        {sheet.deck !== '' && away === 0 && <p className="small">{t.imports.openDeck}</p>}
+        {away > 0 && <p className="import-apart">{t.imports.apart(away)}</p>}
+      </figcaption>
     </>
   );
 }

@@ -81,6 +81,7 @@ export const newScene: Texts['newScene'] = {
   title: 'Neue Szene',
   name: 'Name',
   unnamed: 'Neue Decke',
+  withoutName: (name) => `Ohne Namen heißt sie „${name}“.`,
   length: 'Länge der Decke',
   width: 'Breite der Decke',
   says: 'Zum Anfang ein Rechteck. Sein Umriss lässt sich danach neu zeichnen oder aus einer Zeichnung übernehmen.',

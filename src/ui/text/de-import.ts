@@ -32,7 +32,7 @@ const ROLES: Readonly<Record<LayerRole, string>> = {
 };
 
 const COLUMNS: Readonly<Record<ColumnRole, string>> = {
-  id: 'Name oder Nummer',
+  id: 'Name, Nr.',
   x: 'x (Ost)',
   y: 'y (Nord)',
   z: 'Höhe',

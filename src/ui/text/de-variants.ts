@@ -10,6 +10,7 @@ export const variants: Texts['variants'] = {
   name: 'Name der Variante',
   proposed: (id) => `Variante ${id}`,
   before: (name) => `Vor ${name}`,
+  withoutName: (name) => `Ohne Namen heißt sie „${name}“.`,
   keep: 'Jetzigen Stand aufheben',
   none: 'Noch keine Variante aufgehoben.',
   list: 'Varianten',
@@ -63,7 +64,7 @@ export const variants: Texts['variants'] = {
   tonnes: (massKg) => quantityOf(massKg / 1000, 1, 't'),
   changes: 'Was geändert wurde',
   same: 'Es gibt keinen Unterschied.',
-  change: (from, to) => `${from} → ${to}`,
+  change: (from, to) => `${from} auf ${to}`,
   nothing: 'keine',
   file: {
     pick: 'Mit einer Datei vergleichen…',
@@ -141,7 +142,7 @@ export const lighten: Texts['lighten'] = {
     `Noch über der Grenze: Feld ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} von ${loadText(permittedKNm2)}, vorher ${loadText(beforeKNm2)}: ${UNMET[why]}.`,
   exchanged: (m3) => `${numberText(m3, 1)} m³ ausgetauscht`,
   price: (before, after, currency) =>
-    `Materialien: ${numberText(before, 0)} → ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
+    `Materialien: ${numberText(before, 0)} auf ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
   noPrice: 'Nicht alle Materialien haben einen Preis, deshalb steht hier nichts zu den Kosten.',
   takeOver: 'Übernehmen',
   keep: 'Als Variante aufheben',

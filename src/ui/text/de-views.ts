@@ -3,6 +3,8 @@
 import type { Texts } from './text.ts';
 
 export const savedViews: Texts['savedViews'] = {
+  tool: 'Ansichten',
+  toolTitle: 'In der Szene festgehaltene Ansichten: zu einer gehen oder diese festhalten',
   says: 'Das Modell so drehen, wie es zu sehen sein soll, dann die Ansicht festhalten: Bauzustand, Fächern, Karte und Anschnitt gehören dazu. Der Rundgang zeigt die Ansichten in dieser Reihenfolge.',
   made: 'Die Szene hält keine eigenen Ansichten fest. Der Rundgang bildet diese; die erste eigene übernimmt sie.',
   take: 'Übernehmen',

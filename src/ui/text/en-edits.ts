@@ -80,6 +80,7 @@ export const newScene = {
   title: 'New scene',
   name: 'Name',
   unnamed: 'New deck',
+  withoutName: (name: string) => `Without a name it is called “${name}”.`,
   length: 'Length of the deck',
   width: 'Width of the deck',
   says: 'A rectangle to begin with. Its outline can then be drawn over, or taken from a drawing.',

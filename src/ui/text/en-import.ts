@@ -34,7 +34,7 @@ const ROLES: Readonly<Record<LayerRole, string>> = {
 };
 
 const COLUMNS: Readonly<Record<ColumnRole, string>> = {
-  id: 'name or number',
+  id: 'name, no.',
   x: 'x (east)',
   y: 'y (north)',
   z: 'level',

@@ -19,6 +19,7 @@ export const variants = {
   name: 'Name of the variant',
   proposed: (id: string) => `Variant ${id}`,
   before: (name: string) => `Before ${name}`,
+  withoutName: (name: string) => `Without a name it is called “${name}”.`,
   keep: 'Keep what stands',
   none: 'No variant is kept yet.',
   list: 'Variants',
@@ -72,7 +73,7 @@ export const variants = {
   tonnes: (massKg: number) => quantityOf(massKg / 1000, 1, 't'),
   changes: 'What was changed',
   same: 'Nothing differs.',
-  change: (from: string, to: string) => `${from} → ${to}`,
+  change: (from: string, to: string) => `${from} to ${to}`,
   nothing: 'none',
   file: {
     pick: 'Compare with a file…',
@@ -150,7 +151,7 @@ export const lighten = {
     `Still over its limit: bay ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} of ${loadText(permittedKNm2)}, ${loadText(beforeKNm2)} before: ${UNMET[why]}.`,
   exchanged: (m3: number) => `${numberText(m3, 1)} m³ exchanged`,
   price: (before: number, after: number, currency: string) =>
-    `Materials: ${numberText(before, 0)} → ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
+    `Materials: ${numberText(before, 0)} to ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
   noPrice: 'Not all materials have a price, so nothing is said of cost.',
   takeOver: 'Take over',
   keep: 'Keep as a variant',

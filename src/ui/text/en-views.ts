@@ -1,6 +1,8 @@
 /** Sentences of saved views. */
 
 export const savedViews = {
+  tool: 'Views',
+  toolTitle: 'Views kept in the scene: go to one, or keep this one',
   says: 'Turn the model as it should be seen, then keep the view: stage, exploding, map and cut are kept with it. The walkthrough steps through the views in this order.',
   made: 'The scene keeps no views of its own. The walkthrough makes these; the first one you keep takes them over.',
   take: 'Take them over',

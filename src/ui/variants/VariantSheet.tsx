@@ -1,6 +1,6 @@
 /** Schemes side by side: kept, taken over, and one held against what stands. */
 
-import { type ChangeEvent, useRef, useState } from 'react';
+import { type ChangeEvent, useId, useRef, useState } from 'react';
 import { isShown, kept, nextVariantId, renamedVariant, takenOver, withoutVariant } from '../../edit/variants.ts';
 import type { SceneVariant } from '../../model/scheme.ts';
 import { Refused } from '../edit/Refused.tsx';
@@ -49,6 +49,7 @@ export function VariantSheet() {
 function KeepForm({ variants, editing }: { readonly variants: readonly SceneVariant[]; readonly editing: Editing }) {
   const proposed = t.variants.proposed(nextVariantId(variants));
   const [name, setName] = useState('');
+  const saysId = useId();
   return (
     <form
       className="variant-keep"
@@ -64,13 +65,16 @@ function KeepForm({ variants, editing }: { readonly variants: readonly SceneVari
         className="text-field"
         autoComplete="off"
         aria-label={t.variants.name}
-        placeholder={proposed}
+        aria-describedby={saysId}
         value={name}
         onChange={(event) => setName(event.target.value)}
       />
       <button type="submit" className="button button-main">
         {t.variants.keep}
       </button>
+      <span id={saysId} className="small variant-says">
+        {t.variants.withoutName(proposed)}
+      </span>
     </form>
   );
 }
