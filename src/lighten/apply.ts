@@ -1,13 +1,21 @@
 /** Chosen recipes written into the scene: new build-ups where only some zones of one change. */
 
+import type { Language } from '../model/language.ts';
 import type { SceneBuildUp, SceneFile, SceneLayer, SceneThickness } from '../model/scene-file.ts';
+import type { Project } from '../project/evaluate-project.ts';
 import type { Choice } from './options.ts';
 import { chosenMm, type Recipe } from './recipe.ts';
 import { stagesWith } from './stage-change.ts';
 import type { ZoneTask } from './task.ts';
 
-/** The scene with the choices carried out. */
-export function applyChoices(scene: SceneFile, tasks: readonly ZoneTask[], choices: readonly Choice[]): SceneFile {
+/** Name of a build-up that comes beside the one it was made from. */
+const LIGHTENED: Readonly<Record<Language, (name: string) => string>> = {
+  en: (name) => `${name}, lightened`,
+  de: (name) => `${name}, leichter`,
+};
+
+/** The scene with the choices carried out; new build-ups are named in the language of the project. */
+export function applyChoices({ scene, language }: Project, tasks: readonly ZoneTask[], choices: readonly Choice[]): SceneFile {
   const wanted = new Map<string, readonly SceneLayer[]>();
   tasks.forEach((task, t) => {
     const recipe = task.recipes[choices[t].recipe];
@@ -31,7 +39,7 @@ export function applyChoices(scene: SceneFile, tasks: readonly ZoneTask[], choic
     const made = [...groups.values()].map(({ layers, zones: takers }) => {
       const id = freeId(`${buildUp.id}-light`, ids);
       for (const zone of takers) buildUpOf.set(zone, id);
-      return { ...buildUp, id, name: `${buildUp.name}, lightened`, layers };
+      return { ...buildUp, id, name: LIGHTENED[language](buildUp.name), layers };
     });
     const isLeft = zones.some(({ id }) => !wanted.has(id)) || zones.length === 0;
     return isLeft ? [buildUp, ...made] : made;

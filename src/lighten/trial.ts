@@ -42,7 +42,7 @@ export const keyOf = ({ bay, kind, stage }: Pick<LightenLoad, 'bay' | 'kind' | '
 
 /** A scene with some choices, evaluated on top of the trial before. */
 export function evaluated(work: Work, tasks: readonly ZoneTask[], choices: readonly Choice[]): Trial {
-  const scene = choices.length === 0 ? work.project.scene : applyChoices(work.project.scene, tasks, choices);
+  const scene = choices.length === 0 ? work.project.scene : applyChoices(work.project, tasks, choices);
   const { cellM } = work.project.resolved.input;
   const resolved = resolveScene(scene, { cellM, previous: work.trial?.resolved });
   const on = evaluate(resolved.input, work.trial?.on);

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { LightenAnswer, LightenOptions, LightenVariant } from '../../src/model/lighten.ts';
 import type { SceneFile, SceneMaterial } from '../../src/model/scene-file.ts';
 import { type Project, readProject } from '../../src/project/evaluate-project.ts';
+import { speakProject } from '../../src/project/speak.ts';
 import { lighten } from '../helpers/lightened.ts';
 import { bay, buildUp, MATERIALS, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 import { gardenScene } from '../properties/random-scene.ts';
@@ -101,6 +102,20 @@ describe('what can not be helped', () => {
     const answer = lighten(read(heavyScene(20)));
     expect([answer.over, answer.zones, answer.variants, answer.obstacles]).toEqual([[], [], [], []]);
   });
+});
+
+it.each([
+  ['en', 'bed, lightened'],
+  ['de', 'bed, leichter'],
+] as const)('a build-up that others keep is named in the language spoken: %s', (language, name) => {
+  const scene = heavyScene(5);
+  const [half, other] = [rect(0, 0, 2, 3), rect(2, 0, 4, 3)];
+  const finish = { kind: 'level', levelM: 0.605 } as const;
+  const zones = [zone('Z1', half, 'bed', { finish }), zone('Z2', other, 'bed', { finish })];
+  const bays = [bay('A1', half, { permanentKNm2: 5.5 }), bay('A2', other, { permanentKNm2: 20 })];
+  const project = speakProject(read({ ...scene, deck: { ...scene.deck, bays }, zones }), language);
+  const [variant] = lighten(project, { aims: ['weight'], fills: FILLS, locked: ['Z2'] }).variants;
+  expect(variant.scene.buildups.map((one) => one.name)).toEqual(['bed', name]);
 });
 
 describe('the courtyard', () => {
