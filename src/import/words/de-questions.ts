@@ -67,7 +67,7 @@ export const CHOICES_DE: Choices = {
   CUT_STOP: () => 'Nein, ich besorge die ganze Datei.',
   CUT_USE: () => 'Ja, den gelesenen Teil verwenden.',
   THIN: (v) =>
-    `Um höchstens ${v.errorMm} mm: ${someDe(v.after, 'Höhe bleibt', 'Höhen bleiben')}, größte gefundene Abweichung ${numberDe(v.mostMm)} mm.`,
+    `Um höchstens ${v.errorMm} mm: ${someDe(v.after, 'Höhe bleibt', 'Höhen bleiben')}, größte gefundene Abweichung ${numberDe(v.mostMm)}\u00A0mm.`,
   SIMPLIFY: (v) => `Vereinfachen: ${countDe(v.after)} Punkte.`,
   SIMPLIFY_KEEP: (v) => `Behalten: ${countDe(v.before)} Punkte.`,
 };

@@ -108,7 +108,7 @@ export const CHOICES_EN = {
   CUT_STOP: (_: object) => 'No, I will get the whole file.',
   CUT_USE: (_: object) => 'Yes, use the part that was read.',
   THIN: (v: Thinning) =>
-    `By at most ${v.errorMm} mm: ${someEn(v.after, 'level is', 'levels are')} kept, greatest difference found ${v.mostMm} mm.`,
+    `By at most ${v.errorMm} mm: ${someEn(v.after, 'level is', 'levels are')} kept, greatest difference found ${v.mostMm}\u00A0mm.`,
   SIMPLIFY: (v: { readonly after: number }) => `Simplify: ${countEn(v.after)} points.`,
   SIMPLIFY_KEEP: (v: { readonly before: number }) => `Keep: ${countEn(v.before)} points.`,
 } as const;
