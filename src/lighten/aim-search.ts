@@ -4,12 +4,11 @@
  */
 
 import type { Evaluation } from '../core/evaluation.ts';
-import { cellAt } from '../core/geometry/grid.ts';
 import type { LightenAim, LightenUnmet, LightenVariant } from '../model/lighten.ts';
 import type { Report } from '../model/report.ts';
 import { type Cut, type Solved, solveTasks, type ZoneTask } from './task.ts';
 import { evaluated, keyOf, reportIn, type Trial, type Work } from './trial.ts';
-import { cameUp, newFaults, variantOf } from './variant.ts';
+import { cameUp, newFaults, variantOf, waterCell } from './variant.ts';
 import { type BayLimit, greatestOf, isOver, loadAt } from './windows.ts';
 
 /** Rounds of adding windows, and of leaving out what breaks a rule. */
@@ -42,8 +41,8 @@ export function solveAim(work: Work, { aim, hopeless, tasksOf }: Aim): LightenVa
     work.onProgress({ aim, round, baysLeft: baysLeft(aiming, next.on) });
     if (addCuts(aiming, next.on, tasks)) continue;
     const tested = { ...next, report: reportIn(work.project, next) };
-    if (reserveForWater(aiming, tested)) continue;
-    const faults = newFaults(work.project, tested, tasks, solved.choices);
+    if (reserveForWater(aiming, tested, tasks)) continue;
+    const faults = newFaults(work, tested, tasks, solved.choices);
     if (faults.length === 0) return toldAs(aiming, { aim, tasks, solved, tested });
     for (const fault of faults) {
       work.banned.add(`${fault.zone}|${fault.change}`);
@@ -110,14 +109,18 @@ function mostOf({ site, hopeless, aside }: Aiming, limit: BayLimit): (cell: numb
 }
 
 /** Keeps free what water needs where a proposal would leave it none; false where that is nowhere. */
-function reserveForWater({ limits, project, aside, cuts, site }: Aiming, { on, report }: Tested['tested']): boolean {
-  const { originM } = on.input;
+function reserveForWater(
+  { limits, project, aside, cuts, seen }: Aiming,
+  { on, report }: Tested['tested'],
+  tasks: readonly ZoneTask[],
+): boolean {
   let found = false;
-  for (const { rule, severity, unit, value, where } of cameUp(project.report, report)) {
+  for (const finding of cameUp(project.report, report)) {
+    const { value, where } = finding;
     const own = limits.filter(({ bay, kind }) => bay === where.bay && kind !== 'stage');
-    if (rule !== 'water.pond' || severity !== 'stop' || unit !== '%' || !where.at || own.length === 0) continue;
-    if (own.some((limit) => aside.has(keyOf(limit)))) continue;
-    const cell = cellAt(site.on.prepared.ground.grid, where.at[0] - originM[0], where.at[1] - originM[1]);
+    const cell = waterCell(finding, on);
+    if (cell === null || own.length === 0 || own.some((limit) => aside.has(keyOf(limit)))) continue;
+    if (!tasks.some(({ ground }) => seen(cell).includes(ground.z))) continue;
     const [limit] = own;
     // Nobody says which limit is meant; imposed loads stay the same, so that one row holds for both.
     const overKNm2 = (value / 100 - 1) * Math.max(...own.map(({ permittedKNm2 }) => permittedKNm2));

@@ -46,9 +46,9 @@ export function lighten(
   const site = siteOf(scene, evaluation, resolved.materialOf);
   const candidates = candidatesOf(scene, options.fills);
   const limits = limitsOf(evaluation);
-  const work: Work = { solver, site, project, limits, options, onProgress, candidates, banned: new Set(), leftOut: [], trial: null };
-  const over = work.limits.filter((limit) => isOver(greatestOf(evaluation, limit).kNm2, limit.permittedKNm2));
   const seen = zonesSeen(evaluation);
+  const work: Work = { solver, site, project, limits, seen, options, onProgress, candidates, banned: new Set(), leftOut: [], trial: null };
+  const over = work.limits.filter((limit) => isOver(greatestOf(evaluation, limit).kNm2, limit.permittedKNm2));
   const reached: Reached = new Map(over.map((limit) => [limit, new Set(cellsOver(evaluation, limit).flatMap(seen))]));
   const { asked, passedOver } = askedZones(work, reached);
   const obstacles = obstaclesOf(work, over, asked);

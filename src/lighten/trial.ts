@@ -22,6 +22,8 @@ export interface Work {
   readonly site: Site;
   readonly project: Project;
   readonly limits: readonly BayLimit[];
+  /** Zones of which the window on a cell holds something. */
+  readonly seen: (cell: number) => readonly number[];
   readonly options: LightenOptions;
   readonly onProgress: (progress: LightenProgress) => void;
   readonly candidates: Candidates;

@@ -1,6 +1,7 @@
 /** A proposal that stood its test, told: what changes where, what it saves and costs; and what is wrong with one that did not. */
 
 import type { Evaluation } from '../core/evaluation.ts';
+import { cellAt } from '../core/geometry/grid.ts';
 import { isInside } from '../core/geometry/ring.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Language } from '../model/language.ts';
@@ -22,6 +23,7 @@ import { namesOf } from '../project/words/names.ts';
 import { priceOf } from './candidates.ts';
 import type { Choice } from './options.ts';
 import type { ZoneTask } from './task.ts';
+import type { Work } from './trial.ts';
 import { type BayLimit, greatestOf, isOver } from './windows.ts';
 
 const LEVEL_LOST: Readonly<Record<Language, string>> = {
@@ -41,7 +43,7 @@ export function cameUp(before: Report, after: Report): Finding[] {
 
 /** Changes that break a rule which held before, each with the rule; loads are held by the programme itself. */
 export function newFaults(
-  project: Project,
+  { project, seen }: Pick<Work, 'project' | 'seen'>,
   next: Proposal['next'],
   tasks: readonly ZoneTask[],
   choices: readonly Choice[],
@@ -60,11 +62,22 @@ export function newFaults(
     const { zone, at } = finding.where;
     const [x0, y0] = project.evaluation.input.originM;
     const holds = ({ ground }: ZoneTask) => at !== undefined && isInside(next.on.input.zones[ground.z].region, at[0] - x0, at[1] - y0);
-    const named = changed.filter(({ task }) => (zone === undefined ? holds(task) : task.ground.id === zone));
+    // Loads that water adds to are told of the worst bay alone: one that comes up far from every change was only hidden by a worse one.
+    const cell = waterCell(finding, next.on);
+    const reaches = cell === null ? null : changed.filter(({ task }) => seen(cell).includes(task.ground.z));
+    const named = reaches ?? changed.filter(({ task }) => (zone === undefined ? holds(task) : task.ground.id === zone));
+    if (reaches?.length === 0) return [];
     // Where nobody can say which change did it, all of them give way.
     return (named.length > 0 ? named : changed).flatMap(({ task, changes }) => fault(task, changes, finding.rule, finding.says));
   });
   return [...level, ...broken];
+}
+
+/** Cell of the window that is too heavy with water; null for any other finding. */
+export function waterCell({ rule, severity, unit, where }: Finding, { input, prepared }: Evaluation): number | null {
+  if (rule !== 'water.pond' || severity !== 'stop' || unit !== '%' || !where.at) return null;
+  const [x0, y0] = input.originM;
+  return cellAt(prepared.ground.grid, where.at[0] - x0, where.at[1] - y0);
 }
 
 function fault({ ground }: ZoneTask, changes: readonly string[], rule: Finding['rule'], says: string): LightenLeftOut[] {
