@@ -46,6 +46,7 @@ import { ViewArea } from './frame/ViewArea.tsx';
 import { ImportPage } from './import/ImportPage.tsx';
 import { useLanguage } from './language.ts';
 import { CorePanel } from './log/CorePanel.tsx';
+import { Follows } from './parts/Follows.tsx';
 import { Hatches } from './parts/Hatches.tsx';
 import { WithDerivations } from './sheets/DerivationDialog.tsx';
 import { SheetOverlay } from './sheets/SheetOverlay.tsx';
@@ -53,6 +54,7 @@ import { TalkMode } from './sheets/TalkMode.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StageRail } from './stage/StageRail.tsx';
 import { t } from './text/text.ts';
+import { useBehind } from './use-behind.ts';
 import { useDriving } from './use-driving.ts';
 import { useLayout } from './use-media.ts';
 import { useOpenScene } from './use-open-scene.ts';
@@ -94,6 +96,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
   useLeaveWarning();
   useLink(opening);
   const autosave = useAutosave();
+  useBehind();
   useDriving();
   useStillMotion();
   useTheme();
@@ -121,6 +124,7 @@ function Page({ demos, canvas }: Pick<AppProps, 'demos' | 'canvas'>) {
       {walking && <WalkPanels />}
       {layout !== 'phone' && !empty && !walking && (
         <section className="area-rail" aria-label={t.stage.title}>
+          <Follows what="tables" />
           <StageRail />
         </section>
       )}

@@ -26,8 +26,14 @@ export async function untilReady(page: Page): Promise<void> {
   await untilIdle(page);
 }
 
+/** Waits until the tables are those of the scene as it is shown. */
+export async function untilReported(page: Page): Promise<void> {
+  await page.waitForFunction(() => window.__loamdeck.scene().behind === null);
+}
+
 /** Waits until the worker has answered all it was asked, and what came of it is drawn. */
 export async function untilIdle(page: Page): Promise<void> {
+  await untilReported(page);
   const idle = await page.evaluate(async () => {
     const { probe, scene } = window.__loamdeck;
     // The worker answers one question after the other: this one last. Without an open scene it refuses.

@@ -3,7 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
-import { untilReady } from './app-state.ts';
+import { untilReady, untilReported } from './app-state.ts';
 import { type OpenedPage, openPage } from './open-page.ts';
 import { workerBrowser } from './worker-browser.ts';
 
@@ -43,6 +43,31 @@ const undo = async (steps: number) => {
   for (let i = 0; i < steps; i++) await page.keyboard.press('Control+z');
 };
 
+/** What has changed each time that tables begin to be older than the map, and cease to be. */
+interface Turn {
+  readonly behind: boolean;
+  readonly newMap: boolean;
+  readonly newReport: boolean;
+  readonly note: boolean;
+}
+
+/** Watches the mark on the page by which tables are said to be those of the state before. */
+const watchTurns = () =>
+  page.evaluate(() => {
+    const { scene } = window.__loamdeck;
+    let { cellMap, snapshot } = scene();
+    const turns: Turn[] = [];
+    Object.assign(window, { turns });
+    const see = () => {
+      const now = scene();
+      const newReport = now.snapshot?.report !== snapshot?.report;
+      const note = document.querySelector('.bu-live .follows') !== null;
+      turns.push({ behind: now.behind !== null, newMap: now.cellMap !== cellMap, newReport, note });
+      ({ cellMap, snapshot } = now);
+    };
+    new MutationObserver(see).observe(document.documentElement, { attributes: true, attributeFilter: ['data-behind'] });
+  });
+
 describe('a boundary dragged', () => {
   it('sets whole millimetres; loads and map follow; one step of undo', async () => {
     await page.evaluate(() => window.__loamdeck.view().showMap('load'));
@@ -56,9 +81,15 @@ describe('a boundary dragged', () => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     await page.mouse.move(x, y);
     await page.mouse.down();
-    for (const down of [4, 9, 14, 20]) await page.mouse.move(x, y + down);
-    // While the button is still down the scene follows.
-    await page.waitForFunction(() => window.__loamdeck.scene().history.undo?.kind === 'thickness');
+    await watchTurns();
+    const turns = () => page.evaluate(() => (window as unknown as { readonly turns: readonly Turn[] }).turns);
+    // While the button is still down the scene follows: the map first, then, however long the hand goes on, the tables.
+    for (let down = 4; !(await turns()).some(({ behind }) => !behind); down = down < 20 ? down + 1 : 4) await page.mouse.move(x, y + down);
+    const [first, ...others] = await turns();
+    expect(first).toEqual({ behind: true, newMap: true, newReport: false, note: true });
+    expect(others.find(({ behind }) => !behind)).toMatchObject({ newReport: true, note: false });
+    expect(await page.evaluate(() => window.__loamdeck.scene().history.undo?.kind)).toBe('thickness');
+    await page.mouse.move(x, y + 20);
     await page.mouse.up();
     const shown = Number(await handle.getAttribute('aria-valuenow'));
     // 20 px at about half a pixel per millimetre.
@@ -68,6 +99,7 @@ describe('a boundary dragged', () => {
       const { snapshot } = window.__loamdeck.scene();
       return snapshot!.buildUps.find(({ id }) => id === 'lawn')!.layers.some(({ thicknessMm }) => thicknessMm === mm);
     }, shown);
+    await untilReported(page);
     const after = await lawn();
     const mm = shown - 250;
     // Lawn substrate 1600 kg/m³ saturated, 1150 dry: ρ · t · g.

@@ -6,6 +6,7 @@ import { type BuildUpFinding, findingsUnder, worstBay, zoneLoads } from '../fact
 import { judge } from '../facts/utilisation.ts';
 import { loadText, mmText } from '../format.ts';
 import { FactTable } from '../parts/FactTable.tsx';
+import { Follows } from '../parts/Follows.tsx';
 import { UtilisationBar } from '../parts/UtilisationBar.tsx';
 import { SeverityMark } from '../side/FindingsList.tsx';
 import { t } from '../text/text.ts';
@@ -29,12 +30,13 @@ export function BuildUpLive({ snapshot, buildUp }: Props) {
     { name: live.dry, value: loadText(sum.dryKNm2) },
     { name: live.saturated, value: loadText(sum.saturatedKNm2) },
     { name: live.held, value: live.heldText(sum.heldLm2) },
-    ...(loads === null ? [] : [{ name: live.inZones, value: live.zoneLoads(...loads) }]),
   ];
   return (
     <section className="bu-live" aria-label={live.title}>
       {buildUp.layers.some(({ rangeMm }) => rangeMm !== null) && <p className="small">{live.nominal}</p>}
       <FactTable facts={facts} />
+      <Follows what="tables" />
+      {loads !== null && <FactTable facts={[{ name: live.inZones, value: live.zoneLoads(...loads) }]} />}
       {zones.length === 0 ? <p>{live.noZone}</p> : <WorstBay snapshot={snapshot} buildUp={buildUp} />}
       {zones.length > 0 && <Findings findings={findings} />}
     </section>

@@ -6,6 +6,7 @@ import { CELL_UNCONFIRMED, type CellMap, isWaterMap, type MapKind } from '../../
 import { distinctBases } from '../facts/basis.ts';
 import { hasEdgeBand, type MapClass, mapClasses, namedClasses, shortCells, unitOf } from '../facts/map-classes.ts';
 import { cellText } from '../format.ts';
+import { Follows } from '../parts/Follows.tsx';
 import { classFill, EDGE_BAND_FILL, NamedHatches, NO_DATA_FILL, namedFill, SHORT_FILL, UNCONFIRMED_FILL } from '../parts/Hatches.tsx';
 import { Swatch } from '../parts/Swatch.tsx';
 import { t } from '../text/text.ts';
@@ -21,6 +22,7 @@ export function MapLegend({ kind }: { readonly kind: MapKind }) {
   const map = found?.kind === kind ? found : null;
   return (
     <div className="map-legend">
+      <Follows what="map" />
       <p>
         <strong>{t.map.quantity(kind)}</strong> · {kind === 'blocked' && blocked !== null && `${t.water.chosen(blocked)}. `}
         {stage}. {t.map.basis(kind)}.{judgesBays(kind) && <PermittedBases />}

@@ -1,6 +1,7 @@
 /** The section below the model: its line while it is drawn, then the sheet or its table, how it is drawn, and where to save it. */
 
 import { useEffect, useRef, useState } from 'react';
+import { Follows } from '../parts/Follows.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { PanelGrip } from './PanelGrip.tsx';
@@ -28,6 +29,7 @@ export function SectionPanel() {
   return (
     <section ref={panel} className="section-panel" aria-label={t.section.region} tabIndex={-1} style={{ flexBasis: `${percent}%` }}>
       <PanelGrip percent={percent} onChange={setPercent} />
+      {!drawing && <Follows what="section" />}
       {drawing ? <SectionDraw /> : <Shown />}
     </section>
   );

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { CorePanel } from '../log/CorePanel.tsx';
+import { Follows } from '../parts/Follows.tsx';
 import { StageRail } from '../stage/StageRail.tsx';
 import { t } from '../text/text.ts';
 import type { Layout } from '../use-media.ts';
@@ -37,6 +38,9 @@ const PANELS: Readonly<Record<Sheet, () => ReactNode>> = {
   stage: () => <StageRail full />,
 };
 
+/** Sheets that follow a drag without waiting for the report, or never change. */
+const WITHOUT_REPORT: readonly Sheet[] = ['core', 'sources'];
+
 /** Sheets that have something to show, and a place, in this layout. */
 function useSheets(layout: Layout): readonly Sheet[] {
   const probes = useScene((state) => (state.snapshot?.report.probes?.length ?? 0) > 0);
@@ -57,6 +61,8 @@ export function SidePanel({ layout }: { readonly layout: Layout }) {
   const [chosen, setChosen] = useState<Sheet>('bays');
   const sheets = useSheets(layout);
   const sheet = sheets.includes(chosen) ? chosen : 'bays';
+  const reports = !WITHOUT_REPORT.includes(sheet);
+  const behind = useScene((state) => state.behind !== null);
   // Beside the editor there is no room for an upright register.
   const editing = useView((state) => state.editor !== null);
   const cell = useView((state) => state.cell);
@@ -69,8 +75,18 @@ export function SidePanel({ layout }: { readonly layout: Layout }) {
   return (
     <section ref={panel} id="tables" className="area-side" aria-label={t.tabs.title} tabIndex={-1}>
       <Register sheets={sheets} sheet={sheet} upright={layout !== 'phone' && !editing} onChoose={setChosen} />
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a panel that scrolls must be reachable by keyboard */}
-      <div key={sheet} role="tabpanel" id="tab-panel" className="tab-panel" aria-labelledby={`tab-${sheet}`} tabIndex={0}>
+      {reports && <Follows what="tables" />}
+      <div
+        key={sheet}
+        role="tabpanel"
+        id="tab-panel"
+        className="tab-panel"
+        data-report={reports}
+        aria-labelledby={`tab-${sheet}`}
+        aria-busy={reports && behind}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a panel that scrolls must be reachable by keyboard
+        tabIndex={0}
+      >
         {PANELS[sheet]()}
       </div>
     </section>

@@ -63,6 +63,7 @@ export const de: Texts = {
       'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis. Es entscheiden der Tragwerksplaner und die örtlichen Vorschriften.',
     noScene: 'Keine Szene geöffnet',
     working: 'Es wird gerechnet…',
+    follows: { tables: 'Tabellen folgen…', map: 'Die Karte folgt…', section: 'Der Schnitt folgt…' },
     skip: 'Zu den Tabellen springen',
     language: 'Sprache',
   },

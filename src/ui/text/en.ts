@@ -71,6 +71,8 @@ export const en = {
     statementFull: 'Compares entered loads with entered limits. Not a structural check. The structural engineer and local rules decide.',
     noScene: 'No scene open',
     working: 'Calculating…',
+    /** What is shown is still of the state before. */
+    follows: { tables: 'Tables follow…', map: 'The map follows…', section: 'The section follows…' },
     skip: 'Skip to the tables',
     language: 'Language',
   },
