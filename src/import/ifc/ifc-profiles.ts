@@ -11,6 +11,8 @@ export interface Profile {
   readonly frame: Frame;
   /** Width along x and depth along y; null where the outline alone says. */
   readonly size: readonly [number, number] | null;
+  /** The same whichever way it is turned. */
+  readonly round?: boolean;
 }
 
 /** Profiles of rolled steel and the like count by the box around them: places of width and depth. */
@@ -79,7 +81,7 @@ function rectangle(frame: Frame, size: readonly [number, number]): Profile {
 function round(frame: Frame, first: number, second: number): Profile {
   const { x, y, at } = frame;
   const outer = roundLoop([at[0], at[1]], [x[0] * first, x[1] * first], [y[0] * second, y[1] * second]);
-  return { outer, holes: [], frame, size: [2 * first, 2 * second] };
+  return { outer, holes: [], frame, size: [2 * first, 2 * second], round: first === second };
 }
 
 /** Quarter turns at the corners, counter-clockwise from the lower side. */

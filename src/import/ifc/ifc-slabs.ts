@@ -2,7 +2,7 @@
 
 import type { Gathering } from '../gathering.ts';
 import { partOf, type Steps } from '../steps.ts';
-import { type Entity, readOr, textOf, tryOr, Unsupported, wordOf } from './ifc-model.ts';
+import { type Entity, readOr, textOf, tryOr, Unreadable, Unsupported, wordOf } from './ifc-model.ts';
 import { type Cut, cutOpenings, type Opening, sizeOfTops } from './ifc-openings.ts';
 import { type Relations, relationsOf, type Storey } from './ifc-relations.ts';
 import { type Body, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
@@ -117,6 +117,8 @@ function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }:
   };
 }
 
+const OPENINGS = /^IFC(OPENINGELEMENT|OPENINGSTANDARDCASE|VOIDINGFEATURE)$/;
+
 interface Openings {
   readonly openings: readonly (Opening | 'unsupported')[];
   readonly relations: readonly number[];
@@ -129,6 +131,7 @@ function openingsOf(products: readonly Entity[], { options, relations }: Among):
   const read = all.map(({ opening, relation }) => {
     const made = tryOr((): Opening => {
       const entity = options.model.entity(opening);
+      if (!OPENINGS.test(entity.type)) throw new Unreadable(entity.type);
       return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS' };
     });
     return { made, relation };

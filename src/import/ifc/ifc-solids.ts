@@ -176,13 +176,13 @@ function extruded({ values }: Entity, outer: Frame, options: SolidOptions): Part
   return { body };
 }
 
-function standingOf({ frame, size }: Profile, top: Frame, boxed: boolean): Standing | null {
+function standingOf({ frame, size, round }: Profile, top: Frame, boxed: boolean): Standing | null {
   if (size === null) return null;
   const [x, y] = moved(top, frame.at);
   const along = turned(top, frame.x);
   const across = turned(top, frame.y);
   const scale = [Math.hypot(...along), Math.hypot(...across)] as const;
-  return { at: [x, y], size: [size[0] * scale[0], size[1] * scale[1]], turn: Math.atan2(along[1], along[0]), boxed };
+  return { at: [x, y], size: [size[0] * scale[0], size[1] * scale[1]], turn: round ? 0 : Math.atan2(along[1], along[0]), boxed };
 }
 
 /** Corners, and of curved edges the middle. */

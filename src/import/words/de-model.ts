@@ -34,7 +34,9 @@ export const MODEL_MENDS_DE: ModelMends = {
   SLABS_UNITED: (v) =>
     `${someDe(v.count, 'Deckenplatte', 'Deckenplatten')} eines Geschosses wurden vereinigt; das ergibt ${someDe(v.areas, 'Fläche', 'Flächen')}.`,
   SLAB_OPENINGS: (v) =>
-    `${someDe(v.through, 'Öffnung geht', 'Öffnungen gehen')} durch die Decke und ${v.through === 1 ? 'ist' : 'sind'} ausgeschnitten; nicht ausgeschnitten: ${someDe(v.recesses, 'Vertiefung', 'Vertiefungen')} in der Oberseite, ${someDe(v.below, 'Öffnung, die', 'Öffnungen, die')} darunter ${v.below === 1 ? 'endet' : 'enden'}.`,
+    `${someDe(v.through, 'Öffnung geht', 'Öffnungen gehen')} durch die Decke und ${v.through === 1 ? 'ist' : 'sind'} ausgeschnitten.`,
+  OPENINGS_LEFT: (v) =>
+    `Nicht ausgeschnitten, weil nicht durchgehend: ${someDe(v.recesses, 'Vertiefung', 'Vertiefungen')} in der Oberseite, ${someDe(v.below, 'Öffnung', 'Öffnungen')} nur von unten.`,
   COLUMNS_TURNED: (v) =>
     `${someDe(v.count, 'Stütze steht', 'Stützen stehen')} um bis zu ${numberDe(v.mostDeg, 1)}° gedreht: Ort und Größe bleiben, die Seiten liegen entlang der Achsen.`,
   COLUMNS_BOXED: (v) =>

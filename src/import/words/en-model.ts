@@ -47,8 +47,10 @@ export const MODEL_MENDS_EN = {
   SLAB_READ: (v: Levels & { readonly name: string; readonly way: SlabWay }) => `The deck is "${v.name}": ${WAYS[v.way]}; ${at(v)}.`,
   SLABS_UNITED: (v: { readonly count: number; readonly areas: number }) =>
     `${someEn(v.count, 'slab', 'slabs')} of one storey were united; they make ${someEn(v.areas, 'area', 'areas')}.`,
-  SLAB_OPENINGS: (v: { readonly through: number; readonly recesses: number; readonly below: number }) =>
-    `${someEn(v.through, 'opening goes', 'openings go')} through the slab and ${v.through === 1 ? 'is' : 'are'} cut out; not cut out: ${someEn(v.recesses, 'recess', 'recesses')} in its top, ${someEn(v.below, 'opening that ends', 'openings that end')} below it.`,
+  SLAB_OPENINGS: (v: { readonly through: number }) =>
+    `${someEn(v.through, 'opening goes', 'openings go')} through the slab and ${v.through === 1 ? 'is' : 'are'} cut out.`,
+  OPENINGS_LEFT: (v: { readonly recesses: number; readonly below: number }) =>
+    `Not cut out, since they do not go through: ${someEn(v.recesses, 'recess', 'recesses')} in the top, ${someEn(v.below, 'opening', 'openings')} from below only.`,
   COLUMNS_TURNED: (v: { readonly count: number; readonly mostDeg: number }) =>
     `${someEn(v.count, 'column stands', 'columns stand')} turned by up to ${numberEn(v.mostDeg, 1)}°: place and size are kept, sides are laid along the axes.`,
   COLUMNS_BOXED: (v: { readonly count: number }) => `${someEn(v.count, 'column counts', 'columns count')} by the box around its section.`,
