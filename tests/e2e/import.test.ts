@@ -266,7 +266,7 @@ describe('large files', () => {
     const longest = await longestTaskMs(async () => {
       await drop();
       const sheet = page.getByRole('dialog', { name: 'Read from wave.dxf' });
-      await sheet.getByText('up to 1000000 points').waitFor();
+      await sheet.getByText('up to 1,000,000 points').waitFor();
       await page.waitForFunction(() => !window.__loamdeck.imports().drafting);
       await sheet.getByRole('button', { name: /^Leave/ }).click();
     });
