@@ -4,6 +4,7 @@ import { lighten } from '../lighten/lighten.ts';
 import type { Solver } from '../lighten/solver.ts';
 import type { Language } from '../model/language.ts';
 import type { LightenAim, LightenAnswer, LightenObstacle, LightenVariant, LightenZone } from '../model/lighten.ts';
+import { byCases, type LightenCase, type WithCases } from '../model/lighten-cases.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { WRITING, type Writing } from './writing.ts';
 
@@ -44,7 +45,7 @@ function lines(answer: LightenAnswer, to: Writing): string[] {
   return [
     ...answer.variants.flatMap((variant) => variantLines(variant, to)),
     ...answer.unsolved.map(({ aim, why }) => `${calls.aim[aim]}: ${calls.unsolved[why]}.`),
-    ...answer.obstacles.map((obstacle) => obstacleLine(obstacle, to)),
+    ...byCases(answer.obstacles).map((obstacle) => obstacleLine(obstacle, to)),
     ...answer.passedOver.map(({ zone, why }) => calls.passedOver(zone, calls.passing[why])),
     ...answer.leftOut.map(({ zone, change, says }) => calls.leftOut(zone, change === 'substrate' ? calls.substrate : change, says)),
     calls.notACheck,
@@ -58,14 +59,13 @@ function variantLines(variant: LightenVariant, to: Writing): string[] {
   const all = calls.variant(calls.aim[variant.aim], variant.proven, fixed(variant.savedKN, 1), fixed(variant.exchangedM3, 1));
   return [
     `${all}, ${price}`,
-    ...variant.unmet.map(({ bay, kind, stage, afterKNm2, permittedKNm2, why }) => {
-      const place = calls.bayAt(bay, calls.limit[kind], stage);
-      return `  ${calls.stillOver(place, fixed(afterKNm2), fixed(permittedKNm2), calls.unmet[why])}`;
+    ...byCases(variant.unmet).map(({ bay, cases, afterKNm2, permittedKNm2, why }) => {
+      return `  ${calls.stillOver(placeOf(bay, cases, to), fixed(afterKNm2), fixed(permittedKNm2), calls.unmet[why])}`;
     }),
     ...variant.zones.flatMap((zone) => zoneLines(zone, to)),
     ...variant.bays.map(({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, binding }) => {
       const load = calls.bayLoad(fixed(beforeKNm2), fixed(afterKNm2), fixed(permittedKNm2), binding);
-      return `  ${calls.bayAt(bay, calls.limit[kind], stage)}: ${load}`;
+      return `  ${placeOf(bay, [{ kind, stage }], to)}: ${load}`;
     }),
     '',
   ];
@@ -84,7 +84,14 @@ function zoneLines({ zone, buildUp, newBuildUp, layers, laidIn, savedKN }: Light
   ];
 }
 
-function obstacleLine({ bay, kind, stage, hindrances, ...loads }: LightenObstacle, { calls, fixed }: Writing): string {
+const placeOf = (bay: string, cases: readonly LightenCase[], { calls }: Writing): string =>
+  calls.bayAt(
+    bay,
+    cases.map(({ kind, stage }) => (stage === null ? calls.limit[kind] : calls.inStage(stage))),
+  );
+
+function obstacleLine({ bay, cases, hindrances, ...loads }: WithCases<LightenObstacle>, to: Writing): string {
+  const { calls, fixed } = to;
   const says = calls.obstacle({
     before: fixed(loads.beforeKNm2),
     permitted: fixed(loads.permittedKNm2),
@@ -93,5 +100,5 @@ function obstacleLine({ bay, kind, stage, hindrances, ...loads }: LightenObstacl
     others: fixed(loads.othersKNm2),
   });
   const way = hindrances.length > 0 ? ` ${calls.inTheWay(hindrances.map((one) => calls.hindrance[one]).join(', '))}` : '';
-  return `${calls.bayAt(bay, calls.limit[kind], stage)}: ${says}${way}`;
+  return `${placeOf(bay, cases, to)}: ${says}${way}`;
 }

@@ -69,6 +69,10 @@ const CHOICES = [
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
   { what: 'scene', wanted: 'X1', known: ['X1'] },
   { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
+  {
+    ...{ bay: 'X1', cases: [{ kind: 'stage', stage: 'X1' }], why: 'time', permittedKNm2: 2.5, beforeKNm2: 2.5 },
+    ...{ afterKNm2: 2.5, lightestKNm2: 2.5, othersKNm2: 2.5 },
+  },
 ];
 
 /** What a sentence says with numbers, words and lists for its parameters; combinations its types rule out may throw. */

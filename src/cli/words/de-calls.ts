@@ -66,7 +66,8 @@ export const CALLS_DE: CallWords = {
   variant: (aim, proven, savedKN, exchangedM3) =>
     `${aim}${proven ? '' : ' (Suche vorzeitig beendet)'}: ${savedKN} kN weniger, ${exchangedM3} m³ getauscht`,
   limit: { permanent: 'ständig', total: 'gesamt', stage: 'Bauzustand' },
-  bayAt: (bay, kind, stage) => `Feld ${bay}, ${stage === null ? kind : `Bauzustand ${stage}`}`,
+  bayAt: (bay, cases) => `Feld ${bay}, ${cases.join(', ')}`,
+  inStage: (stage) => `Bauzustand ${stage}`,
   bayLoad: (before, after, permitted, binding) => `${before} → ${after} von ${permitted} kN/m²${binding ? ', maßgebend' : ''}`,
   none: 'keine',
   zoneLess: (zone, buildUp, savedKN) => `Zone ${zone} (${buildUp}), ${savedKN} kN weniger`,

@@ -85,7 +85,8 @@ export const CALLS_EN = {
   variant: (aim: string, proven: boolean, savedKN: string, exchangedM3: string) =>
     `${aim}${proven ? '' : ' (search stopped early)'}: ${savedKN} kN less, ${exchangedM3} m³ exchanged`,
   limit: { permanent: 'permanent', total: 'total', stage: 'stage' } as Readonly<Record<LightenLoad['kind'], string>>,
-  bayAt: (bay: string, kind: string, stage: string | null) => `bay ${bay}, ${stage === null ? kind : `stage ${stage}`}`,
+  bayAt: (bay: string, cases: readonly string[]) => `bay ${bay}, ${cases.join(', ')}`,
+  inStage: (stage: string) => `stage ${stage}`,
   bayLoad: (before: string, after: string, permitted: string, binding: boolean) =>
     `${before} → ${after} of ${permitted} kN/m²${binding ? ', binding' : ''}`,
   none: 'none',

@@ -1,6 +1,7 @@
 /** Where nothing can help, and why: limits in the way, aims without an answer, zones and changes left out. */
 
 import type { LightenAnswer } from '../../model/lighten.ts';
+import { byCases } from '../../model/lighten-cases.ts';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
 import { useStageNumber } from '../use-stage-name.ts';
@@ -14,10 +15,10 @@ export function LightenObstacles({ answer }: { readonly answer: LightenAnswer })
     <section className="sheet-part">
       <h2 className="block-title">{t.lighten.obstacles}</h2>
       <ul className="variant-changes">
-        {obstacles.map((obstacle) => (
-          <li key={`${obstacle.bay} ${obstacle.kind} ${obstacle.stage}`} className="lighten-obstacle">
+        {byCases(obstacles).map((obstacle) => (
+          <li key={`${obstacle.bay} ${obstacle.at} ${obstacle.lightestKNm2}`} className="lighten-obstacle">
             <span>
-              {t.lighten.obstacle({ ...obstacle, stage: numberOf(obstacle.stage) })}{' '}
+              {t.lighten.obstacle({ ...obstacle, cases: obstacle.cases.map((one) => ({ ...one, stage: numberOf(one.stage) })) })}{' '}
               {obstacle.hindrances.length > 0 && t.lighten.inTheWay(obstacle.hindrances)}
             </span>
             <button type="button" className="row-button" onClick={() => go.toBay(obstacle.bay, obstacle.at)}>

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { patchTo, schemeOf, withScheme } from '../../edit/variants.ts';
 import type { LightenVariant } from '../../model/lighten.ts';
+import { byCases } from '../../model/lighten-cases.ts';
 import type { Editing } from '../edit/use-edit.ts';
 import { loadNumber, unitText } from '../format.ts';
 import { TableHead } from '../parts/TableHead.tsx';
@@ -27,8 +28,10 @@ export function LightenProposal({ variant, editing }: { readonly variant: Lighte
       {!proven && unmet.length === 0 && <p>{t.lighten.stopped}</p>}
       {unmet.length > 0 && (
         <ul className="variant-changes">
-          {unmet.map((load) => (
-            <li key={`${load.bay} ${load.kind} ${load.stage}`}>{t.lighten.unmet({ ...load, stage: numberOf(load.stage) })}</li>
+          {byCases(unmet).map((load) => (
+            <li key={`${load.bay} ${load.why} ${load.afterKNm2}`}>
+              {t.lighten.unmet({ ...load, cases: load.cases.map((one) => ({ ...one, stage: numberOf(one.stage) })) })}
+            </li>
           ))}
         </ul>
       )}

@@ -1,8 +1,9 @@
 /** Variants side by side and lightening zones: the sentences in German. */
 
 import type { LightenAim, LightenBay, LightenHindrance, LightenPassing, LightenUnmet } from '../../model/lighten.ts';
+import type { LightenCase } from '../../model/lighten-cases.ts';
 import { loadText, mmText, numberText, percentText, quantityOf, signedText } from '../format.ts';
-import { many } from './en-words.ts';
+import { list, many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
 export const variants: Texts['variants'] = {
@@ -116,6 +117,11 @@ const UNMET: Readonly<Record<LightenUnmet['why'], string>> = {
 };
 
 const caseOf = (kind: LightenBay['kind'], stage: string | null) => (stage === null ? CASES[kind] : `${CASES[kind]} ${stage}`);
+const casesOf = (cases: readonly LightenCase[]) =>
+  list(
+    cases.map(({ kind, stage }) => caseOf(kind, stage)),
+    'und',
+  );
 
 export const lighten: Texts['lighten'] = {
   open: 'Leichtere Aufbauten suchen…',
@@ -138,8 +144,8 @@ export const lighten: Texts['lighten'] = {
   stale: 'Die Szene wurde seither geändert. Bitte neu suchen.',
   answer: (aim, savedKN) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN weniger`,
   stopped: 'Die Suche wurde vorzeitig beendet: Diese Lösung hält jede Grenze ein, vielleicht gibt es aber eine bessere.',
-  unmet: ({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, why }) =>
-    `Noch über der Grenze: Feld ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} von ${loadText(permittedKNm2)}, vorher ${loadText(beforeKNm2)}: ${UNMET[why]}.`,
+  unmet: ({ bay, cases, beforeKNm2, afterKNm2, permittedKNm2, why }) =>
+    `Noch über der Grenze: Feld ${bay}, ${casesOf(cases)}, ${loadText(afterKNm2)} von ${loadText(permittedKNm2)}, vorher ${loadText(beforeKNm2)}: ${UNMET[why]}.`,
   exchanged: (m3) => `${numberText(m3, 1)} m³ ausgetauscht`,
   price: (before, after, currency) =>
     `Materialien: ${numberText(before, 0)} auf ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
@@ -163,8 +169,8 @@ export const lighten: Texts['lighten'] = {
   permitted: 'Zulässig',
   binding: 'diese Grenze bestimmt die Lösung',
   newFindings: (count) => `${many(count, 'Befund kommt', 'Befunde kommen')} dazu`,
-  obstacle: ({ bay, kind, stage, lightestKNm2, permittedKNm2, othersKNm2 }) =>
-    `Feld ${bay}, ${caseOf(kind, stage)}: So leicht wie möglich sind es noch ${loadText(lightestKNm2)} von ${loadText(permittedKNm2)}; ${loadText(othersKNm2)} davon ist, was sonst dort steht.`,
+  obstacle: ({ bay, cases, lightestKNm2, permittedKNm2, othersKNm2 }) =>
+    `Feld ${bay}, ${casesOf(cases)}: So leicht wie möglich sind es noch ${loadText(lightestKNm2)} von ${loadText(permittedKNm2)}; ${loadText(othersKNm2)} davon ist, was sonst dort steht.`,
   inTheWay: (hindrances) => `Im Weg: ${hindrances.map((one) => HINDRANCES[one]).join('; ')}.`,
   obstacles: 'Was im Weg steht',
   showPlace: 'Zeigen',

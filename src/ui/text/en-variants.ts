@@ -10,9 +10,10 @@ import type {
   LightenUnmet,
   ThicknessSpread,
 } from '../../model/lighten.ts';
+import type { LightenCase, WithCases } from '../../model/lighten-cases.ts';
 import type { SchemeFigures } from '../../model/variants.ts';
 import { loadText, mmText, numberText, percentText, quantityOf, signedText } from '../format.ts';
-import { many } from './en-words.ts';
+import { list, many } from './en-words.ts';
 
 export const variants = {
   says: 'Keep what stands as a variant, change it, and hold one against the other. The scene itself is the one that is judged; variants are kept in its file.',
@@ -120,6 +121,11 @@ const UNMET: Readonly<Record<LightenUnmet['why'], string>> = {
 };
 
 const caseOf = (kind: LightenBay['kind'], stage: string | null) => (stage === null ? CASES[kind] : `${CASES[kind]} ${stage}`);
+const casesOf = (cases: readonly LightenCase[]) =>
+  list(
+    cases.map(({ kind, stage }) => caseOf(kind, stage)),
+    'and',
+  );
 
 const spread = (one: ThicknessSpread | null) => {
   if (one === null) return 'none';
@@ -147,8 +153,8 @@ export const lighten = {
   stale: 'The scene was changed since. Look again.',
   answer: (aim: LightenAim, savedKN: number) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN less`,
   stopped: 'The search was stopped early: this answer keeps every limit, but there may be a better one.',
-  unmet: ({ bay, kind, stage, beforeKNm2, afterKNm2, permittedKNm2, why }: LightenUnmet) =>
-    `Still over its limit: bay ${bay}, ${caseOf(kind, stage)}, ${loadText(afterKNm2)} of ${loadText(permittedKNm2)}, ${loadText(beforeKNm2)} before: ${UNMET[why]}.`,
+  unmet: ({ bay, cases, beforeKNm2, afterKNm2, permittedKNm2, why }: WithCases<LightenUnmet>) =>
+    `Still over its limit: bay ${bay}, ${casesOf(cases)}, ${loadText(afterKNm2)} of ${loadText(permittedKNm2)}, ${loadText(beforeKNm2)} before: ${UNMET[why]}.`,
   exchanged: (m3: number) => `${numberText(m3, 1)} m³ exchanged`,
   price: (before: number, after: number, currency: string) =>
     `Materials: ${numberText(before, 0)} to ${numberText(after, 0)} ${currency} (${signedText(after - before, 0)})`,
@@ -169,8 +175,8 @@ export const lighten = {
   permitted: 'Permitted',
   binding: 'this limit shaped the answer',
   newFindings: (count: number) => `${many(count, 'finding comes', 'findings come')} with it`,
-  obstacle: ({ bay, kind, stage, lightestKNm2, permittedKNm2, othersKNm2 }: LightenObstacle) =>
-    `Bay ${bay}, ${caseOf(kind, stage)}: as light as it may be, it is still ${loadText(lightestKNm2)} of ${loadText(permittedKNm2)}; ${loadText(othersKNm2)} of that is what else stands there.`,
+  obstacle: ({ bay, cases, lightestKNm2, permittedKNm2, othersKNm2 }: WithCases<LightenObstacle>) =>
+    `Bay ${bay}, ${casesOf(cases)}: as light as it may be, it is still ${loadText(lightestKNm2)} of ${loadText(permittedKNm2)}; ${loadText(othersKNm2)} of that is what else stands there.`,
   inTheWay: (hindrances: readonly LightenHindrance[]) => `In the way: ${hindrances.map((one) => HINDRANCES[one]).join('; ')}.`,
   obstacles: 'What stands in the way',
   showPlace: 'Show',
