@@ -6,5 +6,5 @@ import { useScene } from '../use-stores.ts';
 export function Follows({ what }: { readonly what: 'tables' | 'map' | 'section' }) {
   const behind = useScene((state) => state.behind);
   if (behind === null || (what === 'map' && behind === 'tables')) return null;
-  return <p className="follows">{t.app.follows[what]}</p>;
+  return <span className="follows">{t.app.follows[what]}</span>;
 }
