@@ -16,6 +16,9 @@ const NAMES: readonly (readonly [LayerRole, RegExp])[] = [
   ['outline', /outline|boundary|perimeter|deck|slab|umriss|kontur|decke/],
 ];
 
+/** Layers that a building model comes in. */
+const OF_MODEL: Readonly<Record<string, LayerRole>> = { IfcSlab: 'outline', 'IfcSlab z': 'levels', IfcColumn: 'columns' };
+
 type Fits = (shape: DrawingShape) => boolean;
 
 const isArea: Fits = ({ kind }) => kind === 'ring' || kind === 'circle';
@@ -49,6 +52,7 @@ interface Read {
  * @returns role by layer; a layer that nothing speaks for has none
  */
 export function guessRoles({ kind, layers }: Read): ReadonlyMap<string, LayerRole> {
+  if (kind === 'ifc') return new Map(layers.flatMap(({ name }) => (name in OF_MODEL ? [[name, OF_MODEL[name]] as const] : [])));
   const roles = new Map<string, LayerRole>();
   for (const layer of layers) {
     const role = kind === 'table' || kind === 'landxml' ? ofPoints(layer) : byName(layer);

@@ -11,6 +11,7 @@ import { KIND_ROWS } from '../import/corpus/kind-rows.ts';
 import { SCENE_ROWS } from '../import/corpus/scene-rows.ts';
 import { TABLE_ROWS } from '../import/corpus/table-rows.ts';
 import { dxf, line, type Pair, rectangle } from '../import/dxf-builder.ts';
+import { CLIPPED } from '../import/ifc/models.ts';
 import { seriousFaults, smallTargets } from './access-faults.ts';
 import { untilReady } from './app-state.ts';
 import { type DroppedFile, dropAll, type Outcome } from './dropped.ts';
@@ -212,6 +213,28 @@ describe('a plan in millimetres without a unit', () => {
       return underlayLines && { name: underlayLines.name, layers: underlayLines.layers.map(({ name }) => name) };
     });
     expect(lines).toEqual({ name: 'Garten.dxf', layers: ['Deck', 'Shafts', 'Zones', 'Axes'] });
+  });
+});
+
+describe('a building model', () => {
+  it('becomes a scene: a slab cut by a plane, laid out by the library that is loaded for it', async () => {
+    await pick(textFile('Invented court.ifc', CLIPPED));
+    const sheet = page.getByRole('dialog', { name: 'Read from Invented court.ifc' });
+    await sheet.getByText('The deck is "Cut"').waitFor();
+    await sheet.getByRole('button', { name: 'Begin the scene' }).click();
+    await page.waitForFunction(() => window.__loamdeck.scene().snapshot?.scene.name === 'Invented court');
+    const { areaM2, levels, says, kept } = await page.evaluate(async () => {
+      const { report, scene } = window.__loamdeck.scene().snapshot!;
+      const heights = scene.deck.levels!.spots.map(([, , z]) => z);
+      const told = scene.history!.map((entry) => entry.says).join('\n');
+      return { ...report.deck, levels: heights, says: told, kept: await (await fetch('sw.js')).text() };
+    });
+    // From −10 to 2.5 m, 10 m across, less the opening of 2 × 1 m.
+    expect(Number(areaM2.toFixed(6))).toBe(12.5 * 10 - 2);
+    expect([Math.min(...levels), Math.max(...levels)]).toEqual([0, 0.3]);
+    expect(says).toContain('a surface of triangles made of it');
+    // Works without a network too.
+    expect(kept).toMatch(/"assets\/web-ifc-[\w-]+\.wasm"/);
   });
 });
 

@@ -10,7 +10,7 @@ import type { Slab, SlabOptions } from './ifc-slabs.ts';
 import { joined, type TopFace } from './ifc-solids.ts';
 
 export const OUTLINE_LAYER = 'IfcSlab';
-export const LEVELS_LAYER = 'IfcSlab levels';
+export const LEVELS_LAYER = 'IfcSlab z';
 
 export interface Deck {
   readonly slabs: readonly Slab[];

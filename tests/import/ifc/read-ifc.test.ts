@@ -37,7 +37,7 @@ const micro = (value: number) => Math.round(value * 1e6) / 1e6 + 0;
 
 /** Levels in order of their places. */
 function levelsOf(result: ImportResult): (readonly [number, number, number])[] {
-  return shapesOn(result, 'IfcSlab levels')
+  return shapesOn(result, 'IfcSlab z')
     .flatMap((shape) =>
       shape.kind === 'point' && shape.levelM !== null ? [[micro(shape.at[0]), micro(shape.at[1]), micro(shape.levelM)] as const] : [],
     )
@@ -166,7 +166,7 @@ describe('a sloping slab', () => {
     ]);
     // 250 − 0.1 x millimetres, 300 at the most.
     for (const [x, , z] of levelsOf(result)) expect(z).toBeCloseTo(Math.min(0.3, 0.25 - 0.1 * x), 6);
-    const folds = shapesOn(result, 'IfcSlab levels').flatMap((shape) => (shape.kind === 'line' ? [shape] : []));
+    const folds = shapesOn(result, 'IfcSlab z').flatMap((shape) => (shape.kind === 'line' ? [shape] : []));
     expect(folds.length).toBeGreaterThan(0);
     for (const { points: ends, levelsM } of folds)
       expect([ends.map(([x]) => x), levelsM]).toEqual([
