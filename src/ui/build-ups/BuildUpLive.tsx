@@ -51,6 +51,7 @@ export function BuildUpBrief({ snapshot, buildUp }: Props) {
     <p className="bu-brief" aria-hidden="true" data-judgement={utilisation === null ? 'none' : judge(utilisation)}>
       {t.buildUps.live.brief(buildUp.sum)}
       {verdict !== null && utilisation !== null && <strong> · {t.buildUps.live.briefBay(verdict.id, utilisation)}</strong>}
+      {verdict !== null && <Follows what="tables" />}
     </p>
   );
 }
