@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Icon, type IconName } from '../parts/Icon.tsx';
 import { useSection } from '../section/use-section.ts';
 import { t } from '../text/text.ts';
+import { useLayout } from '../use-media.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { ExplodeTool } from './ExplodeTool.tsx';
 import { KeysHelp } from './KeysHelp.tsx';
@@ -67,10 +68,12 @@ export function ViewTools({ flat, explode }: Props) {
   );
 }
 
-/** Views kept in the scene: to go to, and to keep another. */
+/** Views kept in the scene: to go to, and to keep another. On a phone their page covers the model, and the walkthrough has them too. */
 function SavedViewsTool() {
   const on = useView((state) => state.editor === 'views');
   const edit = useView((state) => state.edit);
+  const phone = useLayout() === 'phone';
+  if (phone) return null;
   return (
     <div className="tool-group sheet">
       <button
