@@ -50,7 +50,8 @@ export function recipesOf(ground: Ground, site: Site, trying: Trying): Recipe[] 
   if (rest < 0) return [];
   const kept = asItIs(ground, site, rest);
   const fills = [kept, ...fillChanges(kept, ground, trying)];
-  const recipes = fills.flatMap((recipe) => withSubstrateSteps(recipe, ground, site, trying));
+  const both = [...fills, ...fills.flatMap((recipe) => secondFills(recipe, kept, ground, trying))];
+  const recipes = both.flatMap((recipe) => withSubstrateSteps(recipe, ground, site, trying));
   return [kept, ...recipes.flatMap((recipe) => asSound(recipe, { ground, site, rest }))];
 }
 
@@ -72,13 +73,8 @@ function fillChanges(kept: Recipe, ground: Ground, trying: Trying): Recipe[] {
   const now = kept.layers[kept.rest];
   const { role, mineral } = now.material;
   if (trying.byPrice && priceOf(now.material) === null) return [];
-  const allowed = (list: readonly ResolvedMaterial[]) =>
-    worthTrying(
-      list.filter(({ id }) => id !== now.material.id && !trying.banned.has(`${ground.id}|${id}`)),
-      trying.byPrice,
-    );
-  const light = allowed(trying.candidates.lightFills);
-  const soils = role === 'substrate' && mineral ? allowed(trying.candidates.subsoils) : [];
+  const light = insteadOf(now.material, trying.candidates.lightFills, ground, trying);
+  const soils = role === 'substrate' && mineral ? insteadOf(now.material, trying.candidates.subsoils, ground, trying) : [];
   const found: Recipe[] = [];
   if (trying.means.includes('fill') && role !== 'base course')
     for (const fill of [...light, ...soils]) found.push(replaced(kept, fill, trying));
@@ -99,6 +95,37 @@ function fillChanges(kept: Recipe, ground: Ground, trying: Trying): Recipe[] {
     }
   }
   return found;
+}
+
+/** Materials of a list that may come in the place of another. */
+function insteadOf(now: ResolvedMaterial, list: readonly ResolvedMaterial[], ground: Ground, { banned, byPrice }: Trying) {
+  const open = list.filter(({ id }) => id !== now.id && !banned.has(`${ground.id}|${id}`));
+  return worthTrying(open, byPrice);
+}
+
+/**
+ * Another light fill besides the layer that gives way, thicker or thinner or of another material, one at a time. Beside a layer that
+ * is split it keeps its thickness. Fills that drain stay: nothing here judges how thick they must be.
+ */
+function secondFills(recipe: Recipe, kept: Recipe, ground: Ground, trying: Trying): Recipe[] {
+  if (!trying.means.includes('fill')) return [];
+  return kept.layers.flatMap((own, i): Recipe[] => {
+    const { material, layer, startMm } = own;
+    const isFill = material.role === 'light fill' && material.density !== undefined && material.thicknessMm === undefined && !layer.infill;
+    if (!isFill || i === kept.rest || (trying.byPrice && priceOf(material) === null)) return [];
+    const at = recipe.layers.indexOf(own);
+    const thinner = Math.max(0, Math.floor((startMm - trying.leastLayerMm) / STEP_MM));
+    const step: Step = { from: -thinner, to: Math.floor((ground.greatestRoomM * 1000) / STEP_MM), moves: [{ layer: at, mm: STEP_MM }] };
+    const isSplit = recipe.steps.length > 0;
+    const isOpen = !isSplit && !trying.banned.has(`${ground.id}|${material.id}`);
+    const made = [...(isOpen ? [material] : []), ...insteadOf(material, trying.candidates.lightFills, ground, trying)];
+    return made.map((fill) => {
+      const layers = recipe.layers.with(at, fill === material ? { ...own, untouched: false } : newLayer(fill, startMm));
+      const changes = [...new Set([...recipe.changes, fill.id])];
+      const steps = isSplit ? recipe.steps : [step];
+      return separated(separated({ ...recipe, layers, steps, changes, keeps: false }, trying), trying);
+    });
+  });
 }
 
 function newLayer(material: ResolvedMaterial, startMm = 0): RecipeLayer {
