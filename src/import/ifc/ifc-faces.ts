@@ -2,6 +2,7 @@
 
 import { type AreaM, overlay } from '../../edit/overlay.ts';
 import { enclosed, type HalfEdge } from '../../edit/planar.ts';
+import type { DrawingBox } from '../../model/drawing.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import { pointInRing, ringOf } from '../../scene/ring.ts';
 import { Unreadable, type Xyz } from './ifc-model.ts';
@@ -32,6 +33,16 @@ const MOST_APART = 400;
 interface Tilted {
   readonly face: Face;
   readonly normal: Xyz;
+  readonly box: DrawingBox;
+}
+
+function boxOf({ outer }: Face): DrawingBox {
+  const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+  for (const [x, y] of outer) {
+    [box.minX, box.maxX] = [Math.min(box.minX, x), Math.max(box.maxX, x)];
+    [box.minY, box.maxY] = [Math.min(box.minY, y), Math.max(box.maxY, y)];
+  }
+  return box;
 }
 
 /** Normal, twice as long as the face is large. */
@@ -45,10 +56,9 @@ export function normalOf({ outer }: Face): Xyz {
 /** The upward faces of solids, merged; `weld` is the distance within which corners are one. */
 export function seenFromAbove(faces: readonly Face[], weld: number): SeenFromAbove {
   if (faces.length > MOST_FACES) throw new Unreadable('too many faces');
-  const outward = facingOut(faces);
-  const up = outward
-    .map((face): Tilted => ({ face, normal: normalOf(face) }))
-    .filter(({ normal }) => normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal));
+  const outward = isInsideOut(faces) ? reversed(faces) : faces;
+  // A surface that encloses nothing may look either way.
+  const up = [outward, reversed(outward)].map(lookingUp).find((found) => found.length > 0) ?? [];
   const tops = up.length > MOST_COVERED ? up : up.filter((one) => !isCovered(one, up, weld));
   if (tops.length === 0) throw new Unreadable('no face looks up');
   const points = new Welded(weld);
@@ -60,11 +70,19 @@ export function seenFromAbove(faces: readonly Face[], weld: number): SeenFromAbo
 }
 
 /** Faces of a closed solid may all look inwards; then its volume comes out negative. */
-function facingOut(faces: readonly Face[]): readonly Face[] {
+function isInsideOut(faces: readonly Face[]): boolean {
   const origin = faces[0]?.outer[0] ?? [0, 0, 0];
-  const sixfold = faces.reduce((sum, face) => sum + dot(normalOf(face), plus(face.outer[0], origin, -1)), 0);
-  if (sixfold >= 0) return faces;
+  return faces.reduce((sum, face) => sum + dot(normalOf(face), plus(face.outer[0], origin, -1)), 0) < 0;
+}
+
+function reversed(faces: readonly Face[]): readonly Face[] {
   return faces.map(({ outer, holes }) => ({ outer: [...outer].reverse(), holes: holes.map((hole) => [...hole].reverse()) }));
+}
+
+function lookingUp(faces: readonly Face[]): readonly Tilted[] {
+  return faces
+    .map((face): Tilted => ({ face, normal: normalOf(face), box: boxOf(face) }))
+    .filter(({ normal }) => normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal));
 }
 
 const flatOf = (points: readonly Xyz[]): PointM[] => points.map(([x, y]) => [x, y]);
@@ -73,8 +91,8 @@ const flatOf = (points: readonly Xyz[]): PointM[] => points.map(([x, y]) => [x, 
 function isCovered({ face }: Tilted, all: readonly Tilted[], weld: number): boolean {
   const { outer } = face;
   const [x, y, z] = outer.reduce((sum, point) => plus(sum, point, 1 / outer.length), [0, 0, 0] as Xyz);
-  return all.some(({ face: other, normal }) => {
-    if (other === face) return false;
+  return all.some(({ face: other, normal, box }) => {
+    if (other === face || x < box.minX || x > box.maxX || y < box.minY || y > box.maxY) return false;
     const [origin] = other.outer;
     const level = origin[2] - ((x - origin[0]) * normal[0] + (y - origin[1]) * normal[1]) / normal[2];
     if (!(level > z + 10 * weld)) return false;

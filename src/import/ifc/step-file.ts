@@ -33,7 +33,9 @@ class StepScan {
   at: number;
   readonly #text: string;
   readonly #byType = new Map<string, number[]>();
-  readonly #found: { id: number; start: number }[] = [];
+  readonly #ids: number[] = [];
+  readonly #starts: number[] = [];
+  #ascending = true;
   #damaged = 0;
   #cutAt: number | null = null;
   #quote: number;
@@ -71,10 +73,12 @@ class StepScan {
   }
 
   #keep(id: number, type: string, start: number): void {
-    if (this.#found.length >= MAX_MODEL_ENTITIES) {
+    if (this.#ids.length >= MAX_MODEL_ENTITIES) {
       throw new StopReading(issueOf('error', 'TOO_MANY_ENTITIES', { most: MAX_MODEL_ENTITIES }));
     }
-    this.#found.push({ id, start });
+    this.#ascending &&= this.#ids.length === 0 || id > this.#ids[this.#ids.length - 1];
+    this.#ids.push(id);
+    this.#starts.push(start);
     const list = this.#byType.get(type);
     if (list === undefined) this.#byType.set(type, [id]);
     else list.push(id);
@@ -108,9 +112,12 @@ class StepScan {
   }
 
   file(): StepFile {
-    const found = this.#found.sort((a, b) => a.id - b.id);
-    const [ids, starts] = [new Float64Array(found.length), new Float64Array(found.length)];
-    for (const [i, { id, start }] of found.entries()) [ids[i], starts[i]] = [id, start];
+    let [ids, starts] = [Float64Array.from(this.#ids), Float64Array.from(this.#starts)];
+    if (!this.#ascending) {
+      const order = Uint32Array.from(ids, (_, i) => i).sort((a, b) => this.#ids[a] - this.#ids[b]);
+      ids = ids.map((_, i) => this.#ids[order[i]]);
+      starts = starts.map((_, i) => this.#starts[order[i]]);
+    }
     return { text: this.#text, ids, starts, byType: this.#byType, damaged: this.#damaged, cutAt: this.#cutAt };
   }
 }
