@@ -43,7 +43,7 @@ export function summary(scene: SceneFile, report: Report, language: Language = '
     ...table(
       words.baysHead,
       [...report.bays].sort((a, b) => worstUse(b) - worstUse(a)).map((bay) => bayRow(bay, scene, to)),
-      'lrrrlrrrl',
+      'lrrrrrrlrrrl',
     ),
     '',
     words.zones,
@@ -112,6 +112,9 @@ function bayRow(bay: ReportBay, scene: SceneFile, { words, fixed, orDash, use }:
     fixed(bay.permanent.permittedKNm2 === null && bay.total ? bay.total.patchKNm2 : bay.permanent.patchKNm2),
     permitted,
     use(bay.permanent.utilisation ?? bay.total?.utilisation ?? null),
+    fixed(bay.imposed.maxKNm2),
+    orDash(bay.imposed.permittedKNm2),
+    use(bay.imposed.utilisation),
     worst?.stage ?? '-',
     worst ? fixed(worst.patchKNm2) : '-',
     orDash(worst?.permittedKNm2 ?? null),

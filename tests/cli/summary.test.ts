@@ -27,8 +27,8 @@ describe('a plain deck', () => {
   });
 
   it('has a row per bay, zone and stage', () => {
-    // 1.4715 of 12 is 12.26 %
-    expect(plain).toContain('A1 1.47 12.00 12.3 % substrate 1.47 12.00 12.3 % load plan, rev A, 2026-01-05');
+    // 1.4715 of 12 is 12.26 %; nobody is to walk there
+    expect(plain).toContain('A1 1.47 12.00 12.3 % 0.00 5.00 0.0 % substrate 1.47 12.00 12.3 % load plan, rev A, 2026-01-05');
     expect(plain).toContain('Z1 12.0 100 - 1.47 1.47 1.47 40.0');
     expect(plain).toContain('1 Substrate 18 A1 12.3 %');
     // Bare soil on the membrane: no protection, no drainage
@@ -65,8 +65,16 @@ describe('several bays', () => {
 
   it('say what limit they have and that one is not confirmed', () => {
     // 3.4715/8 = 43.4 %; a stage 1.4715/8 = 18.4 %; 1.4715/2.5 = 58.9 %
-    expect(text).toContain('all 3.47 8.00 in all 43.4 % substrate 1.47 8.00 18.4 % load plan, rev A, 2026-01-05');
-    expect(text).toContain('open 1.47 2.50 58.9 % substrate 1.47 2.50 58.9 % NOT CONFIRMED');
+    expect(text).toContain('all 3.47 8.00 in all 43.4 % 2.00 - - substrate 1.47 8.00 18.4 % load plan, rev A, 2026-01-05');
+    expect(text).toContain('open 1.47 2.50 58.9 % 2.00 - - substrate 1.47 2.50 58.9 % NOT CONFIRMED');
+  });
+
+  it('show what brings a bay over its limit where it is the imposed load: 4 of 3 is 133.3 %', () => {
+    const used = sceneOf({
+      deck: { outline: rect(0, 0, 4, 3), bays: [bay('A1', rect(0, 0, 4, 3), { permanentKNm2: 12, imposedKNm2: 3 })] },
+      zones: [zone('Z1', rect(0, 0, 4, 3), 'soil-100', { imposedKNm2: 4 })],
+    });
+    expect(lines(used)).toContain('A1 1.47 12.00 12.3 % 4.00 3.00 133.3 % substrate 1.47 12.00 12.3 % load plan, rev A, 2026-01-05');
   });
 
   it('have their findings by severity, with place and source', () => {

@@ -11,8 +11,8 @@ export const SUMMARY_EN = {
   verdict: (over: number, open: number, within: number) =>
     `Bays: ${over} over, ${open} not confirmed, ${within} within the permitted loads`,
   notChecked: (list: string) => `Not part of this result: ${list}`,
-  bays: 'Bays, worst first (kN/m² on the worst patch of 1 m × 1 m, saturated)',
-  baysHead: ['bay', 'permanent', 'permitted', 'use', 'worst stage', 'there', 'permitted', 'use', 'basis'],
+  bays: 'Bays, worst first (kN/m² on the worst patch of 1 m × 1 m, saturated; imposed: the most that a zone on it is meant to carry)',
+  baysHead: ['bay', 'permanent', 'permitted', 'use', 'imposed', 'permitted', 'use', 'worst stage', 'there', 'permitted', 'use', 'basis'],
   inAll: (kNm2: string) => `${kNm2} in all`,
   basis: (document: string, revision: string, date: string) => `${document}, rev ${revision}, ${date}`,
   notConfirmed: 'NOT CONFIRMED',
