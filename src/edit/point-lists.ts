@@ -184,9 +184,9 @@ export function withFinishNet(zone: SceneZone, change: (net: SceneLevels) => Sce
 
 function changedNet(levels: SceneLevels, { part, spot: spotOf, line: lineOf }: NetIds, change: ChangeList): SceneLevels {
   const spots = mapped(levels.spots, (spot, i) => {
-    const given = [spot];
-    const to = change({ part, id: spotOf(i), form: 'point', kind: 'spot', points: given });
-    return to === given ? spot : raised(to[0]);
+    const to = change({ part, id: spotOf(i), form: 'point', kind: 'spot', points: [spot] });
+    // The list of a place is made anew with each walk; its point is not.
+    return to[0] === spot ? spot : raised(to[0]);
   });
   const breaklines =
     levels.breaklines &&
@@ -236,10 +236,8 @@ function flat(points: readonly PointM[], list: Described, change: ChangeList): r
 }
 
 function place(at: PointM, list: Omit<Described, 'form'>, change: ChangeList): PointM {
-  const given = [at];
-  const to = change({ ...list, form: 'point', points: given });
-  if (to === given) return at;
-  const [first] = to;
+  const [first] = change({ ...list, form: 'point', points: [at] });
+  if (first === at) return at;
   if (first === undefined) throw new RangeError(`withPointLists: a place keeps one point, found none for ${list.part} ${list.id}`);
   return [first[0], first[1]];
 }

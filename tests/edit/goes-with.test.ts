@@ -112,6 +112,17 @@ describe('a point put into edges', () => {
   });
 });
 
+describe('places', () => {
+  it('stay the very same objects where a corner beside them is moved: trees, and levels of a finish', () => {
+    const tree = { kind: 'tree', id: 'T1', at: [8, 2], massKg: 900, spreadM: 2 } as const;
+    const finish = { kind: 'spots', spots: [[8, 3, 0.5]] } as const;
+    const scene: SceneFile = { ...SCENE, objects: [tree], zones: SCENE.zones.map((zone) => ({ ...zone, finish })) };
+    const patch = limitedTo(scene, movedEdge(scene, EDGE, 1), ({ part }) => goesWith('zone').includes(part));
+    expect(Object.keys(patch)).toEqual(['zones']);
+    expect(patch.zones?.map((zone) => zone.finish === finish)).toEqual([true, true]);
+  });
+});
+
 describe('the deck', () => {
   it('takes along all that lies on its edge, a bay only bays', () => {
     expect(goesWith('outline')).toContain('bay');

@@ -38,7 +38,9 @@ export function PlanChosen({ snapshot, surface, acts: { dragging, hovered } }: P
   const [one] = selected;
   return (
     <g className="pe-chosen-layer">
-      {!isDrawing(tool) && hovered && !isIn(selected, hovered) && <Outlined scene={scene} parts={[hovered]} on={on} name="pe-hovered" />}
+      {!isDrawing(tool) && !dragging && hovered && !isIn(selected, hovered) && (
+        <Outlined scene={scene} parts={[hovered]} on={on} name="pe-hovered" />
+      )}
       <Outlined scene={scene} parts={selected} on={on} name="pe-chosen" />
       {box !== null && <Outlined scene={scene} parts={box.inside} on={on} name="pe-hovered" />}
       {dragging ? (

@@ -82,6 +82,9 @@ export function PlanSurface({ snapshot }: { readonly snapshot: Snapshot }) {
         )}
       </svg>
       {surface && <SurfaceCorner surface={surface} originM={snapshot.originM} onAll={() => plan.getState().lookAt('all')} size={size} />}
+      <p className="pe-follows" role="status" data-follows={acts.dragging?.follows}>
+        {acts.dragging !== null && acts.dragging.follows !== 'now' && t.draw.live.follows[acts.dragging.follows]}
+      </p>
       <ProblemNote />
     </div>
   );

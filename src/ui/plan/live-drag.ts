@@ -26,8 +26,8 @@ export interface HeldDrag {
 
 export interface LiveDrag {
   readonly gesture: number;
-  /** The scene follows with the next frame; shapes that cannot stand are left out. */
-  follow(patch: ScenePatch): void;
+  /** The scene follows with the next frame; shapes that cannot stand are left out. False where it only follows once the drag ends. */
+  follow(patch: ScenePatch): boolean;
   /** Nothing is sent by itself any more. */
   stop(): void;
   /** The patch of the end for a scene that has followed, without anything else that was sent in between; null for any other scene. */
@@ -66,12 +66,13 @@ export function liveDrag({ scene: store, view }: Stores, from: SceneFile, step: 
     runs = false;
     own = store.getState().snapshot?.scene;
   };
+  const isQuick = () => {
+    const { snapshot, history } = store.getState();
+    return snapshot !== null && snapshot.evaluatedMs < (history.undo === null ? QUICKLY_OPENED_MS : QUICK_MS);
+  };
   const onFrame = () => {
     frame = 0;
-    const { snapshot, history } = store.getState();
-    if (snapshot === null) return;
-    const isQuick = snapshot.evaluatedMs < (history.undo === null ? QUICKLY_OPENED_MS : QUICK_MS);
-    if (isQuick && firstFault(from, patched(from, wanted), view.getState().language) === null) void send(wanted);
+    if (isQuick() && firstFault(from, patched(from, wanted), view.getState().language) === null) void send(wanted);
   };
   const stop = () => {
     cancelAnimationFrame(frame);
@@ -83,6 +84,7 @@ export function liveDrag({ scene: store, view }: Stores, from: SceneFile, step: 
     follow(patch) {
       wanted = patch;
       if (frame === 0) frame = requestAnimationFrame(onFrame);
+      return isQuick();
     },
     last: (patch, scene) => (sent.size > 0 && scene === own ? whole(patch) : null),
     takeBack() {

@@ -1,6 +1,6 @@
 /** What pointers do in the plan: choose, drag corners, edges and parts, set points of what is drawn. */
 
-import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { type Dispatch, type RefObject, type SetStateAction, useEffect, useMemo, useRef, useState } from 'react';
 import { patched } from '../../edit/point-lists.ts';
 import type { PointM, SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
@@ -28,6 +28,8 @@ export interface PlanDragging {
   readonly from: SceneFile;
   /** … and as it would be. */
   readonly scene: SceneFile;
+  /** Whether model and numbers go along, follow at the end, or are being worked out after it. */
+  readonly follows: 'now' | 'later' | 'soon';
 }
 
 export interface PlanActs {
@@ -44,7 +46,7 @@ interface Work extends Stores {
   readonly aims: PlanAims;
   readonly now: RefObject<{ readonly drawn: DrawnLists; readonly drawing: PlanDrawing }>;
   readonly held: RefObject<HeldDrag | null>;
-  readonly setDragging: (dragging: PlanDragging | null) => void;
+  readonly setDragging: Dispatch<SetStateAction<PlanDragging | null>>;
   readonly setHovered: (hovered: Selected | null) => void;
 }
 
@@ -162,8 +164,8 @@ function choosingDoes(work: Work): PointerDoes {
       const aim = aims.dragging(drag, act, from);
       plan.getState().setAim(aim);
       const patch = dragged(from, drag, aim.at, dragRules(plan));
-      setDragging({ drag, from, scene: patched(from, patch) });
-      live.follow(patch);
+      const follows = live.follow(patch) ? 'now' : 'later';
+      setDragging({ drag, from, scene: patched(from, patch), follows });
     },
     drop(act) {
       box.choose();
@@ -241,7 +243,7 @@ function stepOfDrag(drag: Drag): Step {
 }
 
 /** Checked first by the routine of files, so that a crossing is shown where it is; what cannot be leaves all as it was. */
-async function drop({ view, plan, edits }: Work, { drag, from, step, live }: HeldDrag, to: PointM): Promise<void> {
+async function drop({ view, plan, edits, setDragging }: Work, { drag, from, step, live }: HeldDrag, to: PointM): Promise<void> {
   const rules = dragRules(plan);
   const patch = dropped(from, drag, to, rules);
   const fault = firstFault(from, patched(from, patch), view.getState().language);
@@ -251,6 +253,10 @@ async function drop({ view, plan, edits }: Work, { drag, from, step, live }: Hel
     return;
   }
   live.stop();
+  // In a large scene this takes a while: what was dragged stays where it was put until then.
+  const settling: PlanDragging = { drag, from, scene: patched(from, patch), follows: 'soon' };
+  setDragging(() => settling);
   const done = await edits.run((scene) => ({ patch: live.last(patch, scene) ?? dropped(scene, drag, to, rules) }), step, live.gesture);
+  setDragging((now) => (now === settling ? null : now));
   if (!done) live.takeBack();
 }

@@ -146,6 +146,7 @@ export const draw: Texts['draw'] = {
     at: (x, y) => `x ${coordinateText(x)}  y ${coordinateText(y)}`,
     moved: (x, y) => `${metres(x)} / ${metres(y)}`,
     offset: metres,
+    follows: { later: 'Modell, Lasten und Tabellen folgen beim Loslassen.', soon: 'Wird berechnet…' },
   },
   typed: {
     label: 'Einen Punkt eingeben',

@@ -147,6 +147,7 @@ export const draw = {
     at: (x: number, y: number) => `x ${coordinateText(x)}  y ${coordinateText(y)}`,
     moved: (x: number, y: number) => `${metres(x)} / ${metres(y)}`,
     offset: metres,
+    follows: { later: 'Model, loads and tables follow when you let go.', soon: 'Being calculated…' },
   },
   typed: {
     label: 'Type a point',
