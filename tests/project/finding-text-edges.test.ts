@@ -85,6 +85,17 @@ describe('level.fall', () => {
   });
 });
 
+describe('level.fall in German', () => {
+  it('names the zone beside the largest place, and closes what is put in between', () => {
+    const facts = { areaM2: 28, largestM2: 20, places: 2, mostPercent: 1, surface: 'paving', source: 'a guideline (read)' };
+    const fact: FindingFact = { rule: 'level.fall', severity: 'note', where: { zone: 'Z1' }, value: 0.5, limit: 1.5, unit: '%', facts };
+    const said = (over: object) => wordFinding({ ...fact, facts: { ...facts, ...over } }, SCENE, 'de').says;
+    expect(said({})).toContain('auf 28,00 m² an 2 Stellen, die größte 20,00 m² (Zone Z1), nur 0,50 bis 1,00 % Gefälle, weniger als 1,50 %');
+    expect(said({ places: 1 })).toContain('auf 28,00 m² (Zone Z1) nur 0,50 bis 1,00 % Gefälle');
+    expect(said({ surface: 'membrane' })).toContain('an 2 Stellen, die größte 20,00 m², nur');
+  });
+});
+
 describe('report of edges', () => {
   const outline = rect(100, 200, 104, 203);
   const soil = buildUp('soil-100', [{ material: 'soil', thicknessMm: 100 }]);

@@ -50,10 +50,11 @@ function stripWords({ where, value, limit, facts }: FindingFact): string {
 function fallWords({ where, value, limit, severity, facts }: FindingFact): string {
   const most = Number(facts.mostPercent);
   const falls = most - value < 0.005 ? `${numberDe(value)} %` : `${numberDe(value)} bis ${numberDe(most)} %`;
-  const places = Number(facts.places) > 1 ? ` an ${facts.places} Stellen, die größte ${areaM2(Number(facts.largestM2))}` : '';
+  const zone = facts.surface === 'paving' ? ` (Zone ${where.zone})` : '';
+  const places = Number(facts.places) > 1 ? ` an ${facts.places} Stellen, die größte ${areaM2(Number(facts.largestM2))}${zone},` : zone;
   const area = `${areaM2(Number(facts.areaM2))}${places}`;
   if (facts.surface === 'paving') {
-    return `Der Belag hat auf ${area} nur ${falls} Gefälle (Zone ${where.zone}), weniger als ${numberDe(limit)} %: Oberflächenwasser läuft nur durch die Fugen ab. Fugen und Tragschicht wasserdurchlässig halten oder dem Belag Gefälle geben.`;
+    return `Der Belag hat auf ${area} nur ${falls} Gefälle, weniger als ${numberDe(limit)} %: Oberflächenwasser läuft nur durch die Fugen ab. Fugen und Tragschicht wasserdurchlässig halten oder dem Belag Gefälle geben.`;
   }
   if (severity === 'note') {
     return `Die Abdichtung hat auf ${area} nur ${falls} Gefälle: weniger als die empfohlenen ${numberDe(limit)} %. Wo die Decke durchhängt, bleiben Pfützen; Elemente füllen und die Abläufe frei halten.`;

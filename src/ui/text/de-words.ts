@@ -26,10 +26,10 @@ export const basisText = (basis: SceneBasis): string =>
 const MISSING: Readonly<Record<BasisPart, string>> = { document: 'Dokument', revision: 'Index', date: 'Datum' };
 
 export const missingText = (missing: readonly BasisPart[]): string =>
-  `nicht bestätigt: Es fehlt ${list(
+  `nicht bestätigt: ${list(
     missing.map((part) => MISSING[part]),
     'und',
-  )}`;
+  )} ${missing.length === 1 ? 'fehlt' : 'fehlen'}`;
 
 export const MAP_GROUP_NAMES: Readonly<Record<MapGroup, string>> = {
   loads: 'Lasten',
