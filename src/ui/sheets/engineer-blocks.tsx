@@ -30,6 +30,13 @@ export function engineerBlocks(on: SheetContext): SheetBlock[] {
 
 const over = (utilisation: number | null) => (utilisation !== null && utilisation > 1 + 1e-9 ? 'over' : undefined);
 
+/** A value that is over says so itself: its bay may be hatched as not confirmed, or over in a stage alone. */
+const marked = (text: string, utilisation: number | null) => (
+  <span key={text} className="over-cell" data-mark={over(utilisation)}>
+    {text}
+  </span>
+);
+
 const worst = (bay: ReportBay) => Math.max(bay.permanent.utilisation ?? 0, bay.imposed.utilisation ?? 0, bay.total?.utilisation ?? 0);
 
 function inOrder(bays: readonly ReportBay[]): ReportBay[] {
@@ -70,13 +77,13 @@ function bayTable(on: SheetContext): TableBlock {
             '–'
           ) : (
             <Derived key="use" ask={{ kind: 'utilisation', bay: id, stage: null }}>
-              {use(judged.utilisation)}
+              {marked(use(judged.utilisation), judged.utilisation)}
             </Derived>
           ),
           load(imposed.maxKNm2),
           load(imposed.permittedKNm2),
-          use(imposed.utilisation),
-          stage < 0 ? '–' : `${stage + 1}`,
+          marked(use(imposed.utilisation), imposed.utilisation),
+          stage < 0 ? '–' : marked(`${stage + 1}`, bay.stages[stage]?.utilisation ?? null),
           said,
         ],
       };
