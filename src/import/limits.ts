@@ -16,10 +16,10 @@ export const MAX_COPIES = 10_000;
 export const MAX_ISSUES = 50;
 /** More points in one shape than this are asked about. */
 export const MANY_POINTS = 2_000;
-/** Levels up to so many are thinned to what a scene holds: a second or two of work. */
+/** Levels up to so many are thinned to what a scene holds: seconds of work. */
 export const MAX_THINNED = 1_000_000;
 /** Points on lines with levels that stay as they are while levels are thinned. */
-export const MAX_THINNED_LINES = 20_000;
+export const MAX_THINNED_LINES = 10_000;
 /** Longest text kept [characters]. */
 export const MAX_TEXT = 500;
 

@@ -145,7 +145,7 @@ describe('what cannot be thinned', () => {
         code: 'LEVELS_TOO_MANY',
         level: 'warning',
         got: '1,000,001 levels and 0 points on lines with levels',
-        expected: 'at most 1,000,000 levels and 20,000 points on lines, which can then be thinned',
+        expected: 'at most 1,000,000 levels and 10,000 points on lines, which can then be thinned',
       },
     ]);
   });

@@ -38,26 +38,44 @@ export function* thinNet(net: LevelNet, tolerancesM: readonly number[], most: nu
   for (const i of extremes(net.spots)) isKept[i] = 1;
   const found: ThinnedNet[] = [];
   let share = 0;
+  const corners = joined(net.breaklines);
   for (const [step, toleranceM] of tolerancesM.entries()) {
+    // Breaklines take time. Their corners alone give nearly the same net; what that is still off is found with them.
+    let exact = corners.length === 0;
     for (;;) {
       const kept = keptOf(isKept);
       if (kept.length > most) return found;
-      const surface = netSurface({ spots: pick(net.spots, kept), breaklines: net.breaklines }, boxes.reachM);
+      const spots = pick(net.spots, kept);
+      const surface = netSurface(
+        exact ? { spots, breaklines: net.breaklines } : { spots: joined([spots, corners]), breaklines: [] },
+        boxes.reachM,
+      );
       // All spots at one place.
       if (surface.kind === 'plane') return found;
       yield share;
       const { worst, greatestM } = deviations(surface, boxes, isKept);
-      if (greatestM <= toleranceM) {
+      if (greatestM <= toleranceM && exact) {
         found.push({ toleranceM, kept, greatestM });
         break;
       }
+      exact ||= greatestM <= toleranceM;
       for (const [i, deviationM] of worst) if (deviationM > toleranceM) isKept[i] = 1;
       // How many rounds are to come is not known: nearer with each, never there.
-      share = Math.max(share, (step + toleranceM / greatestM) / tolerancesM.length);
+      share = Math.max(share, (step + Math.min(0.9, toleranceM / greatestM)) / tolerancesM.length);
       yield share;
     }
   }
   return found;
+}
+
+function joined(lists: readonly Float64Array[]): Float64Array {
+  const out = new Float64Array(lists.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const list of lists) {
+    out.set(list, at);
+    at += list.length;
+  }
+  return out;
 }
 
 function keptOf(isKept: Uint8Array): Uint32Array {

@@ -3,7 +3,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { t } from '../text/text.ts';
 import type { Opening } from '../use-open-scene.ts';
-import { areScenes, CompareDialog } from '../variants/CompareDialog.tsx';
+import { areScenes } from '../variants/are-scenes.ts';
+import { CompareDialog } from '../variants/CompareDialog.tsx';
 
 /** What is wrong with a drop before any file is read; null where it is one file, or two that may be scenes. */
 function dropProblem(transfer: DataTransfer): string | null {
