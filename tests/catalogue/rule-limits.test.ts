@@ -39,37 +39,24 @@ describe('depths of substrate', () => {
 });
 
 it('other values: 12 m³, 600, 400, 150, 250, 150 and 50 mm, 0.3 m, 1.5 %, 20 mm, 1.5 times', () => {
-  const {
-    treeSoilM3,
-    treeSoilMm,
-    subsoilBelowMm,
-    baseCourseMm,
-    liftMm,
-    upstandMm,
-    sillMm,
-    stripM,
-    fallPercent,
-    pondMm,
-    slidingRatio,
-    overturningRatio,
-  } = DEFAULT_LIMITS;
-  const limits = [
-    treeSoilM3,
-    treeSoilMm,
-    subsoilBelowMm,
-    baseCourseMm,
-    liftMm,
-    upstandMm,
-    sillMm,
-    stripM,
-    fallPercent,
-    pondMm,
-    slidingRatio,
-    overturningRatio,
-  ];
+  const keys = [
+    'treeSoilM3',
+    'treeSoilMm',
+    'subsoilBelowMm',
+    'baseCourseMm',
+    'liftMm',
+    'upstandMm',
+    'sillMm',
+    'stripM',
+    'fallPercent',
+    'pondMm',
+    'slidingRatio',
+    'overturningRatio',
+  ] as const;
+  const limits = keys.map((key) => DEFAULT_LIMITS[key]);
   expect(limits.map((limit) => limit.value)).toEqual([12, 600, 400, 150, 250, 150, 50, 0.3, 1.5, 20, 1.5, 1.5]);
   // 30 cm loose at a factor of 1.20 (low end of 1.20 to 1.30 for base gravel): 250 mm compacted
-  expect(liftMm.value * 1.2).toBe(300);
+  expect(DEFAULT_LIMITS.liftMm.value * 1.2).toBe(300);
 });
 
 it('the municipal rule is read, and asks for more than the starting values', () => {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../../src/core/evaluate.ts';
 import { signedAreaM2 } from '../../src/core/geometry/ring.ts';
 import { axlePath, frontPlaces } from '../../src/core/loads/wheel-path.ts';
 import { runPose } from '../../src/core/run-pose.ts';
@@ -7,30 +6,18 @@ import { wheelEnvelope } from '../../src/core/wheel-envelope.ts';
 import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { PoseTop } from '../../src/model/run.ts';
 import type { VehicleInput, WheelLayer, WheelStand } from '../../src/model/wheel-input.ts';
-import { bay, box, buildUp, deck, layer, place, stage, zone } from '../helpers/deck-builder.ts';
-import { CART, cartRun, PROTECTED } from '../helpers/wheel-builder.ts';
+import { box, buildUp, layer, place, stage, zone } from '../helpers/deck-builder.ts';
+import { CART, cartRun, laidLane, PROTECTED } from '../helpers/wheel-builder.ts';
 
 const THIN = buildUp('thin', [layer('base course', 0.1, { saturatedPerMKNm3: 20 })]);
 const { lane: LANE, spreads: SPREADS } = PROTECTED;
 const THIN_SPREADS: readonly WheelLayer[] = [{ dispersal: 0.5, bearingKPa: 400 }];
 
-function laid(over: Partial<DeckInput> = {}) {
-  return evaluate(
-    deck({
-      cellM: 0.25,
-      deck: box(0, 0, 16, 4),
-      bays: [bay('west', box(0, 0, 8, 4)), bay('east', box(8, 0, 16, 4))],
-      zones: [zone('Z', box(0, 0, 16, 4), LANE)],
-      ...over,
-    }),
-  );
-}
-
 const on = (frontM: number): WheelStand => ({ frontM, on: 'wheels' });
 
 describe('a cart on slabs of 0.1 m at 1:1 over 0.3 m of base course at 1:2', () => {
   // Line from x = 1: the front axle at x = 1 + 6.5, the rear one 2 m behind
-  const pose = runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], on(6.5));
+  const pose = runPose(laidLane(), cartRun([1, 2, 15, 2]), [SPREADS], on(6.5));
   const rearLeft = pose.wheels[2];
 
   it('stands with its axles where the line says, wheels 0.6 m left and right', () => {
@@ -73,7 +60,7 @@ describe('a cart on slabs of 0.1 m at 1:1 over 0.3 m of base course at 1:2', () 
 });
 
 it('before the start of its line a wheel presses but is not looked at beside it', () => {
-  const pose = runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], on(0.5));
+  const pose = runPose(laidLane(), cartRun([1, 2, 15, 2]), [SPREADS], on(0.5));
   expect(pose.wheels.map((wheel) => wheel.onLine)).toEqual([true, true, false, false]);
   // Rear axle at x = -0.5: off the deck
   expect(pose.wheels[2].surfaceM).toBeNull();
@@ -82,7 +69,7 @@ it('before the start of its line a wheel presses but is not looked at beside it'
 
 it('in a stage it stands on what lies there then', () => {
   const stages = [stage('S1', [place(['protection'])]), stage('S2', [place(['base course'])]), stage('S3', [place(['surfacing'])])];
-  const pose = runPose(laid({ stages }), cartRun([1, 2, 15, 2], { stage: 1 }), [SPREADS], on(6));
+  const pose = runPose(laidLane({ stages }), cartRun([1, 2, 15, 2], { stage: 1 }), [SPREADS], on(6));
   expect(pose.wheels[0].surfaceM).toBeCloseTo(0.31, 9);
   expect(pose.wheels[0].grounds[0].tops.map((top) => top.layer)).toEqual([1, 0, -1]);
 });
@@ -91,14 +78,14 @@ describe('a support', () => {
   const ladder: VehicleInput = { ...CART, pad: { loadKN: 144, sizeM: [0.4, 0.45] } };
 
   it('presses 144 kN on 0.18 m²', () => {
-    const pose = runPose(laid(), cartRun([1, 2, 15, 2], { vehicle: ladder }), [SPREADS], { frontM: 3, on: 'support' });
+    const pose = runPose(laidLane(), cartRun([1, 2, 15, 2], { vehicle: ladder }), [SPREADS], { frontM: 3, on: 'support' });
     expect(pose.axles).toEqual([]);
     expect(pose.wheels.map(({ x, y }) => [x, y])).toEqual([[4, 2]]);
     expect(pose.wheels[0].grounds[0].tops[0].wheelsKPa).toBeCloseTo(800, 9);
   });
 
   it('is refused where the vehicle has none', () => {
-    expect(() => runPose(laid(), cartRun([1, 2, 15, 2]), [SPREADS], { frontM: 3, on: 'support' })).toThrow(RangeError);
+    expect(() => runPose(laidLane(), cartRun([1, 2, 15, 2]), [SPREADS], { frontM: 3, on: 'support' })).toThrow(RangeError);
   });
 });
 
@@ -115,7 +102,7 @@ describe('over all places the greatest is that of the envelope', () => {
   ];
 
   it.each(cases)('%s', (_, over, route, layers) => {
-    const evaluation = laid(over);
+    const evaluation = laidLane(over);
     const one = cartRun(route);
     const envelope = wheelEnvelope(evaluation, one, layers);
     const greatest = new Map<string, number>();

@@ -1,22 +1,9 @@
 /** By keyboard alone in the real browser: where Tab starts, and where the focus goes when something closes. */
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { expect, it } from 'vitest';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=terrace`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=terrace');
 
 const focused = () => opened.page.evaluate(() => document.activeElement?.textContent?.trim());
 

@@ -3,23 +3,13 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
 import { untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { openPage } from './open-page.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=courtyard');
 
 const openSheet = (page: Page, name: string | RegExp) => page.getByRole('tab', { name }).click();
 
@@ -232,7 +222,7 @@ describe('every sheet', () => {
     ['tablet', { width: 1024, height: 768, touch: true }],
     ['phone', { width: 390, height: 844, touch: true }],
   ] as const)('fits its panel on a %s, and nothing lies over the model', async (_name, options) => {
-    const other = await openPage(browser, `${inject('base')}?scene=courtyard`, { ...options, reducedMotion: true });
+    const other = await openPage(opened.browser, `${inject('base')}?scene=courtyard`, { ...options, reducedMotion: true });
     const { page } = other;
     await untilReady(page);
     await page.evaluate(() => {

@@ -1,25 +1,15 @@
 /** The site in the real browser: map of reach, site plan in stages, lanes, areas and retaining edges in their sheets, room for all tabs. */
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, inject, it } from 'vitest';
 import { namedStyles } from '../../src/model/class-style.ts';
 import { CELL_ON_DECK, REACH_CLASSES } from '../../src/model/maps.ts';
 import { rgbOf } from '../../src/view3d/cell-colour.ts';
 import { untilIdle, untilMapped, untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { openPage } from './open-page.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=courtyard');
 
 /** What the page shows uses narrow no-break spaces before units. */
 const plain = (text: string) => text.replaceAll('\u202F', ' ');
@@ -170,7 +160,7 @@ describe('room for all tabs', () => {
     ['a low window', 1280, 720, false],
     ['a tablet', 1024, 768, true],
   ] as const)('%s shows every tab', async (_, width, height, touch) => {
-    const other = await openPage(browser, `${inject('base')}?scene=courtyard`, { width, height, touch, reducedMotion: true });
+    const other = await openPage(opened.browser, `${inject('base')}?scene=courtyard`, { width, height, touch, reducedMotion: true });
     await untilReady(other.page);
     const register = (await other.page.locator('.register').boundingBox())!;
     const boxes = await other.page.getByRole('tab').evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON()));
@@ -181,7 +171,7 @@ describe('room for all tabs', () => {
   });
 
   it('a phone draws them sideways, and brings the chosen one into sight', async () => {
-    const other = await openPage(browser, `${inject('base')}?scene=courtyard`, {
+    const other = await openPage(opened.browser, `${inject('base')}?scene=courtyard`, {
       width: 390,
       height: 844,
       touch: true,

@@ -1,22 +1,10 @@
 /** Variants in the real browser: kept, changed, held against what stands as table and as map, taken over, and saved in the file. */
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { untilMapped, untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { describe, expect, it } from 'vitest';
+import { untilMapped } from './app-state.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=terrace&show=edit-variants`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=terrace&show=edit-variants');
 
 const scene = () => opened.page.evaluate(() => window.__loamdeck.scene().snapshot!.scene);
 const saturatedKN = () => opened.page.evaluate(() => window.__loamdeck.scene().snapshot!.report.deck.saturatedKN);

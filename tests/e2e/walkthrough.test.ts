@@ -1,23 +1,13 @@
 /** The walkthrough in a real browser: nothing to edit, keys and clicker, still pictures, no idle frames, facts of the report. */
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { framesAtRest, untilIdle, untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { framesAtRest, untilIdle } from './app-state.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
+const opened = sharedPage('?scene=courtyard&show=walk');
 beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard&show=walk`, { reducedMotion: true });
-  await untilReady(opened.page);
   await opened.page.waitForFunction(() => window.__loamdeck.view().walk !== null);
   await untilIdle(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
 });
 
 const walk = () => opened.page.evaluate(() => window.__loamdeck.view().walk!);

@@ -1,22 +1,13 @@
 /** Water in the real browser: maps by keyboard, a blocked outlet, its rising surface, numbers of the sheet against the report. */
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
 import { framesAtRest, untilIdle, untilMapped, untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { openPage } from './open-page.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
+const opened = sharedPage('?scene=courtyard');
 beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
-  await untilReady(opened.page);
   await opened.page.getByRole('tab', { name: 'Water' }).click();
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
 });
 
 /** What the page shows uses narrow no-break spaces before units. */
@@ -127,7 +118,7 @@ describe('a blocked outlet', () => {
 
 describe('with motion', () => {
   it('the water rises, then the view is still', async () => {
-    const moving = await openPage(browser, `${inject('base')}?scene=terrace`);
+    const moving = await openPage(opened.browser, `${inject('base')}?scene=terrace`);
     const { page } = moving;
     await untilReady(page);
     const { drawn, highestM, mostM } = await page.evaluate(async () => {

@@ -1,22 +1,11 @@
 /** Vehicles in a real browser: chosen in the sheet, driven by keys, drawn with their patches; machines stand in their stage. */
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { framesAtRest, untilIdle, untilMapped, untilReady } from './app-state.ts';
-import { type OpenedPage, openPage } from './open-page.ts';
-import { workerBrowser } from './worker-browser.ts';
+import { openPage } from './open-page.ts';
+import { sharedPage } from './shared-page.ts';
 
-let browser: Browser;
-let opened: OpenedPage;
-beforeAll(async () => {
-  browser = await workerBrowser();
-  opened = await openPage(browser, `${inject('base')}?scene=courtyard`, { reducedMotion: true });
-  await untilReady(opened.page);
-});
-afterAll(async () => {
-  await opened?.close();
-  await browser?.close();
-});
+const opened = sharedPage('?scene=courtyard');
 
 const vehicles = () =>
   opened.page.evaluate(() => window.__loamdeck.probe.source!.vehicles().map(({ run, atM }) => ({ run, atM: [...atM] })));
@@ -202,7 +191,7 @@ describe('maps of wheels', () => {
 });
 
 it('on a phone: one grouped list of maps, targets for fingers', async () => {
-  const phone = await openPage(browser, `${inject('base')}?scene=courtyard`, {
+  const phone = await openPage(opened.browser, `${inject('base')}?scene=courtyard`, {
     width: 390,
     height: 844,
     // Nothing here is about fine pixels, and four times as many take four times as long.
@@ -227,7 +216,7 @@ it('on a phone: one grouped list of maps, targets for fingers', async () => {
 });
 
 it('drives along and stops at the end', async () => {
-  const moving = await openPage(browser, `${inject('base')}?scene=courtyard`);
+  const moving = await openPage(opened.browser, `${inject('base')}?scene=courtyard`);
   const { page } = moving;
   await untilReady(page);
   await page.getByRole('tab', { name: 'Wheels' }).click();

@@ -1,7 +1,9 @@
 /** A cart and the lane it drives on, small enough to be worked by hand. */
 
+import { evaluate } from '../../src/core/evaluate.ts';
+import type { DeckInput } from '../../src/model/deck-input.ts';
 import type { VehicleInput, WheelLayer, WheelRun } from '../../src/model/wheel-input.ts';
-import { buildUp, layer } from './deck-builder.ts';
+import { bay, box, buildUp, deck, layer, zone } from './deck-builder.ts';
 
 /** Front axle 20 kN, rear axle 60 kN 2 m behind; patches 0.2 m × 0.4 m, 1.2 m apart. */
 export const CART: VehicleInput = {
@@ -34,3 +36,16 @@ export const PROTECTED = {
   lane: buildUp('lane', [layer('protection', 0.01, { saturatedFixedKNm2: 0.05 }), ...COURSES]),
   spreads: [{ dispersal: 0, bearingKPa: null }, ...COURSE_SPREADS] as readonly WheelLayer[],
 } as const;
+
+/** The lane laid on 16 m × 4 m in cells of 0.25 m, over two bays of 8 m. */
+export function laidLane(over: Partial<DeckInput> = {}) {
+  return evaluate(
+    deck({
+      cellM: 0.25,
+      deck: box(0, 0, 16, 4),
+      bays: [bay('west', box(0, 0, 8, 4)), bay('east', box(8, 0, 16, 4))],
+      zones: [zone('Z', box(0, 0, 16, 4), PROTECTED.lane)],
+      ...over,
+    }),
+  );
+}

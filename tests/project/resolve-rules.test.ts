@@ -2,10 +2,22 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_LIMITS } from '../../src/catalogue/rule-limits.ts';
-import type { SceneFile } from '../../src/model/scene-file.ts';
+import type { SceneDeck, SceneFile } from '../../src/model/scene-file.ts';
 import { materialLookup } from '../../src/project/materials.ts';
 import { ruleLimits, treeFacts, zoneFacts } from '../../src/project/resolve-rules.ts';
 import { buildUp, findingsOf, MAKE_UP, ON_SOUND, read, rect, SOIL_100, sceneOf, zone } from '../helpers/scene-builder.ts';
+
+/** Deck of 4 m × 3 m that rises by 0.1 m per metre along x. */
+const RISING: Partial<SceneDeck> = {
+  levels: {
+    spots: [
+      [0, 0, 0],
+      [4, 0, 0.4],
+      [4, 3, 0.4],
+      [0, 3, 0],
+    ],
+  },
+};
 
 function zones(scene: SceneFile) {
   return zoneFacts(scene, read(scene).evaluation, materialLookup(scene));
@@ -92,16 +104,7 @@ describe('layers', () => {
   it('come with their thickness, a make-up layer with its least and greatest over the zone', () => {
     // Deck rising from 0 to 0.4 over 4 m: centres 0.125 … 3.875 lie at 0.0125 … 0.3875; finish 0.6 less 0.11: 0.4775 … 0.1025 m
     const scene = sceneOf({
-      deck: {
-        levels: {
-          spots: [
-            [0, 0, 0],
-            [4, 0, 0.4],
-            [4, 3, 0.4],
-            [0, 3, 0],
-          ],
-        },
-      },
+      deck: RISING,
       buildups: [MAKE_UP],
       zones: [zone('Z1', rect(0, 0, 4, 3), 'make-up', { finish: { kind: 'level', levelM: 0.6 } })],
     });
@@ -157,16 +160,7 @@ describe('soil of trees', () => {
     // Soil as make-up on a deck rising 0.1 per metre, finish at 0.6: at x = 1.1 the cell's centre is 1.125, soil 0.6 − 0.1125 = 0.4875;
     // mean over the zone 0.6 − 0.2 = 0.4, on 12 m² 4.8 m³
     const scene = sceneOf({
-      deck: {
-        levels: {
-          spots: [
-            [0, 0, 0],
-            [4, 0, 0.4],
-            [4, 3, 0.4],
-            [0, 3, 0],
-          ],
-        },
-      },
+      deck: RISING,
       buildups: [buildUp('wedge', [{ material: 'soil', thicknessMm: { min: 50, max: 900, nominal: 300 } }])],
       zones: [zone('Z1', rect(0, 0, 4, 3), 'wedge', { finish: { kind: 'level', levelM: 0.6 } })],
       objects: [tree('T', [1.1, 1.1])],

@@ -1,15 +1,13 @@
 /** Which keys do what, the switch for still pictures, and the remarks that go with every scene. */
 
 import { useEffect, useRef } from 'react';
+import { StillChoice } from '../settings/StillChoice.tsx';
 import { t } from '../text/text.ts';
-import { useView } from '../use-stores.ts';
 
 const GROUPS = ['model', 'rail', 'tables', 'plan', 'walk'] as const;
 
 export function KeysHelp({ onClose }: { readonly onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
-  const still = useView((state) => state.stillMotion);
-  const setStill = useView((state) => state.setStillMotion);
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
   }, []);
@@ -31,13 +29,7 @@ export function KeysHelp({ onClose }: { readonly onClose: () => void }) {
           </dl>
         </section>
       ))}
-      <label className="check">
-        <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
-        <span>
-          {t.help.still}
-          <span className="small block">{t.help.stillAdd}</span>
-        </span>
-      </label>
+      <StillChoice />
       <p>{t.app.statementFull}</p>
       <p className="small">{t.file.built(t.file.time(new Date(import.meta.env.VITE_BUILT)))}</p>
       <button type="button" className="button" onClick={() => dialog.current?.close()}>

@@ -7,6 +7,7 @@ import { Icon } from '../parts/Icon.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 import { keepTheme } from '../use-theme.ts';
+import { StillChoice } from './StillChoice.tsx';
 
 export function SettingsMenu() {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -45,8 +46,6 @@ function Choices() {
   const setUnits = useView((state) => state.setUnits);
   const theme = useView((state) => state.theme);
   const setTheme = useView((state) => state.setTheme);
-  const still = useView((state) => state.stillMotion);
-  const setStill = useView((state) => state.setStillMotion);
   return (
     <>
       <Row name="unit-load" title={t.settings.loads} choices={LOAD_UNITS} chosen={units.load} onChoose={(load) => setUnits({ load })} />
@@ -71,13 +70,7 @@ function Choices() {
         }}
       />
       <p className="small">{t.settings.themesSay}</p>
-      <label className="check">
-        <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
-        <span>
-          {t.help.still}
-          <span className="small block">{t.help.stillAdd}</span>
-        </span>
-      </label>
+      <StillChoice />
     </>
   );
 }
