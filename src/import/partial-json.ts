@@ -16,15 +16,12 @@ export function jsonOf(text: string, gather: Gathering): unknown {
     const reading = text.length <= EXPLAINED ? readJson(text) : null;
     const problem = reading !== null && 'problem' in reading ? reading.problem : null;
     if (problem !== null && problem.code !== 'JSON_TRUNCATED') {
-      const { code, got, expected, mend, path } = problem;
+      const { offset, path, ...words } = problem;
       throw new StopReading({
-        code,
+        ...words,
         level: 'error',
         path: path.join('.').slice(0, 100),
-        line: lineAt(text, problem.offset),
-        got,
-        expected,
-        mend,
+        line: lineAt(text, offset),
       });
     }
     const features = wholeFeatures(text);

@@ -22,8 +22,12 @@ export interface CurveOptions {
   readonly model: IfcModel;
   /** Ends nearer to each other are one point, in the file's unit. */
   readonly same: number;
+  /** Pieces of a curve whose ends are nearer to each other follow each other. */
+  readonly join: number;
   /** Radians per unit of angle. */
   readonly radians: number;
+  /** Outlines that were closed by an edge of their own, to be told; the longest in the file's unit. */
+  readonly closed: { count: number; most: number };
 }
 
 /** The loop that a closed curve makes. */
@@ -33,12 +37,27 @@ export function loopOf(curve: Entity, options: CurveOptions): Loop {
   const curves = new Map<number, Curve>();
   for (const [i, { from, curve: bent }] of pieces.entries()) {
     const before = pieces[(i + pieces.length - 1) % pieces.length].to;
-    if (Math.hypot(before[0] - from[0], before[1] - from[1]) > options.same) throw new Unreadable('an outline that does not close');
+    // Some programs leave out the last edge of a polyline.
+    const left = i === 0 && OPEN_ENDED.test(curve.type);
+    if (!left && Math.hypot(before[0] - from[0], before[1] - from[1]) > options.join) throw new Unreadable('pieces that do not meet');
     if (bent !== null) curves.set(points.length / 2, bent);
     points.push(...from);
   }
+  if (OPEN_ENDED.test(curve.type)) addEnd(pieces, points, options);
   if (pieces.length < 2) throw new Unreadable('an outline without corners');
   return { points, curves };
+}
+
+const OPEN_ENDED = /^IFC(POLYLINE|INDEXEDPOLYCURVE)$/;
+
+/** The last point of a curve that does not end where it began. */
+function addEnd(pieces: readonly Piece[], points: number[], { same, closed }: CurveOptions): void {
+  const [first, last] = [pieces[0], pieces[pieces.length - 1]];
+  const gap = first === undefined ? 0 : Math.hypot(last.to[0] - first.from[0], last.to[1] - first.from[1]);
+  if (gap <= same) return;
+  points.push(...last.to);
+  closed.count += 1;
+  closed.most = Math.max(closed.most, gap);
 }
 
 /** Straight edges through corners, x y each. */
@@ -144,11 +163,12 @@ function trimmed({ values }: Entity, { model, radians }: CurveOptions): Piece {
   if (basis.type !== 'IFCCIRCLE' && basis.type !== 'IFCELLIPSE') throw new Unreadable(basis.type);
   const whole = wholeRound(basis, model).curves.get(0) as Arc;
   const angle = (trim: StepValue | undefined): number => {
-    const given = listOf(trim).find((one) => typeof one === 'object' && one !== null && 'type' in one);
-    if (given !== undefined) return numberOf(given) * radians;
+    // Where both are given, the point is the surer one: units of angles are mistaken more often.
     const point = trimPoint(trim, model);
-    if (point === null) throw new Unreadable('a curve without ends');
-    return angleOn(whole, point);
+    if (point !== null) return angleOn(whole, point);
+    const given = listOf(trim).find((one) => typeof one === 'object' && one !== null && 'type' in one);
+    if (given === undefined) throw new Unreadable('a curve without ends');
+    return numberOf(given) * radians;
   };
   const from = angle(values[1]);
   const arc: Arc = { ...whole, from, to: from + sweepOf(from, angle(values[2]), forward) };

@@ -56,7 +56,7 @@ export function* readSlabs(options: SlabOptions): Steps<SlabsRead> {
   yield 0.05;
   const ids = model.idsOf(...SLAB_TYPES);
   const found: Slab[] = [];
-  const [hard, damaged]: [Entity[], Entity[]] = [[], []];
+  const [hard, damaged]: [Whole[], Entity[]] = [[], []];
   for (const [i, id] of ids.slice(0, MOST_SLABS).entries()) {
     const product = readOr(() => model.entity(id), null);
     if (product === null) continue;
@@ -64,12 +64,12 @@ export function* readSlabs(options: SlabOptions): Steps<SlabsRead> {
     if (own.length === 0) continue;
     const slab = tryOr(() => slabOf(product, own, { options, relations }));
     if (slab === 'damaged') damaged.push(product);
-    else if (slab === 'unsupported') hard.push(product);
+    else if (slab === 'unsupported') hard.push({ product, own });
     else found.push(slab);
     if (i % STEP === 0) yield 0.05 + (0.7 * i) / ids.length;
   }
   const meshed = yield* partOf(meshedSlabs(hard, { options, relations }), 0.75, 1);
-  const unread = [...damaged, ...hard].filter(({ id }) => !meshed.some((slab) => slab.id === id));
+  const unread = [...damaged, ...hard.map(({ product }) => product)].filter(({ id }) => !meshed.some((slab) => slab.id === id));
   return {
     slabs: [...found, ...meshed],
     unread: unread.map((product) => nameOf(product, options.gather)),
@@ -83,6 +83,12 @@ function partsWithBody({ id }: Entity, { children }: Relations, { model }: SlabO
     const entity = readOr(() => model.entity(part), null);
     return entity !== null && !(entity.type in TYPES) && hasBody(entity, model) ? [entity] : [];
   });
+}
+
+/** A slab with the elements that have its body: itself, or its parts. */
+interface Whole {
+  readonly product: Entity;
+  readonly own: readonly Entity[];
 }
 
 interface Among {
@@ -141,24 +147,28 @@ function openingsOf(products: readonly Entity[], { options, relations }: Among):
 }
 
 /** Slabs that are cut by other bodies, bent or swept: made into surfaces by a library, with their openings. */
-function* meshedSlabs(products: readonly Entity[], among: Among): Steps<readonly Slab[]> {
+function* meshedSlabs(wholes: readonly Whole[], among: Among): Steps<readonly Slab[]> {
   const { mesher, model, root, metres, same } = among.options;
-  if (mesher === null || products.length === 0) return [];
+  if (mesher === null || wholes.length === 0) return [];
   yield 0.1;
-  const cut = products.map((product) => openingsOf([product], among));
-  const cutting = products.map(({ id }, i) => ({ id, relations: cut[i].relations }));
-  const surfaces = surfacesOf(mesher, model, cutting);
+  const cut = wholes.map(({ product, own }) => openingsOf([product, ...own], among));
+  const parts = wholes.flatMap(({ own }, i) => own.map(({ id }) => ({ id, relations: cut[i].relations })));
+  const surfaces = new Map(surfacesOf(mesher, model, parts).map((numbers, i) => [parts[i].id, numbers]));
   yield 0.8;
-  return products.flatMap((product, i): readonly Slab[] => {
-    const numbers = surfaces[i];
-    if (numbers === null) return [];
+  return wholes.flatMap(({ product, own }, i): readonly Slab[] => {
+    const { relations, lost } = cut[i];
     const slab = readOr(() => {
-      const body = facedBody(facesOfTriangles(numbers, root, metres), same, 'mesh');
-      const { relations, lost } = cut[i];
+      const faces = own.flatMap(({ id }) => facesOfTriangles(surfaces.get(id) ?? missing(), root, metres));
+      const body = facedBody(faces, same, 'mesh');
       return { ...slabWith(product, body, { tops: body.tops, through: relations.length, recesses: 0, below: 0, chords: 0 }, among), lost };
     }, null);
     return slab === null ? [] : [slab];
   });
+}
+
+/** A slab without one of its parts would be another slab. */
+function missing(): never {
+  throw new Unreadable('a part without a surface');
 }
 
 /** Says which slabs have a body that cannot be laid out. */

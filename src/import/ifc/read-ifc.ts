@@ -3,7 +3,7 @@
 import { type Gathering, StopReading } from '../gathering.ts';
 import { issueOf } from '../issue-of.ts';
 import { type LengthUnit, UNITS } from '../length-unit.ts';
-import { CHORD_ERROR_M } from '../limits.ts';
+import { CHORD_ERROR_M, JOIN_M } from '../limits.ts';
 import { partOf, type Steps } from '../steps.ts';
 import { tellCut } from '../truncation.ts';
 import { readColumns } from './ifc-columns.ts';
@@ -32,7 +32,18 @@ export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null)
   const { length, radians } = unitsOf(model);
   const metres = UNITS[unitAnswered(gather) ?? length ?? 'm'].metres;
   const root = settleOrigin(gather, model, metres);
-  const options: SlabOptions = { model, gather, mesher, metres, radians, root, same: SAME_M / metres, chord: CHORD_ERROR_M / metres };
+  const options: SlabOptions = {
+    model,
+    gather,
+    mesher,
+    metres,
+    radians,
+    root,
+    same: SAME_M / metres,
+    join: JOIN_M / metres,
+    closed: { count: 0, most: 0 },
+    chord: CHORD_ERROR_M / metres,
+  };
   const read = yield* partOf(readSlabs(options), 0.5, 0.9);
   tellUnread(gather, read);
   if (read.slabs.length === 0) {
@@ -43,6 +54,8 @@ export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null)
   addDeck(deck, gather);
   for (let i = deck.slabs.length; i < read.slabs.length; i++) gather.ignored(OUTLINE_LAYER, 'IfcSlab', 'not chosen');
   yield* partOf(readColumns(deck, options), 0.9, 1);
+  const { count, most } = options.closed;
+  if (count > 0) gather.mend('RINGS_CLOSED', { count, gapMm: Math.round(most * metres * 1000) }, OUTLINE_LAYER);
   tellOthers(gather, model);
   return { unit: length };
 }

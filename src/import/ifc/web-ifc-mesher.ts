@@ -33,11 +33,11 @@ interface WebIfcModule {
   SetLogLevel(level: number): void;
 }
 
-/** All that the library asks for. */
+/** All that the library asks for. With 180 chords to a circle, none lies further than 5 mm from an arc of up to 30 m: 30 000 · (1 − cos 1°) = 4.6 mm. */
 const SETTINGS = {
   ALLOW_INCOMPATIBLE_SCHEMA_ALIASES: true,
   COORDINATE_TO_ORIGIN: false,
-  CIRCLE_SEGMENTS: 48,
+  CIRCLE_SEGMENTS: 180,
   TAPE_SIZE: 67_108_864,
   MEMORY_LIMIT: 1_073_741_824,
   LINEWRITER_BUFFER: 10_000,

@@ -13,7 +13,7 @@ const place = ({ eastM, northM, levelM, turnDeg }: MapPlace) =>
 const WAYS: Readonly<Record<SlabWay, string>> = {
   profile: 'Ihre Ecken sind die des Profils in der Datei',
   faces: 'Ihr Umriss wurde aus den nach oben zeigenden Flächen der Datei zusammengesetzt und behält deren Ecken',
-  mesh: 'Ihr Körper ist in der Datei verschnitten, gebogen oder gezogen; ihr Umriss stammt deshalb aus einem daraus erzeugten Dreiecksnetz, mit geraden Sehnen für Bögen',
+  mesh: 'Ihr Körper ist in der Datei verschnitten, gebogen oder gezogen; ihr Umriss stammt deshalb aus einem daraus erzeugten Dreiecksnetz, mit 180 geraden Sehnen je Vollkreis',
 };
 
 export const MODEL_QUESTIONS_DE: ModelQuestions = {

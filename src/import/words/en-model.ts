@@ -25,7 +25,7 @@ const place = ({ eastM, northM, levelM, turnDeg }: MapPlace) =>
 const WAYS: Readonly<Record<SlabWay, string>> = {
   profile: 'its corners are those of the profile in the file',
   faces: 'its outline was put together from the upward faces in the file and keeps their corners',
-  mesh: 'its body is cut, bent or swept in the file, so that its outline comes from a surface of triangles made of it, with straight chords for curves',
+  mesh: 'its body is cut, bent or swept in the file, so that its outline comes from a surface of triangles made of it, with 180 straight chords to a full circle',
 };
 
 export const MODEL_QUESTIONS_EN = {

@@ -199,6 +199,13 @@ describe('curves', () => {
     expect(result.questions.find(({ id }) => id === 'unit')).toMatchObject({ taken: 'ft', certain: true });
   });
 
+  it('a polyline without its last edge is closed, and that is told', () => {
+    const result = readText(TURNED_SLAB.replace('(1,2,3,4,5,6,1)', '(1,2,3,4,5,6)'));
+    expect(outlineOf(result).points).toHaveLength(6);
+    // From (0, 12) m to (0, 0).
+    expect(result.mends.find(({ code }) => code === 'RINGS_CLOSED')!.values).toEqual({ count: 1, gapMm: 12000 });
+  });
+
   it('of pieces trimmed in degrees close; openings over the edge cut it, recesses and what ends below do not', () => {
     const result = readText(PIECES);
     const { points, holes } = outlineOf(result);
