@@ -40,14 +40,17 @@ export function runLighten(
 }
 
 function lines(answer: LightenAnswer, to: Writing): string[] {
-  const { calls } = to;
+  const { calls, fixed } = to;
   if (answer.over.length === 0 && answer.variants.length === 0) return [calls.withinAll];
   return [
     ...answer.variants.flatMap((variant) => variantLines(variant, to)),
     ...answer.unsolved.map(({ aim, why }) => `${calls.aim[aim]}: ${calls.unsolved[why]}.`),
     ...byCases(answer.obstacles).map((obstacle) => obstacleLine(obstacle, to)),
     ...answer.passedOver.map(({ zone, why }) => calls.passedOver(zone, calls.passing[why])),
-    ...answer.leftOut.map(({ zone, change, says }) => calls.leftOut(zone, change === 'substrate' ? calls.substrate : change, says)),
+    ...answer.leftOut.map(({ zone, change, fromMm, says }) => {
+      const mm = fixed(fromMm, 0);
+      return change === 'substrate' ? calls.leftThick(zone, mm, says) : calls.leftOut(zone, change, mm, says);
+    }),
     calls.notACheck,
   ];
 }

@@ -4,8 +4,10 @@
  */
 
 import type { Evaluation } from '../core/evaluation.ts';
-import type { LightenAim, LightenUnmet, LightenVariant } from '../model/lighten.ts';
+import type { LightenAim, LightenLeftOut, LightenUnmet, LightenVariant } from '../model/lighten.ts';
 import type { Report } from '../model/report.ts';
+import { capKey, changeMm, lower, raise } from './caps.ts';
+import type { Choice } from './options.ts';
 import { type Cut, type Solved, solveTasks, type ZoneTask } from './task.ts';
 import { evaluated, keyOf, reportIn, type Trial, type Work } from './trial.ts';
 import { cameUp, newFaults, variantOf, waterCell } from './variant.ts';
@@ -34,23 +36,42 @@ export interface Aim {
 export function solveAim(work: Work, { aim, hopeless, tasksOf }: Aim): LightenVariant | Why {
   const aiming: Aiming = { ...work, hopeless, aside: new Map(), cuts: new Map() };
   let tasks = tasksOf([], new Set());
+  let sound: LightenVariant | Why | null = null;
   for (let round = 1; round <= MOST_ROUNDS; round++) {
     const solved = solveOrSetAside(aiming, tasks, aim);
-    if (typeof solved === 'string') return solved;
+    if (typeof solved === 'string') return sound ?? solved;
     const next = evaluated(work, tasks, solved.choices);
     work.onProgress({ aim, round, baysLeft: baysLeft(aiming, next.on) });
     if (addCuts(aiming, next.on, tasks)) continue;
     const tested = { ...next, report: reportIn(work.project, next) };
     if (reserveForWater(aiming, tested, tasks)) continue;
     const faults = newFaults(work, tested, tasks, solved.choices);
-    if (faults.length === 0) return toldAs(aiming, { aim, tasks, solved, tested });
-    for (const fault of faults) {
-      work.banned.add(`${fault.zone}|${fault.change}`);
-      work.leftOut.push(fault);
-    }
-    tasks = tasksOf(tasks, new Set(faults.map(({ zone }) => zone)));
+    if (faults.length === 0) sound = toldAs(aiming, { aim, tasks, solved, tested });
+    const tried = settleCaps(work, tasks, solved.choices, faults);
+    if (sound !== null && tried.size === 0) return sound;
+    tasks = tasksOf(tasks, tried);
   }
-  return 'time';
+  return sound === null || typeof sound === 'string' ? 'time' : { ...sound, proven: false };
+}
+
+/** Takes down what broke a rule and what held; gives the zones that may take less of a change now, or more. */
+function settleCaps(
+  { caps, leftOut }: Work,
+  tasks: readonly ZoneTask[],
+  choices: readonly Choice[],
+  faults: readonly LightenLeftOut[],
+): Set<string> {
+  const tried = new Set(faults.map(({ zone }) => zone));
+  leftOut.push(...faults);
+  tasks.forEach(({ ground, recipes }, t) => {
+    const own = faults.filter(({ zone }) => zone === ground.id);
+    for (const { change, fromMm } of own) lower(caps, capKey(ground, change), fromMm);
+    for (const change of recipes[choices[t].recipe].changes) {
+      if (own.some((fault) => fault.change === change)) continue;
+      if (raise(caps, capKey(ground, change), changeMm(recipes, choices[t], change, ground))) tried.add(ground.id);
+    }
+  });
+  return tried;
 }
 
 /** Bays over a limit that may yet be kept. */

@@ -40,7 +40,7 @@ export function depthRows(recipe: Recipe, ground: Ground, site: Site, present: R
 type Counts = (index: number) => boolean;
 
 /** Thickness of the layers that count, where the room is so high [mm]: what it is without steps, and what each step adds. */
-function thicknessOf(recipe: Recipe, counts: Counts, roomMm: number): { fixed: number; perStep: number[] } {
+export function thicknessOf(recipe: Recipe, counts: Counts, roomMm: number): { fixed: number; perStep: number[] } {
   const withRest = counts(recipe.rest);
   const own = recipe.layers.reduce((sum, { startMm }, i) => (i !== recipe.rest && counts(i) ? sum + startMm : sum), 0);
   const perStep = recipe.steps.map((step) => {

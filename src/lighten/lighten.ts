@@ -47,7 +47,7 @@ export function lighten(
   const candidates = candidatesOf(scene, options.fills);
   const limits = limitsOf(evaluation);
   const seen = zonesSeen(evaluation);
-  const work: Work = { solver, site, project, limits, seen, options, onProgress, candidates, banned: new Set(), leftOut: [], trial: null };
+  const work: Work = { solver, site, project, limits, seen, options, onProgress, candidates, caps: new Map(), leftOut: [], trial: null };
   const over = work.limits.filter((limit) => isOver(greatestOf(evaluation, limit).kNm2, limit.permittedKNm2));
   const reached: Reached = new Map(over.map((limit) => [limit, new Set(cellsOver(evaluation, limit).flatMap(seen))]));
   const { asked, passedOver } = askedZones(work, reached);
@@ -59,7 +59,7 @@ export function lighten(
   const unsolved: LightenAnswer['unsolved'][number][] = [];
   for (const aim of grounds.length > 0 ? (options.aims ?? LIGHTEN_AIMS) : []) {
     // What breaks a rule in the answer of one aim may keep it in that of another.
-    const own: Work = { ...work, banned: new Set() };
+    const own: Work = { ...work, caps: new Map() };
     const found =
       aim === 'cost' && !hasPrices(work, grounds) ? 'no prices' : solveAim(own, { aim, hopeless, tasksOf: tasksFor(own, grounds, aim) });
     if (typeof found === 'string') unsolved.push({ aim, why: found });
@@ -77,9 +77,15 @@ export function lighten(
   };
 }
 
-/** Each zone and change once, whichever aim came upon it. */
+/** Each zone and change once, whichever aim came upon it: with the least that broke the rule. */
 function onlyOnce(leftOut: readonly LightenLeftOut[]): LightenLeftOut[] {
-  return [...new Map(leftOut.map((one) => [JSON.stringify([one.zone, one.change, one.rule]), one])).values()];
+  const found = new Map<string, LightenLeftOut>();
+  for (const one of leftOut) {
+    const key = JSON.stringify([one.zone, one.change, one.rule]);
+    const known = found.get(key);
+    if (known === undefined || one.fromMm < known.fromMm) found.set(key, one);
+  }
+  return [...found.values()];
 }
 
 const told = ({ bay, kind, stage, permittedKNm2 }: BayLimit) => ({ bay, kind, stage, permittedKNm2 });
@@ -104,9 +110,9 @@ function whyNot(ground: Ground, { site, options }: Work): LightenPassing | null 
   return restOf(ground, site) < 0 ? 'no layer to change' : null;
 }
 
-function trying({ candidates, options, banned }: Work, aim: LightenAim): Trying {
+function trying({ candidates, options, caps }: Work, aim: LightenAim): Trying {
   const leastLayerMm = options.leastLayerMm ?? LEAST_LAYER_MM;
-  return { candidates, means: options.means ?? LIGHTEN_MEANS, leastLayerMm, byPrice: aim === 'cost', banned };
+  return { candidates, means: options.means ?? LIGHTEN_MEANS, leastLayerMm, byPrice: aim === 'cost', caps };
 }
 
 /** Whether anything that may change, and anything that may be brought, has a price. */

@@ -10,6 +10,7 @@ import type { ResolvedMaterial } from '../project/materials.ts';
 import { resolveBuildUp } from '../project/resolve-layers.ts';
 import { layerFacts } from '../project/resolve-rules.ts';
 import { type Candidates, priceOf, saturatedKNm3, worthTrying } from './candidates.ts';
+import { type Caps, capKey } from './caps.ts';
 import type { Ground, Site } from './ground.ts';
 import { type Recipe, type RecipeLayer, STEP_MM, type Step } from './recipe.ts';
 import { planWith, stageChange } from './stage-change.ts';
@@ -20,8 +21,8 @@ export interface Trying {
   readonly leastLayerMm: number;
   /** Only what has a price may change. */
   readonly byPrice: boolean;
-  /** Changes of a zone that broke a rule, as `zone|change`. */
-  readonly banned: ReadonlySet<string>;
+  /** What broke a rule in a zone, and how much of it may be tried. */
+  readonly caps: Caps;
 }
 
 /** Roles whose layer may take what the levels leave. */
@@ -98,9 +99,12 @@ function fillChanges(kept: Recipe, ground: Ground, trying: Trying): Recipe[] {
 }
 
 /** Materials of a list that may come in the place of another. */
-function insteadOf(now: ResolvedMaterial, list: readonly ResolvedMaterial[], ground: Ground, { banned, byPrice }: Trying) {
-  const open = list.filter(({ id }) => id !== now.id && !banned.has(`${ground.id}|${id}`));
-  return worthTrying(open, byPrice);
+function insteadOf(now: ResolvedMaterial, list: readonly ResolvedMaterial[], ground: Ground, { caps, byPrice }: Trying) {
+  const others = list.filter(({ id }) => id !== now.id);
+  // What may only be so thick keeps nothing else out, however light and cheap it is.
+  const isCapped = ({ id }: ResolvedMaterial) => caps.has(capKey(ground, id));
+  const [capped, free] = [others.filter(isCapped), others.filter((one) => !isCapped(one))];
+  return [...worthTrying(free, byPrice), ...worthTrying(capped, byPrice)];
 }
 
 /**
@@ -117,8 +121,7 @@ function secondFills(recipe: Recipe, kept: Recipe, ground: Ground, trying: Tryin
     const thinner = Math.max(0, Math.floor((startMm - trying.leastLayerMm) / STEP_MM));
     const step: Step = { from: -thinner, to: Math.floor((ground.greatestRoomM * 1000) / STEP_MM), moves: [{ layer: at, mm: STEP_MM }] };
     const isSplit = recipe.steps.length > 0;
-    const isOpen = !isSplit && !trying.banned.has(`${ground.id}|${material.id}`);
-    const made = [...(isOpen ? [material] : []), ...insteadOf(material, trying.candidates.lightFills, ground, trying)];
+    const made = [...(isSplit ? [] : [material]), ...insteadOf(material, trying.candidates.lightFills, ground, trying)];
     return made.map((fill) => {
       const layers = recipe.layers.with(at, fill === material ? { ...own, untouched: false } : newLayer(fill, startMm));
       const changes = [...new Set([...recipe.changes, fill.id])];
@@ -183,7 +186,7 @@ function separated(recipe: Recipe, { candidates }: Trying): Recipe {
 
 /** Substrates that may give way, each by its own step; the rows on depths hold them. */
 function withSubstrateSteps(recipe: Recipe, ground: Ground, site: Site, trying: Trying): Recipe[] {
-  const { means, leastLayerMm, byPrice, banned } = trying;
+  const { means, leastLayerMm, byPrice } = trying;
   const form = ground.facts.vegetationForm;
   const open = (i: number) => {
     const { material, untouched, layer } = recipe.layers[i];
@@ -197,7 +200,6 @@ function withSubstrateSteps(recipe: Recipe, ground: Ground, site: Site, trying: 
     );
   };
   const soils = [...recipe.layers.keys()].filter(open);
-  if (banned.has(`${ground.id}|substrate`)) return recipe.keeps ? [] : [recipe];
   const thinner = means.includes('substrate') && form !== null && site.limits.substrateMm.has(form) ? soils : [];
   const steps = thinner.flatMap((i): Step[] => {
     const to = Math.floor((recipe.layers[i].startMm - leastLayerMm) / STEP_MM);
@@ -230,9 +232,7 @@ function withSubsoil(recipe: Recipe, steps: readonly Step[], soils: readonly num
   const to = Math.floor(replaceable / STEP_MM + 1e-9);
   const from = Math.ceil(trying.leastLayerMm / STEP_MM);
   if (to < from) return [];
-  const subsoils = trying.candidates.subsoils.filter(({ id }) => !trying.banned.has(`${ground.id}|${id}`));
-  const lighter = worthTrying(subsoils, trying.byPrice);
-  return lighter.map((subsoil) => {
+  return insteadOf(recipe.layers[lowest].material, trying.candidates.subsoils, ground, trying).map((subsoil) => {
     const layers = [...recipe.layers.slice(0, lowest), newLayer(subsoil), ...recipe.layers.slice(lowest)];
     const shift = (index: number) => (index >= lowest ? index + 1 : index);
     const moved = [...recipe.steps, ...steps].map((step) => ({

@@ -2,6 +2,7 @@
 
 import type { LightenAim, LightenHindrance } from '../model/lighten.ts';
 import { priceOf } from './candidates.ts';
+import { capRows } from './caps.ts';
 import { depthRows } from './depth-rows.ts';
 import type { Ground, Site } from './ground.ts';
 import { type Amount, amountAfter, type Choice, type Cost, costAfter, type OptionSource, optionsOf } from './options.ts';
@@ -35,7 +36,7 @@ export function zoneTask(ground: Ground, site: Site, trying: Trying): ZoneTask {
     positions: positionsOf(site.on, ground),
     recipes,
     loads: recipes.map((recipe) => recipeLoads(recipe, ground, site)),
-    depths: recipes.map((recipe) => depthRows(recipe, ground, site, recipes[0])),
+    depths: recipes.map((recipe) => [...depthRows(recipe, ground, site, recipes[0]), ...capRows(recipe, ground, trying.caps)]),
   };
 }
 

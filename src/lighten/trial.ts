@@ -11,6 +11,7 @@ import { type ResolvedScene, resolveScene } from '../project/resolve-scene.ts';
 import { speakProject } from '../project/speak.ts';
 import { applyChoices } from './apply.ts';
 import type { Candidates } from './candidates.ts';
+import type { Caps } from './caps.ts';
 import type { Site } from './ground.ts';
 import type { Choice } from './options.ts';
 import type { Solver } from './solver.ts';
@@ -27,7 +28,7 @@ export interface Work {
   readonly options: LightenOptions;
   readonly onProgress: (progress: LightenProgress) => void;
   readonly candidates: Candidates;
-  readonly banned: Set<string>;
+  readonly caps: Caps;
   readonly leftOut: LightenLeftOut[];
   /** Evaluation and scene that trials are made from, used up and written anew. */
   trial: { resolved: ResolvedScene; on: Evaluation } | null;

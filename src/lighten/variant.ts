@@ -21,6 +21,7 @@ import { materialLookup } from '../project/materials.ts';
 import { laidOf } from '../project/take-off.ts';
 import { namesOf } from '../project/words/names.ts';
 import { priceOf } from './candidates.ts';
+import { changeMm } from './caps.ts';
 import type { Choice } from './options.ts';
 import type { ZoneTask } from './task.ts';
 import type { Work } from './trial.ts';
@@ -48,12 +49,12 @@ export function newFaults(
   tasks: readonly ZoneTask[],
   choices: readonly Choice[],
 ): LightenLeftOut[] {
-  const changed = tasks.flatMap((task, t) => {
+  const changed = tasks.flatMap((task, t): Changed[] => {
     const { changes } = task.recipes[choices[t].recipe];
-    return changes.length > 0 ? [{ task, changes }] : [];
+    return changes.length > 0 ? [{ task, choice: choices[t], changes }] : [];
   });
-  const level = changed.flatMap(({ task, changes }) =>
-    keepsLevel(project.evaluation, next.on, task.ground.z) ? [] : fault(task, changes, 'depth.short', LEVEL_LOST[project.language]),
+  const level = changed.flatMap((one) =>
+    keepsLevel(project.evaluation, next.on, one.task.ground.z) ? [] : fault(one, 'depth.short', LEVEL_LOST[project.language]),
   );
   const found = cameUp(project.report, next.report).filter(
     ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !isNearLimit(rule)),
@@ -68,7 +69,7 @@ export function newFaults(
     const named = reaches ?? changed.filter(({ task }) => (zone === undefined ? holds(task) : task.ground.id === zone));
     if (reaches?.length === 0) return [];
     // Where nobody can say which change did it, all of them give way.
-    return (named.length > 0 ? named : changed).flatMap(({ task, changes }) => fault(task, changes, finding.rule, finding.says));
+    return (named.length > 0 ? named : changed).flatMap((one) => fault(one, finding.rule, finding.says));
   });
   return [...level, ...broken];
 }
@@ -80,9 +81,17 @@ export function waterCell({ rule, severity, unit, where }: Finding, { input, pre
   return cellAt(prepared.ground.grid, where.at[0] - x0, where.at[1] - y0);
 }
 
-function fault({ ground }: ZoneTask, changes: readonly string[], rule: Finding['rule'], says: string): LightenLeftOut[] {
+interface Changed {
+  readonly task: ZoneTask;
+  readonly choice: Choice;
+  readonly changes: readonly string[];
+}
+
+function fault({ task: { ground, recipes }, choice, changes }: Changed, rule: Finding['rule'], says: string): LightenLeftOut[] {
   const brought = changes.filter((change) => change !== 'substrate');
-  return (brought.length > 0 ? brought : changes).map((change) => ({ zone: ground.id, change, rule, says }));
+  return (brought.length > 0 ? brought : changes).map((change) => {
+    return { zone: ground.id, change, fromMm: changeMm(recipes, choice, change, ground), rule, says };
+  });
 }
 
 /** To the millimetre, everywhere within the zone. */

@@ -120,11 +120,13 @@ export interface LightenObstacle extends LightenLoad {
 
 export type LightenPassing = 'locked' | 'not within its levels' | 'no layer to change';
 
-/** A change that was tried and left out, as it breaks a rule. */
+/** A change that was tried and left out from some thickness on, as it breaks a rule. */
 export interface LightenLeftOut {
   readonly zone: string;
   /** Material, or `substrate`. */
   readonly change: string;
+  /** Least thickness that was found to break it; of `substrate` by how much it got thinner [mm]. */
+  readonly fromMm: number;
   readonly rule: Rule;
   readonly says: string;
 }

@@ -57,8 +57,8 @@ export const CALLS_DE: CallWords = {
     'no layer to change': 'sie hat keine Lage, die sich ändern lässt',
   },
   passedOver: (zone, why) => `Zone ${zone} wurde übergangen: ${why}.`,
-  substrate: 'Substrat',
-  leftOut: (zone, change, says) => `Zone ${zone}: ${change} wurde ausgeschlossen. ${says}`,
+  leftOut: (zone, material, mm, says) => `Zone ${zone}: ${material} wurde ab ${mm} mm ausgeschlossen. ${says}`,
+  leftThick: (zone, mm, says) => `Zone ${zone}: Substrat um ${mm} mm oder mehr dünner wurde ausgeschlossen. ${says}`,
   notACheck:
     'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis: Es entscheidet der Tragwerksplaner.',
   noPrices: 'ohne Preise',

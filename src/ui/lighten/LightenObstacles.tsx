@@ -32,8 +32,10 @@ export function LightenObstacles({ answer }: { readonly answer: LightenAnswer })
         {passedOver.map(({ zone, why }) => (
           <li key={zone}>{t.lighten.passedOver(zone, why)}</li>
         ))}
-        {leftOut.map(({ zone, change, says }) => (
-          <li key={`${zone} ${change}`}>{t.lighten.leftOut(zone, change, says)}</li>
+        {leftOut.map(({ zone, change, fromMm, rule, says }) => (
+          <li key={`${zone} ${change} ${rule}`}>
+            {change === 'substrate' ? t.lighten.leftThick(zone, fromMm, says) : t.lighten.leftOut(zone, change, fromMm, says)}
+          </li>
         ))}
       </ul>
     </section>

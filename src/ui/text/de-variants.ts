@@ -176,6 +176,7 @@ export const lighten: Texts['lighten'] = {
   showPlace: 'Zeigen',
   unsolved: (aim, why) => `${AIMS[aim]}: ${UNSOLVED[why]}.`,
   passedOver: (zone, why) => `Zone ${zone} wurde übergangen: ${PASSINGS[why]}.`,
-  leftOut: (zone, change, says) => `Zone ${zone}: ${change} wurde ausgelassen. ${says}`,
+  leftOut: (zone, material, mm, says) => `Zone ${zone}: ${material} wurde ab ${mmText(mm)} ausgelassen. ${says}`,
+  leftThick: (zone, mm, says) => `Zone ${zone}: Substrat um ${mmText(mm)} oder mehr dünner wurde ausgelassen. ${says}`,
   engineer: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Der Tragwerksplaner entscheidet.',
 };

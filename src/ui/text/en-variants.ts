@@ -182,6 +182,8 @@ export const lighten = {
   showPlace: 'Show',
   unsolved: (aim: LightenAim, why: 'no common answer' | 'time' | 'no prices') => `${AIMS[aim]}: ${UNSOLVED[why]}.`,
   passedOver: (zone: string, why: LightenPassing) => `Zone ${zone} was passed over: ${PASSINGS[why]}.`,
-  leftOut: (zone: string, change: string, says: string) => `Zone ${zone}: ${change} was left out. ${says}`,
+  leftOut: (zone: string, material: string, mm: number, says: string) =>
+    `Zone ${zone}: ${material} was left out from ${mmText(mm)} on. ${says}`,
+  leftThick: (zone: string, mm: number, says: string) => `Zone ${zone}: substrate thinner by ${mmText(mm)} or more was left out. ${says}`,
   engineer: 'Compares entered loads with entered limits. The structural engineer decides.',
 } as const;
