@@ -79,6 +79,8 @@ export const finishNet = (zone: string): NetIds => ({
   spot: (index) => `${zone} ${spotId(index)}`,
   line: (index) => `${zone} ${breaklineId(index)}`,
 });
+/** The zone whose finish a spot or breakline belongs to. */
+export const zoneOfFinish = (id: string): string => id.replace(/ (?:spot|breakline) \d+$/, '');
 /** Whether points of a part bring levels along. */
 export const hasLevels = ({ part }: Pick<ListRef, 'part'>): boolean => part === 'levels' || part === 'finish';
 

@@ -2,7 +2,17 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PointList } from '../../src/edit/point-lists.ts';
-import { distanceM, hitsAt, lineLengthM, nearestPoint, nearestSide, nextOf, partsWithin, ringAreaM2 } from '../../src/ui/facts/plan-hit.ts';
+import {
+  distanceM,
+  hitsAt,
+  lineLengthM,
+  meetable,
+  nearestPoint,
+  nearestSide,
+  nextOf,
+  partsWithin,
+  ringAreaM2,
+} from '../../src/ui/facts/plan-hit.ts';
 
 const square = (x: number, y: number, side: number) =>
   [
@@ -39,6 +49,15 @@ describe('under a pointer', () => {
     expect(idsAt(11, 11)).toEqual([]);
   });
 
+  it('levels of a finish are met while their zone or one of them is chosen', () => {
+    const [one, other] = ['Z1 spot 0', 'Z2 spot 0'].map((id): PointList => ({ part: 'finish', id, form: 'point', points: [[4, 4, 0.5]] }));
+    const ids = (part: 'zone' | 'finish' | 'bay', id: string) => meetable([...LISTS, one!, other!], [{ part, id }]).map((list) => list.id);
+    const all = LISTS.map(({ id }) => id);
+    expect(ids('zone', 'Z1')).toEqual([...all, 'Z1 spot 0']);
+    expect(ids('finish', 'Z2 breakline 3')).toEqual([...all, 'Z2 spot 0']);
+    expect(ids('bay', 'Z1')).toEqual(all);
+  });
+
   it('a hole is no part of its zone', () => {
     expect(idsAt(6.5, 6.5)).toEqual(['outline']);
   });
@@ -61,6 +80,13 @@ describe('in a box', () => {
     // The bay is 5 m wide, the zone 8 m, the edge 10 m.
     expect(within([0, 0], [5, 5])).toEqual(['bay A1', 'outlet O1']);
     expect(within([0, 0], [4.999, 5])).toEqual(['outlet O1']);
+  });
+
+  it('lie levels of a finish with their zone, or by themselves where the zone does not', () => {
+    const level: PointList = { part: 'finish', id: 'Z1 spot 0', form: 'point', points: [[1, 1, 0.5]] };
+    const ids = (side: number) => partsWithin([...LISTS, level], { min: [0, 0], max: [side, side] }).map(({ id }) => id);
+    expect(ids(8)).toEqual(['A1', 'Z1', 'O1']);
+    expect(ids(3)).toEqual(['O1', 'Z1 spot 0']);
   });
 
   it('does not lie what only has its hole in it', () => {

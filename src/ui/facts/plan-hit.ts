@@ -1,6 +1,6 @@
 /** What of the plan lies under a pointer: points before lines before areas, the small before the large. */
 
-import type { PlanPoint, PointList } from '../../edit/point-lists.ts';
+import { type PlanPoint, type PointList, zoneOfFinish } from '../../edit/point-lists.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import type { PlanLayer } from '../../store/plan-draw.ts';
@@ -68,7 +68,13 @@ export function hitsAt(at: PointM, lists: readonly PointList[], reachM: number):
     .map(({ list }) => list);
 }
 
-/** Parts of which every point lies in a box, edges included. The deck itself is never one of several. */
+/** Levels of a finish lie close together all over a zone: they are met only while it, or one of them, is chosen. */
+export function meetable(lists: readonly PointList[], chosen: readonly Selected[]): readonly PointList[] {
+  const zones = new Set(chosen.map(({ part, id }) => (part === 'finish' ? zoneOfFinish(id) : part === 'zone' ? id : null)));
+  return lists.filter(({ part, id }) => part !== 'finish' || zones.has(zoneOfFinish(id)));
+}
+
+/** Parts of which every point lies in a box, edges included. The deck itself is never one of several, and levels of a finish go with their zone. */
 export function partsWithin(lists: readonly PointList[], { min, max }: Box): readonly Selected[] {
   const isWithin = ([x, y]: PlanPoint) => x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1];
   const parts = new Map<string, Selected & { readonly isWhole: boolean }>();
@@ -76,7 +82,8 @@ export function partsWithin(lists: readonly PointList[], { min, max }: Box): rea
     const key = `${part} ${id}`;
     parts.set(key, { part, id, isWhole: (parts.get(key)?.isWhole ?? part !== 'outline') && points.every(isWithin) });
   }
-  return [...parts.values()].flatMap(({ part, id, isWhole }) => (isWhole ? [{ part, id }] : []));
+  const goesAlong = ({ part, id }: Selected) => part === 'finish' && parts.get(`zone ${zoneOfFinish(id)}`)?.isWhole === true;
+  return [...parts.values()].flatMap(({ part, id, isWhole }) => (isWhole && !goesAlong({ part, id }) ? [{ part, id }] : []));
 }
 
 /** The one to be chosen by a tap: the next one where the first is chosen already. */

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { SectionPanel } from '../section/SectionPanel.tsx';
 import { t } from '../text/text.ts';
-import type { Layout } from '../use-media.ts';
+import { type Layout, useMedia } from '../use-media.ts';
 import type { Opening } from '../use-open-scene.ts';
 import { useScene, useView } from '../use-stores.ts';
 import { CutStrip } from './CutStrip.tsx';
@@ -14,6 +14,9 @@ import { MapBar } from './MapBar.tsx';
 import { PlanFallback } from './PlanFallback.tsx';
 import type { Demo } from './TopStrip.tsx';
 import { ViewTools } from './ViewTools.tsx';
+
+/** Beside the editor its tools and an upright slider would not all be in sight. */
+const LOW_TABLET = '(pointer: coarse) and (max-height: 800px)';
 
 interface Props {
   readonly layout: Layout;
@@ -28,6 +31,9 @@ export function ViewArea({ layout, bare, canvas, demos, opening }: Props) {
   const hasScene = useScene((state) => state.snapshot !== null);
   const state = useView((view) => view.canvas);
   const flat = state === 'unavailable';
+  const editing = useView((view) => view.editor !== null);
+  const low = useMedia(LOW_TABLET);
+  const lying = layout === 'phone' || (editing && low);
   return (
     <main className={hasScene ? 'area-view view' : 'area-view'} aria-label={t.tools.region}>
       {hasScene ? (
@@ -46,8 +52,8 @@ export function ViewArea({ layout, bare, canvas, demos, opening }: Props) {
             </div>
             {!bare && <SectionPanel />}
           </div>
-          {!bare && <ViewTools flat={flat} explode={layout !== 'phone'} />}
-          {!bare && layout === 'phone' && !flat && <ExplodeTool lying />}
+          {!bare && <ViewTools flat={flat} explode={!lying} />}
+          {!bare && lying && !flat && <ExplodeTool lying />}
           {!bare && <Legend layout={layout} />}
         </>
       ) : (

@@ -19,6 +19,11 @@ import { usePlan } from './plan-context.ts';
 import { HANDLE_SIDE_PX, isIn } from './plan-grabs.ts';
 import type { PlanActs, PlanDragging } from './use-plan-acts.ts';
 
+/** Around a chosen point; smaller where many are, so that they do not hide one another [px]. */
+const RING_PX = 11;
+const SMALL_RING_PX = 6;
+const FEW_PARTS = 6;
+
 type On = (point: PlanPoint) => PointM;
 
 interface Props {
@@ -60,21 +65,24 @@ interface OutlinedProps {
 }
 
 function Outlined({ scene, parts, on, name }: OutlinedProps) {
-  return shapesOf(scene, parts).map((shape) => <ShapePath key={keyOf(shape)} shape={shape} on={on} name={name} />);
+  const radiusPx = parts.length > FEW_PARTS ? SMALL_RING_PX : RING_PX;
+  return shapesOf(scene, parts).map((shape) => <ShapePath key={keyOf(shape)} shape={shape} on={on} name={name} radiusPx={radiusPx} />);
 }
 
 function ShapePath({
   shape: { form, points, holes = [] },
   on,
   name,
+  radiusPx = RING_PX,
 }: {
   readonly shape: PlanShape;
   readonly on: On;
   readonly name: string;
+  readonly radiusPx?: number;
 }) {
   if (form === 'point') {
     const [x, y] = on(points[0] as PlanPoint);
-    return <circle className={name} cx={x} cy={y} r="11" />;
+    return <circle className={name} cx={x} cy={y} r={radiusPx} />;
   }
   const flat = (ring: readonly PlanPoint[]) => pixelPath(ring.map(flatPoint), on);
   const d = form === 'line' ? flat(points) : [points, ...holes].map((ring) => `${flat(ring)}Z`).join('');

@@ -1,6 +1,7 @@
 /** What a part of the plan is called where it stands alone: its kind and its name, id or number. */
 
 import { type PlanShape, shapeOf } from '../../edit/plan-shapes.ts';
+import { zoneOfFinish } from '../../edit/point-lists.ts';
 import type { SceneFile } from '../../model/scene-file.ts';
 import type { Selected } from '../../model/selected.ts';
 import { kindOfList } from '../facts/drawn-kinds.ts';
@@ -25,6 +26,6 @@ export function shapeTitle(shape: PlanShape): string {
   if (kind === null) return id;
   if (part === 'outline') return t.draw.kinds.outline;
   // Levels of a finish are counted within their zone.
-  if (part === 'finish') return t.draw.part(kind, `${id.split(' ')[0]} ${placeOf(id)}`);
+  if (part === 'finish') return t.draw.part(kind, `${zoneOfFinish(id)} ${placeOf(id)}`);
   return t.draw.part(kind, isNameless(part) ? placeOf(id) : (name ?? id));
 }

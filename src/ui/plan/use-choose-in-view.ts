@@ -3,7 +3,7 @@
 import { useCallback } from 'react';
 import type { PointM } from '../../model/scene-file.ts';
 import { boxOf } from '../facts/place.ts';
-import { partsWithin } from '../facts/plan-hit.ts';
+import { meetable, partsWithin } from '../facts/plan-hit.ts';
 import { atPixel } from '../facts/plan-surface.ts';
 import { useStores } from '../use-stores.ts';
 import { usePlanStore } from './plan-context.ts';
@@ -24,6 +24,7 @@ export function useChooseInView(): () => void {
     };
     setVertex(null);
     tell(null);
-    view.getState().select(partsWithin(lists, boxOf([corner([0, 0]), corner([sizePx.width, sizePx.height])])));
+    const { selected, select } = view.getState();
+    select(partsWithin(meetable(lists, selected), boxOf([corner([0, 0]), corner([sizePx.width, sizePx.height])])));
   }, [scene, view, plan, lists]);
 }

@@ -8,7 +8,7 @@ import { isDrawing } from '../../store/plan-draw.ts';
 import { DRAWN_AS } from '../facts/drawn-kinds.ts';
 import { boxOf } from '../facts/place.ts';
 import { type Drag, dragged, dropped } from '../facts/plan-drag.ts';
-import { hitsAt, nearestPoint, nextOf, partsWithin } from '../facts/plan-hit.ts';
+import { hitsAt, meetable, nearestPoint, nextOf, partsWithin } from '../facts/plan-hit.ts';
 import { t } from '../text/text.ts';
 import { type Stores, useStores } from '../use-stores.ts';
 import { dragRules } from './drag-rules.ts';
@@ -131,7 +131,7 @@ function choosingDoes(work: Work): PointerDoes {
       }
       const at = aims.placeOf(act);
       plan.getState().setAim({ at, caught: null, guide: null });
-      const [first] = hitsAt(at, now.current.drawn.lists, aims.reachOf(act));
+      const [first] = hitsAt(at, meetable(now.current.drawn.lists, view.getState().selected), aims.reachOf(act));
       setHovered(first === undefined ? null : { part: first.part, id: first.id });
     },
     tap(act) {
@@ -184,7 +184,10 @@ function choosingDoes(work: Work): PointerDoes {
 /** A box drawn round parts adds those that lie wholly in it. */
 function boxChoice({ view, plan, now }: Work) {
   return {
-    to: (from: PointM, to: PointM) => plan.getState().setBox({ from, to, inside: partsWithin(now.current.drawn.lists, boxOf([from, to])) }),
+    to: (from: PointM, to: PointM) =>
+      plan
+        .getState()
+        .setBox({ from, to, inside: partsWithin(meetable(now.current.drawn.lists, view.getState().selected), boxOf([from, to])) }),
     choose() {
       const { box, setBox, setVertex, tell, tab, showTab } = plan.getState();
       if (box === null) return;
@@ -219,7 +222,7 @@ const cornersAt = (work: Work, at: PointM, reachM: number) =>
 function chooseAt(work: Work, at: PointM, act: PointerAct): void {
   const { view, plan, now, aims } = work;
   const { selected, select } = view.getState();
-  const hits = hitsAt(at, now.current.drawn.lists, aims.reachOf(act));
+  const hits = hitsAt(at, meetable(now.current.drawn.lists, selected), aims.reachOf(act));
   plan.getState().setVertex(null);
   plan.getState().tell(null);
   if (addsOf(work, act)) {
