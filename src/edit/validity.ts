@@ -6,6 +6,7 @@ import type { PointM } from '../model/scene-file.ts';
 import { issueIn } from '../scene/issue-language.ts';
 import { pathText } from '../scene/path.ts';
 import { areaFaults, faultPath, lineFaults, type ShapeFault } from '../scene/shape-faults.ts';
+import { phrase } from '../scene/words/phrase.ts';
 import type { PlanForm, PlanPoint } from './point-lists.ts';
 
 /** Why a shape would be refused. */
@@ -27,7 +28,7 @@ export interface DrawnShape {
   readonly open?: boolean;
 }
 
-const NAMES = { name: 'this shape', hole: (index: number) => `hole ${index + 1}` };
+const NAMES = { name: phrase('thisShape'), hole: (index: number) => phrase('hole', { n: index + 1 }) };
 
 /**
  * Faults of a shape.

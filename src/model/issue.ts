@@ -2,6 +2,12 @@
 
 import type { Language } from './language.ts';
 
+/** Words with their values, to be told in any language; a value may be a phrase itself. */
+export interface Phrase {
+  readonly id: string;
+  readonly values: Readonly<Record<string, string | number | Phrase | readonly string[]>>;
+}
+
 export interface Issue {
   /** Stable and searchable, e.g. `UNKNOWN_KEY`. */
   readonly code: string;
@@ -19,6 +25,8 @@ export interface Issue {
   readonly mend: string;
   /** Which sentences these are and what they fill in, where they can be told in another language. */
   readonly said?: { readonly id: string; readonly values: Readonly<Record<string, string | number>> };
+  /** Of messages on scene files: each of the three, to be told in another language. */
+  readonly phrases?: { readonly got: Phrase; readonly expected: Phrase; readonly mend: Phrase };
 }
 
 const LINE_WORDS = {

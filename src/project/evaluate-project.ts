@@ -8,6 +8,7 @@ import type { Language } from '../model/language.ts';
 import type { Report } from '../model/report.ts';
 import type { SceneFile } from '../model/scene-file.ts';
 import { parseScene, type SceneReading } from '../scene/parse-scene.ts';
+import { phrase, worded } from '../scene/words/phrase.ts';
 import { KeptParts } from './kept-parts.ts';
 import { KNOWN_IDS } from './materials.ts';
 import { allSteps, reportSteps } from './report.ts';
@@ -103,8 +104,10 @@ function tooManyCells(scene: SceneFile, cellM: number | undefined): Issue | null
     code: 'TOO_MANY_CELLS',
     level: 'error',
     path: 'grid.cellM',
-    got: `${extent(0).toFixed(1)} m × ${extent(1).toFixed(1)} m in cells of ${side} m, ${cells} cells`,
-    expected: `at most ${MAX_CELLS} cells`,
-    mend: `Take cells of at least ${Math.ceil(100 * Math.sqrt((extent(0) * extent(1)) / MAX_CELLS)) / 100} m, or check whether the outline is in millimetres.`,
+    ...worded(
+      phrase('deckInCells', { a: extent(0).toFixed(1), b: extent(1).toFixed(1), c: side, n: cells }),
+      phrase('cellsAtMost', { n: MAX_CELLS }),
+      phrase('takeCells', { n: Math.ceil(100 * Math.sqrt((extent(0) * extent(1)) / MAX_CELLS)) / 100 }),
+    ),
   };
 }

@@ -8,6 +8,7 @@ import { distinctPoints } from './ring.ts';
 import { along, boxOf, contactOf, type Segment, samePoint, side } from './segment-contact.ts';
 import { pointText } from './shape-faults.ts';
 import { type Box, sweepBoxes } from './sweep-boxes.ts';
+import { phrase, worded } from './words/phrase.ts';
 
 interface Net {
   readonly spots: readonly Point3M[];
@@ -33,31 +34,22 @@ function checkNet(net: Net, path: Path, issues: IssueList): void {
   const lines = net.breaklines ?? [];
   for (const [i, line] of lines.entries()) {
     if (distinctPoints(line.map(planOf)) >= 2) continue;
-    issues.error('LINE_TOO_FEW_POINTS', [...path, 'breaklines', i], () => ({
-      got: `a breakline of ${line.length} ${line.length === 1 ? 'point' : 'points'}, fewer than two of them at different places`,
-      expected: 'two or more points [x, y, z] at different places',
-      mend: 'Add the missing points, or delete the breakline.',
-    }));
+    issues.error('LINE_TOO_FEW_POINTS', [...path, 'breaklines', i], () =>
+      worded(phrase('shortBreakline', { n: line.length }), phrase('breaklinePoints'), phrase('addPointsOrDropBreakline')),
+    );
   }
   const all = [...net.spots, ...lines.flat()];
   if (tooManyPoints(all.length, path, issues)) return;
   if (all.length === 0) {
-    issues.error('LEVELS_EMPTY', path, () => ({
-      got: 'no levels',
-      expected: 'at least one spot [x, y, z] or breakline',
-      mend:
-        path[0] === 'deck'
-          ? 'Add the levels, or delete "levels": the deck then lies at 0.000.'
-          : 'Add the levels, or choose another kind of finish.',
-    }));
+    issues.error('LEVELS_EMPTY', path, () =>
+      worded(phrase('noLevels'), phrase('aLevel'), phrase(path[0] === 'deck' ? 'addDeckLevels' : 'addFinishLevels')),
+    );
     return;
   }
   if (onOneLine(all.map(planOf))) {
-    issues.warning('LEVELS_NO_NET', path, () => ({
-      got: `${all.length} ${all.length === 1 ? 'level' : 'levels'} at one place or on one line`,
-      expected: 'at least three levels that are not on one line',
-      mend: 'Add a level beside the line; until then the nearest level counts everywhere.',
-    }));
+    issues.warning('LEVELS_NO_NET', path, () =>
+      worded(phrase('levelsOnLine', { n: all.length }), phrase('threeLevels'), phrase('levelBeside')),
+    );
   }
   checkConflicts(net, path, issues);
 }
@@ -137,11 +129,14 @@ function comparePointEdge(s: LevelPoint, edge: LevelEdge, issues: IssueList): 0 
 function compareLevels(s: LevelPoint, level: number, otherPath: Path, issues: IssueList): 0 | 1 {
   if (Math.abs(s.point[2] - level) <= SAME_LEVEL_M) return 0;
   const line = issues.lineAt(otherPath);
-  issues.error('LEVELS_CONFLICT', s.path, () => ({
-    got: `two levels at ${pointText(planOf(s.point))}: ${s.point[2].toFixed(3)} here and ${level.toFixed(3)}${line === undefined ? ' elsewhere' : ` in line ${line}`}`,
-    expected: 'one level at one place, within 1 mm',
-    mend: 'Delete the wrong one; for a step, set the two levels a few millimetres apart.',
-  }));
+  const two = { at: pointText(planOf(s.point)), a: s.point[2].toFixed(3), b: level.toFixed(3) };
+  issues.error('LEVELS_CONFLICT', s.path, () =>
+    worded(
+      line === undefined ? phrase('levelsElsewhere', two) : phrase('levelsInLine', { ...two, line }),
+      phrase('oneLevelAtPlace'),
+      phrase('stepApart'),
+    ),
+  );
   return 1;
 }
 
@@ -151,11 +146,14 @@ function compareEdges(s: LevelEdge, t: LevelEdge, issues: IssueList): 0 | 1 {
   const [levelS, levelT] = [levelAt(s, shareOf(contact.at, s)), levelAt(t, shareOf(contact.at, t))];
   if (Math.abs(levelS - levelT) <= SAME_LEVEL_M) return 0;
   const line = issues.lineAt(t.path);
-  issues.error('BREAKLINES_CROSS', s.path, () => ({
-    got: `breaklines crossing at ${pointText(contact.at)} with levels ${levelS.toFixed(3)} and ${levelT.toFixed(3)}${line === undefined ? '' : `, the other in line ${line}`}`,
-    expected: 'one level where breaklines cross, within 1 mm',
-    mend: 'Give both breaklines a point with the same level there.',
-  }));
+  const two = { at: pointText(contact.at), a: levelS.toFixed(3), b: levelT.toFixed(3) };
+  issues.error('BREAKLINES_CROSS', s.path, () =>
+    worded(
+      line === undefined ? phrase('breaklinesCross', two) : phrase('breaklinesCrossInLine', { ...two, line }),
+      phrase('oneLevelAtCrossing'),
+      phrase('sameLevelThere'),
+    ),
+  );
   return 1;
 }
 

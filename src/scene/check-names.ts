@@ -3,8 +3,10 @@
 import type { SceneFile } from '../model/scene-file.ts';
 import type { IssueList } from './issue-list.ts';
 import type { KnownIds } from './known-ids.ts';
-import { nameList, nearestName } from './nearest-name.ts';
+import { nearestName } from './nearest-name.ts';
 import { type Path, pathText, shorten } from './path.ts';
+import type { Kind } from './words/kinds.ts';
+import { phrase, worded } from './words/phrase.ts';
 
 interface Named {
   readonly id: string;
@@ -59,8 +61,12 @@ function checkList(entries: readonly Entry[], issues: IssueList): void {
     }
     issues.error('DUPLICATE_ID', path, () => {
       const line = issues.lineAt(first);
-      const got = `the id "${shorten(id)}" again, first at ${pathText(first)}${line === undefined ? '' : ` (line ${line})`}`;
-      return { got, expected: 'each id once in its list', mend: 'Give one of the two another id, and check what refers to it.' };
+      const again = { id: shorten(id), first: pathText(first) };
+      return worded(
+        line === undefined ? phrase('idAgain', again) : phrase('idAgainInLine', { ...again, line }),
+        phrase('idOnce'),
+        phrase('otherId'),
+      );
     });
   }
 }
@@ -71,7 +77,7 @@ export function checkReferences(scene: SceneFile, known: KnownIds, issues: Issue
   const zones = new Set(scene.zones.map(({ id }) => id));
   const objects = new Set((scene.objects ?? []).map(({ id }) => id));
   const materials = new Set(known.materials.keys());
-  const check = (path: Path, id: string, ids: ReadonlySet<string>, what: string) => {
+  const check = (path: Path, id: string, ids: ReadonlySet<string>, what: Kind) => {
     if (!ids.has(id)) reportUnknown(path, id, { ids, what }, issues);
   };
   for (const [i, zone] of scene.zones.entries()) check(['zones', i, 'buildup'], zone.buildup, buildups, 'build-up');
@@ -102,16 +108,15 @@ export function checkReferences(scene: SceneFile, known: KnownIds, issues: Issue
 function reportUnknown(
   path: Path,
   id: string,
-  { ids, what }: { readonly ids: ReadonlySet<string>; readonly what: string },
+  { ids, what }: { readonly ids: ReadonlySet<string>; readonly what: Kind },
   issues: IssueList,
 ): void {
   issues.error('UNKNOWN_ID', path, () => {
     const nearest = nearestName(id, ids);
-    const mend = nearest === null ? `Add a ${what} with this id, or name one that is there.` : `Did you mean "${shorten(nearest)}"?`;
-    return {
-      got: `the ${what} "${shorten(id)}"`,
-      expected: `the id of a ${what} (there are: ${nameList([...ids].map((known) => shorten(known)))})`,
-      mend,
-    };
+    return worded(
+      phrase('unknownThing', { what, id: shorten(id) }),
+      phrase('idOf', { what, ids: [...ids].map((known) => shorten(known)) }),
+      nearest === null ? phrase('addWithId', { what }) : phrase('didYouMean', { what: `"${shorten(nearest)}"` }),
+    );
   });
 }

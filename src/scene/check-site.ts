@@ -1,10 +1,12 @@
 /** Checks bays, loads, rain, stages and dates for what is missing or looks like another unit. */
 
+import type { Phrase } from '../model/issue.ts';
 import type { SceneFile, SceneStage } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
 import type { IssueList } from './issue-list.ts';
 import type { KnownIds } from './known-ids.ts';
 import type { Path } from './path.ts';
+import { asIs, phrase, worded } from './words/phrase.ts';
 
 /** Greatest load per area that raises no question [kN/m²]. */
 const USUAL_LOAD_KNM2 = 200;
@@ -16,11 +18,9 @@ export function checkLoads(scene: SceneFile, issues: IssueList): void {
   for (const [i, bay] of scene.deck.bays.entries()) {
     const path = ['deck', 'bays', i];
     if (bay.permanentKNm2 === undefined && bay.totalKNm2 === undefined) {
-      issues.warning('BAY_NO_LIMIT', path, () => ({
-        got: `bay "${bay.id}" without a permitted load`,
-        expected: '"permanentKNm2" or "totalKNm2" [kN/m²], as the structural engineer gives it',
-        mend: 'Add the permitted load from the load plan; until then the bay is not judged and never counts as within its limit.',
-      }));
+      issues.warning('BAY_NO_LIMIT', path, () =>
+        worded(phrase('bayNoLimit', { id: bay.id }), phrase('permittedLoad'), phrase('addPermitted')),
+      );
     }
     for (const key of ['permanentKNm2', 'imposedKNm2', 'totalKNm2', 'stageKNm2'] as const) checkLoad(bay[key], [...path, key], issues);
     checkDate(bay.basis?.date, [...path, 'basis', 'date'], issues);
@@ -29,31 +29,29 @@ export function checkLoads(scene: SceneFile, issues: IssueList): void {
   for (const [i, object] of (scene.objects ?? []).entries()) {
     if (object.kind === 'block') checkLoad(object.kNm2, ['objects', i, 'kNm2'], issues);
     if (object.kind === 'tree' && object.massKg < USUAL_TREE_KG) {
-      issues.warning('LOAD_UNUSUAL', ['objects', i, 'massKg'], () => ({
-        got: `${object.massKg} kg for tree "${object.id}"`,
-        expected: `a tree with its root ball of at least ${USUAL_TREE_KG} kg`,
-        mend: `Were tonnes meant? Then write ${Number((object.massKg * 1000).toPrecision(6))}.`,
-      }));
+      issues.warning('LOAD_UNUSUAL', ['objects', i, 'massKg'], () =>
+        worded(
+          phrase('treeKg', { n: object.massKg, id: object.id }),
+          phrase('treeWeight', { n: USUAL_TREE_KG }),
+          phrase('tonnesMeant', { n: Number((object.massKg * 1000).toPrecision(6)) }),
+        ),
+      );
     }
   }
   for (const [i, entry] of (scene.history ?? []).entries()) checkDate(entry.on, ['history', i, 'on'], issues);
   const { rain } = scene;
   if (rain !== undefined && rain.extremeLpsHa < rain.designLpsHa) {
-    issues.warning('RAIN_ORDER', ['rain', 'extremeLpsHa'], () => ({
-      got: `extreme rain ${rain.extremeLpsHa} below design rain ${rain.designLpsHa}`,
-      expected: 'extreme rain of at least the design rain [l/(s·ha)]',
-      mend: 'Check whether the two were swapped.',
-    }));
+    issues.warning('RAIN_ORDER', ['rain', 'extremeLpsHa'], () =>
+      worded(phrase('rainBelowDesign', { a: rain.extremeLpsHa, b: rain.designLpsHa }), phrase('extremeRain'), phrase('swapped')),
+    );
   }
 }
 
 function checkLoad(loadKNm2: number | undefined, path: Path, issues: IssueList): void {
   if (loadKNm2 === undefined || loadKNm2 <= USUAL_LOAD_KNM2) return;
-  issues.warning('LOAD_UNUSUAL', path, () => ({
-    got: `${loadKNm2} kN/m²`,
-    expected: `usually 5 to 50 kN/m² and at most ${USUAL_LOAD_KNM2}`,
-    mend: otherUnits(loadKNm2),
-  }));
+  issues.warning('LOAD_UNUSUAL', path, () =>
+    worded(asIs(`${loadKNm2} kN/m²`), phrase('usualLoad', { n: USUAL_LOAD_KNM2 }), otherUnits(loadKNm2)),
+  );
 }
 
 /** One kN/m² in pounds per square foot: 1000 N / 4.4482216 N · 0.3048² [psf]. */
@@ -61,9 +59,10 @@ const PSF_PER_KNM2 = (1000 / 4.4482216152605) * 0.3048 ** 2;
 /** More psf than this is more likely kg/m²: 1000 psf are 48 kN/m². */
 const MOST_PSF = 1000;
 
-function otherUnits(load: number): string {
-  const fromKg = `Was kg/m² meant? Then write ${Number(((load * GRAVITY_MS2) / 1000).toPrecision(4))}.`;
-  return load > MOST_PSF ? fromKg : `${fromKg} Was psf meant? Then write ${Number((load / PSF_PER_KNM2).toPrecision(4))}.`;
+function otherUnits(load: number): Phrase {
+  const kg = Number(((load * GRAVITY_MS2) / 1000).toPrecision(4));
+  if (load > MOST_PSF) return phrase('wasUnitMeant', { unit: 'kg/m²', n: kg });
+  return phrase('wasKgOrPsfMeant', { kg, psf: Number((load / PSF_PER_KNM2).toPrecision(4)) });
 }
 
 /** Checks what the stages place, heap up and date. */
@@ -73,11 +72,9 @@ export function checkStages(scene: SceneFile, known: KnownIds, issues: IssueList
     for (const [j, pile] of (stage.stockpiles ?? []).entries()) {
       const material = known.materials.get(pile.material);
       if (material === undefined || material.density !== undefined) continue;
-      issues.error('STOCKPILE_NOT_LOOSE', ['stages', i, 'stockpiles', j, 'material'], () => ({
-        got: `stockpile "${pile.id}" of "${pile.material}", which has no density`,
-        expected: 'a material with "density" [kg/m³], so that a heap has a weight',
-        mend: 'Name a granular material; enter stacked sheets or elements as an object of kind "block".',
-      }));
+      issues.error('STOCKPILE_NOT_LOOSE', ['stages', i, 'stockpiles', j, 'material'], () =>
+        worded(phrase('pileNoDensity', { id: pile.id, material: pile.material }), phrase('heapMaterial'), phrase('looseOnly')),
+      );
     }
     for (const [j, hold] of (stage.holdPoints ?? []).entries()) checkDate(hold.on, ['stages', i, 'holdPoints', j, 'on'], issues);
   }
@@ -86,17 +83,13 @@ export function checkStages(scene: SceneFile, known: KnownIds, issues: IssueList
 function checkPlaces(stage: SceneStage, path: Path, issues: IssueList): void {
   for (const [j, place] of (stage.place ?? []).entries()) {
     if (place.zones !== undefined && place.roles === undefined) {
-      issues.error('PLACE_ZONES_WITHOUT_ROLES', [...path, j], () => ({
-        got: `zones without roles in stage "${stage.id}"`,
-        expected: '"roles" beside "zones": which layers are placed there',
-        mend: 'Add "roles", for example ["protection", "slip"].',
-      }));
+      issues.error('PLACE_ZONES_WITHOUT_ROLES', [...path, j], () =>
+        worded(phrase('zonesNoRoles', { id: stage.id }), phrase('rolesBesideZones'), phrase('addRoles')),
+      );
     } else if (place.roles === undefined && place.objects === undefined) {
-      issues.error('PLACE_EMPTY', [...path, j], () => ({
-        got: `an entry that places nothing in stage "${stage.id}"`,
-        expected: '"roles" (layers by role) or "objects" (objects by id)',
-        mend: 'Add what is placed, or delete the entry.',
-      }));
+      issues.error('PLACE_EMPTY', [...path, j], () =>
+        worded(phrase('placesNothing', { id: stage.id }), phrase('rolesOrObjects'), phrase('addPlaced')),
+      );
     }
   }
 }
@@ -106,11 +99,7 @@ const TIME_OF_DAY = /T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})?$/;
 /** Dates are free text, but only ISO dates sort and compare. */
 function checkDate(date: string | undefined, path: Path, issues: IssueList): void {
   if (date === undefined || isIsoDate(date.replace(TIME_OF_DAY, ''))) return;
-  issues.warning('DATE_FORM', path, () => ({
-    got: `"${date}"`,
-    expected: 'a date as YYYY-MM-DD, e.g. 2026-03-09',
-    mend: 'Write it so; revisions then sort by date.',
-  }));
+  issues.warning('DATE_FORM', path, () => worded(asIs(`"${date}"`), phrase('isoDate'), phrase('writeSo')));
 }
 
 function isIsoDate(date: string): boolean {

@@ -1,9 +1,11 @@
 /** Checks retaining edges: a shape that can hold soil, densities in the unit asked for. */
 
+import type { Phrase } from '../model/issue.ts';
 import type { SceneFile, SceneRetaining } from '../model/scene-file.ts';
 import { GRAVITY_MS2 } from '../model/units.ts';
 import type { IssueList } from './issue-list.ts';
 import type { Path } from './path.ts';
+import { asIs, phrase, worded } from './words/phrase.ts';
 
 /** Densities outside this range suggest another unit [kg/m³]: light planting soil to heavy concrete. */
 const USUAL_DENSITY = { least: 300, greatest: 4000 };
@@ -25,32 +27,27 @@ export function checkWalls(scene: SceneFile, issues: IssueList): void {
 
 function checkShape({ id, stemM, baseM, slabM, retainedM }: SceneRetaining, path: Path, issues: IssueList): void {
   if (stemM >= baseM) {
-    issues.error('WALL_SHAPE', [...path, 'stemM'], () => ({
-      got: `a stem of ${stemM} m on a base slab of ${baseM} m for retaining edge "${id}"`,
-      expected: 'a base slab wider than the stem, since the soil on it holds the wall [m]',
-      mend: 'Check the two; enter a wall without a base slab as an object of kind "line" and have it proved by the structural engineer.',
-    }));
+    issues.error('WALL_SHAPE', [...path, 'stemM'], () =>
+      worded(phrase('stemOnSlab', { a: stemM, b: baseM, id }), phrase('slabWiderThanStem'), phrase('wallShape')),
+    );
   }
   if (slabM >= retainedM) {
-    issues.error('WALL_SHAPE', [...path, 'slabM'], () => ({
-      got: `a base slab ${slabM} m thick in a wall of ${retainedM} m for retaining edge "${id}"`,
-      expected: 'a base slab thinner than the height retained, which counts from its underside [m]',
-      mend: 'Check the two; metres are asked for.',
-    }));
+    issues.error('WALL_SHAPE', [...path, 'slabM'], () =>
+      worded(phrase('slabInWall', { a: slabM, b: retainedM, id }), phrase('slabThinnerThanWall'), phrase('checkMetres')),
+    );
   }
 }
 
 function checkDensity(density: number, path: Path, issues: IssueList): void {
   if (density >= USUAL_DENSITY.least && density <= USUAL_DENSITY.greatest) return;
-  issues.warning('DENSITY_UNUSUAL', path, () => ({
-    got: `${density} kg/m³`,
-    expected: `usually ${USUAL_DENSITY.least} to ${USUAL_DENSITY.greatest} kg/m³`,
-    mend: densityMend(density),
-  }));
+  issues.warning('DENSITY_UNUSUAL', path, () =>
+    worded(asIs(`${density} kg/m³`), phrase('usualDensity', { a: USUAL_DENSITY.least, b: USUAL_DENSITY.greatest }), densityAdvice(density)),
+  );
 }
 
-function densityMend(density: number): string {
-  if (density < MOST_T_PER_M3) return `Was t/m³ meant? Then write ${Number((density * 1000).toPrecision(6))}.`;
-  if (density < MOST_KN_PER_M3) return `Was kN/m³ meant? Then write ${Number(((density * 1000) / GRAVITY_MS2).toPrecision(4))}.`;
-  return 'Check the value; kg/m³ is asked for.';
+function densityAdvice(density: number): Phrase {
+  if (density < MOST_T_PER_M3) return phrase('wasUnitMeant', { unit: 't/m³', n: Number((density * 1000).toPrecision(6)) });
+  if (density < MOST_KN_PER_M3)
+    return phrase('wasUnitMeant', { unit: 'kN/m³', n: Number(((density * 1000) / GRAVITY_MS2).toPrecision(4)) });
+  return phrase('checkKgM3');
 }

@@ -3,6 +3,7 @@
 import type { SceneFile, SceneMaterial } from '../model/scene-file.ts';
 import type { IssueList } from './issue-list.ts';
 import type { Path } from './path.ts';
+import { asIs, phrase, worded } from './words/phrase.ts';
 
 /** Rains outside this range suggest another unit [l/(s·ha)]: drizzle to far beyond a cloudburst of a century. */
 const USUAL_RAIN = { least: 20, greatest: 3000 };
@@ -23,37 +24,38 @@ function checkRain({ rain }: SceneFile, issues: IssueList): void {
   for (const key of ['designLpsHa', 'extremeLpsHa'] as const) {
     const value = rain[key];
     if (value >= USUAL_RAIN.least && value <= USUAL_RAIN.greatest) continue;
-    issues.warning('RAIN_UNUSUAL', ['rain', key], () => ({
-      got: `${value} l/(s·ha)`,
-      expected: `usually ${USUAL_RAIN.least} to ${USUAL_RAIN.greatest} l/(s·ha)`,
-      mend:
-        value < 1
-          ? `Was l/(s·m²) meant? Then write ${Number((value * M2_PER_HA).toPrecision(6))}.`
-          : 'Check the value; litres per second and hectare are asked for.',
-    }));
+    issues.warning('RAIN_UNUSUAL', ['rain', key], () =>
+      worded(
+        asIs(`${value} l/(s·ha)`),
+        phrase('usualRain', { a: USUAL_RAIN.least, b: USUAL_RAIN.greatest }),
+        value < 1 ? phrase('wasUnitMeant', { unit: 'l/(s·m²)', n: Number((value * M2_PER_HA).toPrecision(6)) }) : phrase('checkRain'),
+      ),
+    );
   }
   const { annualMm } = rain;
   if (annualMm === undefined || (annualMm >= USUAL_YEAR.least && annualMm <= USUAL_YEAR.greatest)) return;
-  issues.warning('RAIN_UNUSUAL', ['rain', 'annualMm'], () => ({
-    got: `${annualMm} mm a year`,
-    expected: `usually ${USUAL_YEAR.least} to ${USUAL_YEAR.greatest} mm`,
-    mend: annualMm < USUAL_YEAR.least ? `Were metres meant? Then write ${Number((annualMm * 1000).toPrecision(6))}.` : 'Check the value.',
-  }));
+  issues.warning('RAIN_UNUSUAL', ['rain', 'annualMm'], () =>
+    worded(
+      phrase('yearMm', { n: annualMm }),
+      phrase('usualYear', { a: USUAL_YEAR.least, b: USUAL_YEAR.greatest }),
+      annualMm < USUAL_YEAR.least ? phrase('metresMeant', { n: Number((annualMm * 1000).toPrecision(6)) }) : phrase('checkValue'),
+    ),
+  );
 }
 
 function checkPores({ id, porePercent, waterCapacityPercent, permeabilityMs }: SceneMaterial, path: Path, issues: IssueList): void {
   const water = (porePercent ?? 0) + (waterCapacityPercent ?? 0);
   if (porePercent !== undefined && water > 100) {
-    issues.warning('PORES_UNUSUAL', [...path, 'porePercent'], () => ({
-      got: `${porePercent} % beside ${waterCapacityPercent} % of water held by "${id}"`,
-      expected: 'together at most 100 %: pores that only ponded water fills are what held water leaves',
-      mend: 'Take the water capacity off the pores.',
-    }));
+    issues.warning('PORES_UNUSUAL', [...path, 'porePercent'], () =>
+      worded(phrase('poresBeside', { a: porePercent, b: waterCapacityPercent ?? 0, id }), phrase('poresTogether'), phrase('takeOffPores')),
+    );
   }
   if (permeabilityMs === undefined || permeabilityMs <= MOST_PERMEABLE_MS) return;
-  issues.warning('PERMEABILITY_UNUSUAL', [...path, 'permeabilityMs'], () => ({
-    got: `${permeabilityMs} m/s for "${id}"`,
-    expected: `at most ${MOST_PERMEABLE_MS} m/s, the most that clean gravel lets through`,
-    mend: `Was cm/s meant? Then write ${Number((permeabilityMs / 100).toPrecision(6))}.`,
-  }));
+  issues.warning('PERMEABILITY_UNUSUAL', [...path, 'permeabilityMs'], () =>
+    worded(
+      phrase('speedFor', { n: permeabilityMs, id }),
+      phrase('permeableAtMost', { n: MOST_PERMEABLE_MS }),
+      phrase('wasUnitMeant', { unit: 'cm/s', n: Number((permeabilityMs / 100).toPrecision(6)) }),
+    ),
+  );
 }

@@ -4,12 +4,7 @@ import type { Issue } from '../model/issue.ts';
 import type { SceneIssueCode } from './issue-codes.ts';
 import { MAX_ISSUES } from './limits.ts';
 import { type Path, pathText } from './path.ts';
-
-export interface IssueWords {
-  readonly got: string;
-  readonly expected: string;
-  readonly mend: string;
-}
+import { type IssueWords, phrase, worded } from './words/phrase.ts';
 
 export class IssueList {
   readonly #lineAt: (path: Path) => number | undefined;
@@ -43,18 +38,8 @@ export class IssueList {
     const more = this.#count.error + this.#count.warning - shown.length;
     if (more === 0) return shown;
     const level = this.hasErrors ? 'error' : 'warning';
-    const got = `${more} further ${more === 1 ? 'message' : 'messages'}`;
-    return [
-      ...shown,
-      {
-        code: 'MORE_ISSUES' satisfies SceneIssueCode,
-        level,
-        path: '',
-        got,
-        expected: `at most ${MAX_ISSUES} in one list`,
-        mend: 'Mend those above and open the file again.',
-      },
-    ];
+    const words = worded(phrase('furtherMessages', { n: more }), phrase('messagesInList', { n: MAX_ISSUES }), phrase('mendAndOpen'));
+    return [...shown, { code: 'MORE_ISSUES' satisfies SceneIssueCode, level, path: '', ...words }];
   }
 
   #add(level: 'error' | 'warning', code: SceneIssueCode, path: Path, words: () => IssueWords): void {

@@ -44,15 +44,3 @@ function editDistance(a: string, b: string): number {
 function cost(row: readonly number[], j: number): number {
   return row[j] ?? Number.POSITIVE_INFINITY;
 }
-
-/**
- * A list of names for a message, shortened where it is long.
- * @param names - the names
- * @returns e.g. `a, b, c and 12 more`
- */
-export function nameList(names: Iterable<string>): string {
-  const all = [...names];
-  if (all.length === 0) return 'none';
-  const shown = all.length > 24 ? all.slice(0, 20) : all;
-  return shown.join(', ') + (all.length > shown.length ? ` and ${all.length - shown.length} more` : '');
-}

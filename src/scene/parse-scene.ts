@@ -20,6 +20,7 @@ import { MAX_POINTS } from './limits.ts';
 import { pathText, shorten } from './path.ts';
 import { sceneFileSchema } from './schema.ts';
 import { reportRefusals, reportUnknownKey } from './schema-issues.ts';
+import { phrase, worded } from './words/phrase.ts';
 
 /** A scene with warnings at most, or no scene and at least one error. */
 export type SceneReading =
@@ -60,8 +61,9 @@ function sceneOf(reading: JsonReading, text: string, issues: IssueList): SceneFi
   for (const path of reading.refused) reportUnknownKey(path, value, issues);
   const points = countPoints(value);
   if (points > MAX_POINTS) {
-    const mend = 'Simplify outlines and levels: a point every few centimetres is enough.';
-    issues.error('TOO_MANY_POINTS', [], () => ({ got: `${points} points`, expected: `at most ${MAX_POINTS} points in one scene`, mend }));
+    issues.error('TOO_MANY_POINTS', [], () =>
+      worded(phrase('pointsFound', { n: points }), phrase('pointsInScene', { n: MAX_POINTS }), phrase('simplifyLevels')),
+    );
     return null;
   }
   const result = sceneFileSchema.safeParse(value);
@@ -90,11 +92,13 @@ function checkScene(scene: SceneFile, known: KnownIds, issues: IssueList): void 
 /** The platform would keep the last of two equal keys and say nothing. */
 function reportRepeatedKeys(reading: JsonReading, text: string, issues: IssueList): void {
   for (const { path, firstOffset } of reading.repeated) {
-    issues.error('DUPLICATE_KEY', path, () => ({
-      got: `the key "${shorten(String(path.at(-1)))}" again, first in line ${lineOfOffset(text, firstOffset)}`,
-      expected: 'each key once in an object',
-      mend: 'Delete the one that is wrong, or rename it.',
-    }));
+    issues.error('DUPLICATE_KEY', path, () =>
+      worded(
+        phrase('keyAgain', { key: shorten(String(path.at(-1))), line: lineOfOffset(text, firstOffset) }),
+        phrase('keyOnce'),
+        phrase('dropWrongOne'),
+      ),
+    );
   }
 }
 
@@ -102,11 +106,9 @@ function reportRepeatedKeys(reading: JsonReading, text: string, issues: IssueLis
 function reportDamage(text: string, issues: IssueList): void {
   const at = text.indexOf('\uFFFD');
   if (at === -1) return;
-  issues.warning('TEXT_DAMAGED', [], () => ({
-    got: `letters that could not be read, the first in line ${lineOfOffset(text, at)}`,
-    expected: 'text in UTF-8',
-    mend: 'Save the file as UTF-8, and check names with accents or umlauts.',
-  }));
+  issues.warning('TEXT_DAMAGED', [], () =>
+    worded(phrase('lettersLost', { line: lineOfOffset(text, at) }), phrase('utf8Text'), phrase('saveUtf8CheckNames')),
+  );
 }
 
 function countPoints(value: unknown): number {

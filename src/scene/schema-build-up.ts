@@ -5,6 +5,7 @@ import { ROLES } from '../model/roles.ts';
 import { RUNOFF_SURFACES } from '../model/runoff.ts';
 import {
   choice,
+  described,
   filledList,
   flag,
   idSchema,
@@ -20,6 +21,7 @@ import {
   text,
 } from './schema-numbers.ts';
 import { toleranceSchema } from './schema-rules.ts';
+import { phrase } from './words/phrase.ts';
 
 export const roleSchema = choice(ROLES, 'Role of the layer');
 
@@ -85,11 +87,13 @@ export const vehicleSchema = z
         .strictObject({
           atM: quantity('Distance behind the front axle', 'm', { min: 0 }),
           loadKN: positive('Load of the axle', 'kN'),
-          wheels: z.number().int().min(1).max(16).describe('Wheels on the axle: a whole number from 1 to 16'),
+          wheels: described(z.number().int().min(1).max(16), 'Wheels on the axle', phrase('wholeNumber', { a: 1, b: 16 })),
           trackM: quantity('Distance between the outer wheels, centre to centre', 'm', { min: 0 }),
-          contactM: z
-            .tuple([positive('Length of the contact patch', 'm'), positive('Width of the contact patch', 'm')])
-            .describe('Contact patch of a wheel, along × across: a list of two numbers [m]'),
+          contactM: described(
+            z.tuple([positive('Length of the contact patch', 'm'), positive('Width of the contact patch', 'm')]),
+            'Contact patch of a wheel, along × across',
+            phrase('sizeList'),
+          ),
         })
         .describe('Axle'),
       'Axles from the front',
@@ -97,18 +101,18 @@ export const vehicleSchema = z
   })
   .describe('Vehicle; replaces the catalogue entry with the same id');
 
-const thicknessSchema = z
-  .union([
+const thicknessSchema = described(
+  z.union([
     quantity('Thickness', 'mm', { min: 0 }),
     z.strictObject({
       min: quantity('Least thickness', 'mm', { min: 0 }),
       max: positive('Greatest thickness', 'mm'),
       nominal: quantity('Usual thickness', 'mm', { min: 0 }),
     }),
-  ])
-  .describe(
-    'Thickness: a number above 0 [mm] (0 for an infill flush with its element), or { "min", "max", "nominal" } [mm] for the make-up layer',
-  );
+  ]),
+  'Thickness',
+  phrase('thicknessOrRange'),
+);
 
 const layerSchema = z
   .strictObject({

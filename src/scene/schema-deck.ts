@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import {
   choice,
+  described,
   flag,
   idSchema,
   levelsShape,
@@ -15,6 +16,7 @@ import {
   reference,
   text,
 } from './schema-numbers.ts';
+import { phrase } from './words/phrase.ts';
 
 const basisSchema = z
   .strictObject({
@@ -42,9 +44,11 @@ const columnSchema = z
   .strictObject({
     id: idSchema,
     at: pointSchema,
-    sizeM: z
-      .tuple([positive('Width of the column along x', 'm'), positive('Width of the column along y', 'm')])
-      .describe('Size of the column: a list of two numbers [m]'),
+    sizeM: described(
+      z.tuple([positive('Width of the column along x', 'm'), positive('Width of the column along y', 'm')]),
+      'Size of the column',
+      phrase('sizeList'),
+    ),
   })
   .describe('Column');
 

@@ -1,10 +1,12 @@
 /** Puts what the schema refuses into our words: place, found, expected, mend. */
 
 import type { z } from 'zod';
-import type { IssueList, IssueWords } from './issue-list.ts';
-import { nameList, nearestName } from './nearest-name.ts';
+import type { Phrase } from '../model/issue.ts';
+import type { IssueList } from './issue-list.ts';
+import { nearestName } from './nearest-name.ts';
 import { type Path, pathText, shorten, valueAt } from './path.ts';
-import { choices, knownKeys, meaning, schemaAt } from './schema-lookup.ts';
+import { choices, kindOfValue, knownKeys, schemaAt, type ValueKind, wantedAt } from './schema-lookup.ts';
+import { asIs, type IssueWords, phrase, worded } from './words/phrase.ts';
 
 type Refusal = z.core.$ZodIssue;
 
@@ -54,35 +56,37 @@ interface Case {
   readonly path: Path;
   readonly value: unknown;
   readonly issues: IssueList;
-  /** Meaning, range and unit of the place. */
-  readonly says: () => string;
+  /** What the schema says of the place. */
+  readonly schema: () => z.ZodType | null;
 }
 
 function report(refusal: Refusal, path: Path, root: unknown, issues: IssueList): void {
   const value = valueAt(root, path);
-  const says = () => meaning(schemaAt(path, root));
+  const schema = () => schemaAt(path, root);
   if (refusal.code === 'unrecognized_keys') {
     for (const key of refusal.keys) reportUnknownKey([...path, key], root, issues);
   } else if (value === undefined) {
-    issues.error('MISSING_KEY', path, () => missingWords(path, choices(schemaAt(path, root)), says()));
+    issues.error('MISSING_KEY', path, () => missingWords(path, schema()));
   } else if (refusal.code === 'too_small' || refusal.code === 'too_big') {
-    if (typeof value === 'number') issues.error('OUT_OF_RANGE', path, () => rangeWords(value, says()));
-    else reportLength(refusal.code === 'too_big' ? Number(refusal.maximum) : 0, { path, value, issues, says });
+    if (typeof value === 'number') issues.error('OUT_OF_RANGE', path, () => rangeWords(value, wantedAt(path, schema())));
+    else reportLength(refusal.code === 'too_big' ? Number(refusal.maximum) : 0, { path, value, issues, schema });
   } else if (refusal.code === 'invalid_value' || (refusal.code === 'invalid_union' && refusal.discriminator !== undefined)) {
-    issues.error('WRONG_VALUE', path, () => choiceWords(value, choices(schemaAt(path, root)), says()));
+    issues.error('WRONG_VALUE', path, () => choiceWords(value, path, schema()));
   } else {
-    reportType({ path, value, issues, says });
+    reportType({ path, value, issues, schema });
   }
 }
 
-function missingWords(path: Path, words: readonly string[], says: string): IssueWords {
+function missingWords(path: Path, schema: z.ZodType | null): IssueWords {
   const key = String(path.at(-1));
-  const expected = words.length === 0 ? says : oneOf(words);
-  return { got: `no "${key}"`, expected, mend: `Add "${key}"${path.length > 1 ? ` to ${pathText(path.slice(0, -1))}` : ''}.` };
+  const advice = path.length > 1 ? phrase('addKeyTo', { key, where: pathText(path.slice(0, -1)) }) : phrase('addKey', { key });
+  return worded(phrase('noKey', { key }), oneOf(path, schema), advice);
 }
 
-function oneOf(words: readonly string[]): string {
-  return `one of ${words.map((word) => `"${word}"`).join(', ')}`;
+/** The words among which a place chooses; else what it is to hold. */
+function oneOf(path: Path, schema: z.ZodType | null): Phrase {
+  const words = choices(schema);
+  return words.length === 0 ? wantedAt(path, schema) : phrase('oneOfWords', { list: words.map((word) => `"${word}"`).join(', ') });
 }
 
 /**
@@ -96,87 +100,94 @@ export function reportUnknownKey(path: Path, root: unknown, issues: IssueList): 
     const key = String(path.at(-1));
     const known = knownKeys(schemaAt(path.slice(0, -1), root));
     const nearest = nearestName(key, known);
-    const mend = nearest === null ? 'Delete it, or check its spelling and its place.' : `Did you mean "${nearest}"?`;
-    return { got: `the key "${shorten(key)}"`, expected: known.length === 0 ? 'a key of your own' : `one of ${nameList(known)}`, mend };
+    return worded(
+      phrase('theKey', { key: shorten(key) }),
+      known.length === 0 ? phrase('ownKey') : phrase('oneOfNames', { list: known }),
+      nearest === null ? phrase('checkSpelling') : phrase('didYouMean', { what: `"${nearest}"` }),
+    );
   });
 }
 
-function rangeWords(value: number, expected: string): IssueWords {
-  const mend = value < 0 ? 'Check the sign and the unit.' : 'Check the value and its unit.';
-  return { got: String(value), expected, mend };
+function rangeWords(value: number, wanted: Phrase): IssueWords {
+  return worded(asIs(value), wanted, phrase(value < 0 ? 'checkSign' : 'checkValueAndUnit'));
 }
 
-function choiceWords(value: unknown, words: readonly string[], says: string): IssueWords {
-  const nearest = typeof value === 'string' ? nearestName(value, words) : null;
-  const expected = words.length === 0 ? says : oneOf(words);
-  const mend = nearest === null ? 'Choose one of them, in this spelling.' : `Did you mean "${nearest}"?`;
-  return { got: describeValue(value), expected, mend };
+function choiceWords(value: unknown, path: Path, schema: z.ZodType | null): IssueWords {
+  const nearest = typeof value === 'string' ? nearestName(value, choices(schema)) : null;
+  const advice = nearest === null ? phrase('chooseOne') : phrase('didYouMean', { what: `"${nearest}"` });
+  return worded(describeValue(value), oneOf(path, schema), advice);
 }
 
 /** `[1,5, 2,3]` is good JSON, but four numbers where a point has two. */
-function reportLength(size: number, { path, value, issues, says }: Case): void {
+function reportLength(size: number, { path, value, issues, schema }: Case): void {
   const items: readonly unknown[] = Array.isArray(value) ? value : [];
   const tooLong = size > 0 && items.length > size;
   if (tooLong && items.length === 2 * size && items.every(Number.isInteger)) {
     const meant = Array.from({ length: size }, (_, i) => `${items[2 * i]}.${Math.abs(Number(items[2 * i + 1]))}`);
-    const mend = `If decimal commas were meant, write [${meant.join(', ')}] with points.`;
-    issues.error('DECIMAL_COMMA', path, () => ({ got: `${items.length} numbers: ${describeValue(value)}`, expected: says(), mend }));
+    issues.error('DECIMAL_COMMA', path, () =>
+      worded(
+        phrase('numbersFound', { n: items.length, list: describeValue(value) }),
+        wantedAt(path, schema()),
+        phrase('commasMeant', { list: `[${meant.join(', ')}]` }),
+      ),
+    );
     return;
   }
   issues.error('WRONG_LENGTH', path, () => {
-    const count = Array.isArray(value) ? `${items.length} ${items.length === 1 ? 'entry' : 'entries'}: ` : '';
-    const mend = tooLong
-      ? 'Give just these numbers; a decimal comma would part one number into two.'
-      : 'Add what is missing, or leave the key out where it is not required.';
-    return { got: `${count}${describeValue(value)}`, expected: says(), mend };
+    const found = describeValue(value);
+    return worded(
+      Array.isArray(value) ? phrase('entriesFound', { n: items.length, list: found }) : found,
+      wantedAt(path, schema()),
+      phrase(tooLong ? 'justTheseNumbers' : 'addMissing'),
+    );
   });
 }
 
-function reportType({ path, value, issues, says }: Case): void {
-  const expected = says();
-  const words = (mend: string) => () => ({ got: describeValue(value), expected, mend });
+function reportType({ path, value, issues, schema }: Case): void {
+  const at = schema();
+  const wanted = wantedAt(path, at);
+  const kind = kindOfValue(at);
+  const words = (advice: Phrase) => () => worded(describeValue(value), wanted, advice);
   if (typeof value === 'number' && !Number.isFinite(value)) {
-    issues.error('NOT_FINITE', path, words('The number is too large to calculate with; check it.'));
-  } else if (typeof value === 'number' && /: a (whole )?number/.test(expected)) {
-    issues.error('OUT_OF_RANGE', path, () => rangeWords(value, expected));
+    issues.error('NOT_FINITE', path, words(phrase('tooLarge')));
+  } else if (typeof value === 'number' && kind === 'number') {
+    issues.error('OUT_OF_RANGE', path, () => rangeWords(value, wanted));
   } else {
-    const comma = typeof value === 'string' && /number/.test(expected) && /^\s*[-−]?[\d.\s]*\d,\d+\s*$/.test(value);
-    issues.error(comma ? 'DECIMAL_COMMA' : 'WRONG_TYPE', path, words(typeMend(value, expected)));
+    const comma = typeof value === 'string' && isOfNumbers(kind) && /^\s*[-−]?[\d.\s]*\d,\d+\s*$/.test(value);
+    issues.error(comma ? 'DECIMAL_COMMA' : 'WRONG_TYPE', path, words(typeAdvice(value, kind)));
   }
 }
 
-function typeMend(value: unknown, says: string): string {
-  if (value === null) return 'Give a value, or leave the key out where it is not required.';
+const isOfNumbers = (kind: ValueKind) => kind === 'number' || kind === 'numbers';
+
+function typeAdvice(value: unknown, kind: ValueKind): Phrase {
+  if (value === null) return phrase('giveValue');
   if (typeof value !== 'string')
-    return /a text|an id/.test(says) && typeof value === 'number'
-      ? `Write "${value}" in quotation marks.`
-      : 'Check the brackets and the key.';
-  if (!/number/.test(says))
-    return /true or false/.test(says) && /^(true|false)$/i.test(value)
-      ? `Write ${value.toLowerCase()} without quotation marks.`
-      : 'Check the brackets and the key.';
-  const plain = value.trim().replace(/−/g, '-');
-  if (/^-?\d{1,3},\d{3}$/.test(plain))
-    return `Write ${plain.replace(',', '.')} without quotation marks, or ${plain.replace(',', '')} if the comma parts thousands.`;
-  if (/^-?[\d.\s]*\d,\d+$/.test(plain))
-    return `Write ${plain.replace(/[.\s]/g, '').replace(',', '.')} with a point and without quotation marks.`;
-  if (/^-?\d+(\.\d+)?$/.test(plain)) return `Write ${plain} without quotation marks.`;
+    return kind === 'text' && typeof value === 'number' ? phrase('quoteValue', { value }) : phrase('checkBrackets');
+  if (!isOfNumbers(kind))
+    return kind === 'flag' && /^(true|false)$/i.test(value) ? phrase('unquoted', { a: value.toLowerCase() }) : phrase('checkBrackets');
+  return numberAdvice(value.trim().replace(/−/g, '-'));
+}
+
+/** What a text in place of a number may have meant. */
+function numberAdvice(plain: string): Phrase {
+  if (/^-?\d{1,3},\d{3}$/.test(plain)) return phrase('thousandsOrPoint', { a: plain.replace(',', '.'), b: plain.replace(',', '') });
+  if (/^-?[\d.\s]*\d,\d+$/.test(plain)) return phrase('withPoint', { a: plain.replace(/[.\s]/g, '').replace(',', '.') });
+  if (/^-?\d+(\.\d+)?$/.test(plain)) return phrase('unquoted', { a: plain });
   const unit = /^(-?\d+(?:[.,]\d+)?)\s*[a-z%°²³/]+\d?$/i.exec(plain);
-  if (unit?.[1] !== undefined) return `Write ${unit[1].replace(',', '.')} alone, without quotation marks; the unit stands in the key.`;
-  return 'Give a number, with a decimal point and without quotation marks.';
+  return unit?.[1] === undefined ? phrase('giveNumber') : phrase('aloneUnquoted', { a: unit[1].replace(',', '.') });
 }
 
 /** What stands in the file, short. */
-export function describeValue(value: unknown): string {
-  if (value === null) return 'null';
-  if (Array.isArray(value)) return value.length > 6 ? `a list of ${value.length} entries` : shorten(JSON.stringify(value, brief), 60);
-  if (typeof value === 'object')
-    return `an object with ${nameList(
-      Object.keys(value)
-        .slice(0, 8)
-        .map((key) => shorten(key)),
-    )}`;
-  return typeof value === 'string' ? `"${shorten(value, 60)}"` : String(value);
+export function describeValue(value: unknown): Phrase {
+  if (Array.isArray(value))
+    return value.length > 6 ? phrase('listOf', { n: value.length }) : asIs(shorten(JSON.stringify(value, brief), 60));
+  if (typeof value === 'object' && value !== null) {
+    const keys = Object.keys(value).slice(0, 8);
+    if (keys.length === 0) return phrase('emptyObject');
+    return phrase('objectWith', { keys: keys.map((key) => shorten(key)) });
+  }
+  return asIs(typeof value === 'string' ? `"${shorten(value, 60)}"` : String(value));
 }
 
 /** Keeps a huge entry of a short list out of the message. */

@@ -1,8 +1,11 @@
 /** Finds what the schema says about a place in a scene file. */
 
 import { z } from 'zod';
+import type { Phrase } from '../model/issue.ts';
 import type { Path } from './path.ts';
 import { sceneFileSchema } from './schema.ts';
+import { meaningOf } from './schema-numbers.ts';
+import { phrase } from './words/phrase.ts';
 
 /**
  * Schema at a place.
@@ -26,13 +29,26 @@ export function knownKeys(schema: z.ZodType | null): readonly string[] {
   return schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
 }
 
-/** Meaning, range and unit of a place in words. */
-export function meaning(schema: z.ZodType | null): string {
-  let says = schema?.description ?? 'Something else';
-  if (schema instanceof z.ZodObject || (schema instanceof z.ZodUnion && schema.options.every((option) => option instanceof z.ZodObject))) {
-    says += ': an object in braces { }';
-  }
-  return says.charAt(0).toLowerCase() + says.slice(1);
+/** What a place is to hold: meaning, range and unit. */
+export function wantedAt(path: Path, schema: z.ZodType | null): Phrase {
+  if (schema === null) return phrase('somethingElse');
+  const known = meaningOf(schema);
+  if (known === null && schema.description === undefined) return phrase('somethingElse');
+  const says = known?.says ?? schema.description ?? '';
+  const key = path.findLast((step) => typeof step === 'string') ?? '';
+  return phrase('ofKey', { key, meaning: says.charAt(0).toLowerCase() + says.slice(1), kind: known?.kind ?? phrase('anObject') });
+}
+
+/** Kinds of values that a wrong one may have been meant for. */
+export type ValueKind = 'number' | 'numbers' | 'text' | 'flag' | 'other';
+
+export function kindOfValue(schema: z.ZodType | null): ValueKind {
+  if (schema instanceof z.ZodNumber) return 'number';
+  if (schema instanceof z.ZodString) return 'text';
+  if (schema instanceof z.ZodBoolean) return 'flag';
+  // A thickness is a number or a range of numbers.
+  if (schema instanceof z.ZodUnion && schema.options.some((option) => option instanceof z.ZodNumber)) return 'number';
+  return schema instanceof z.ZodTuple ? 'numbers' : 'other';
 }
 
 /** Words among which a text, or the `kind` of an object, chooses. */
@@ -58,7 +74,7 @@ function child(schema: z.ZodType | null, step: string | number): z.ZodType | nul
 /** Without the wrapper of an optional key; of variants the one that fits the value. */
 function plain(schema: z.ZodType | null, value: unknown): z.ZodType | null {
   if (schema instanceof z.ZodExactOptional) return plain(schema.def.innerType as z.ZodType, value);
-  if (!(schema instanceof z.ZodUnion) || typeof value !== 'object' || value === null) return schema;
+  if (!(schema instanceof z.ZodUnion) || typeof value !== 'object' || value === null || Array.isArray(value)) return schema;
   const options = schema.options.filter((option) => option instanceof z.ZodObject);
   const kind = (value as { kind?: unknown }).kind;
   return (

@@ -5,6 +5,7 @@ import { SHOW_KEYS } from '../model/view-show.ts';
 import { roleSchema } from './schema-build-up.ts';
 import {
   choice,
+  described,
   filledList,
   idSchema,
   list,
@@ -17,6 +18,7 @@ import {
   reference,
   text,
 } from './schema-numbers.ts';
+import { phrase } from './words/phrase.ts';
 
 export const trafficSchema = z
   .strictObject({
@@ -77,7 +79,7 @@ export const stageSchema = z
     ).exactOptional(),
     floodTestMm: quantity('Depth of water in a flood test', 'mm', { min: 0 }).exactOptional(),
     holdPoints: list(holdPointSchema, 'Hold points').exactOptional(),
-    cautions: list(z.string(), 'Cautions').exactOptional(),
+    cautions: list(text('Caution'), 'Cautions').exactOptional(),
   })
   .describe('Stage of construction');
 
@@ -102,7 +104,7 @@ export const viewSchema = z
     target: point3Schema,
     says: text('What to see there').exactOptional(),
     show: z
-      .record(z.string(), z.union([z.string(), z.number(), z.boolean()]).describe('Setting: a text, a number, true or false'))
+      .record(z.string(), described(z.union([z.string(), z.number(), z.boolean()]), 'Setting', phrase('setting')))
       .describe(SHOW_TEXT)
       .exactOptional(),
   })

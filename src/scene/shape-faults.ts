@@ -1,12 +1,13 @@
 /** What is wrong with one shape, found the same way for a file and for a shape being drawn; and its words. */
 
+import type { Phrase } from '../model/issue.ts';
 import type { PointM, PolygonM } from '../model/scene-file.ts';
 import type { SceneIssueCode } from './issue-codes.ts';
-import type { IssueWords } from './issue-list.ts';
 import { MAX_LIST_POINTS } from './limits.ts';
 import type { Path } from './path.ts';
 import { distinctPoints, enclosesNothing, isFlat, type Ring, type RingEdge, ringOf, type SelfContact, selfContacts } from './ring.ts';
 import { type NestingFault, nestingFaults } from './ring-nesting.ts';
+import { type IssueWords, phrase, worded } from './words/phrase.ts';
 
 /** Places shown for one polygon. */
 const MOST_PLACES = 3;
@@ -27,8 +28,8 @@ export interface ShapeFault {
 
 /** How a shape and its holes are called in a message, e.g. `zone "Z1"` and `hole 1`. */
 export interface ShapeNames {
-  readonly name: string;
-  readonly hole: (index: number) => string;
+  readonly name: Phrase;
+  readonly hole: (index: number) => Phrase;
 }
 
 /**
@@ -45,7 +46,7 @@ export function areaFaults(outline: PolygonM, holes: readonly PolygonM[], names:
   const ring = simpleRing(outline, { called: names.name, hole: null }, faults);
   const places = new Map<Ring, number>();
   for (const [i, hole] of holes.entries()) {
-    const inner = simpleRing(hole, { called: `${names.hole(i)} of ${names.name}`, hole: i }, faults);
+    const inner = simpleRing(hole, { called: phrase('partOf', { what: names.hole(i), owner: names.name }), hole: i }, faults);
     if (inner !== null) places.set(inner, i);
   }
   if (ring === null) return faults;
@@ -53,7 +54,12 @@ export function areaFaults(outline: PolygonM, holes: readonly PolygonM[], names:
     const hole = places.get(fault.ring);
     const other = places.get(fault.other);
     if (hole !== undefined)
-      faults.push(nestingFault(fault, hole, [names.hole(hole), other === undefined ? `the outline of ${names.name}` : names.hole(other)]));
+      faults.push(
+        nestingFault(fault, hole, {
+          name: names.hole(hole),
+          other: other === undefined ? phrase('outlineOf', { owner: names.name }) : names.hole(other),
+        }),
+      );
   }
   return faults;
 }
@@ -64,13 +70,9 @@ export function areaFaults(outline: PolygonM, holes: readonly PolygonM[], names:
  * @param name - for the words
  * @returns faults that a message is made of
  */
-export function lineFaults(line: readonly PointM[], name: string): readonly ShapeFault[] {
+export function lineFaults(line: readonly PointM[], name: Phrase): readonly ShapeFault[] {
   if (distinctPoints(line) >= 2) return [];
-  const words = () => ({
-    got: `${line.length} ${line.length === 1 ? 'point' : 'points'}, fewer than two of them different, for ${name}`,
-    expected: 'two or more different points [x, y]',
-    mend: 'Add the missing points, or delete the entry.',
-  });
+  const words = () => worded(phrase('fewerThanTwo', { n: line.length, name }), phrase('twoPoints'), phrase('addPointsOrDrop'));
   return [{ ...NOWHERE, code: 'LINE_TOO_FEW_POINTS', words }];
 }
 
@@ -82,28 +84,22 @@ export function faultPath({ hole, point }: ShapeFault, outline: Path, holes: Pat
   return point === null ? path : [...path, point];
 }
 
-function tooMany(points: number, name: string): ShapeFault {
-  const words = () => ({
-    got: `${points} points in ${name}`,
-    expected: `at most ${MAX_LIST_POINTS} points in one polygon with its holes`,
-    mend: 'Simplify the outline: a point every few centimetres is enough.',
-  });
+function tooMany(points: number, name: Phrase): ShapeFault {
+  const words = () =>
+    worded(phrase('pointsIn', { n: points, name }), phrase('pointsInPolygon', { n: MAX_LIST_POINTS }), phrase('simplifyOutline'));
   return { ...NOWHERE, code: 'TOO_MANY_POINTS', words };
 }
 
 interface Called {
-  readonly called: string;
+  readonly called: Phrase;
   readonly hole: number | null;
 }
 
 /** The polygon as a ring, or null where it is not a simple one. */
 function simpleRing(polygon: PolygonM, { called, hole }: Called, faults: ShapeFault[]): Ring | null {
   if (distinctPoints(polygon) < 3) {
-    const words = () => ({
-      got: `${polygon.length} ${polygon.length === 1 ? 'point' : 'points'}, fewer than three of them different, for ${called}`,
-      expected: 'three or more different points [x, y]',
-      mend: 'Add the missing corners, or delete the entry.',
-    });
+    const words = () =>
+      worded(phrase('fewerThanThree', { n: polygon.length, name: called }), phrase('threePoints'), phrase('addCornersOrDrop'));
     faults.push({ ...NOWHERE, hole, code: 'POLYGON_TOO_FEW_POINTS', words });
     return null;
   }
@@ -112,11 +108,7 @@ function simpleRing(polygon: PolygonM, { called, hole }: Called, faults: ShapeFa
   for (const contact of worth(contacts)) faults.push(selfFault(contact, { called, hole }));
   if (contacts.length > 0) return null;
   if (!isFlat(ring) && !enclosesNothing(ring)) return ring;
-  const words = () => ({
-    got: `${called} enclosing no area: its points lie on one line or on top of each other`,
-    expected: 'an outline that encloses an area',
-    mend: 'Check the coordinates; often one number was copied twice.',
-  });
+  const words = () => worded(phrase('enclosesNothing', { name: called }), phrase('someArea'), phrase('checkCoordinates'));
   faults.push({ ...NOWHERE, hole, code: 'POLYGON_ZERO_AREA', words });
   return null;
 }
@@ -131,58 +123,49 @@ function worth(contacts: readonly SelfContact[]): readonly SelfContact[] {
 
 function selfFault({ contact, edges }: SelfContact, { called, hole }: Called): ShapeFault {
   const [first, second] = edges;
-  const between = `edges [${first.from}]–[${first.to}] and [${second.from}]–[${second.to}]`;
+  const met = {
+    name: called,
+    at: pointText(contact.at),
+    a: `[${first.from}]–[${first.to}]`,
+    b: `[${second.from}]–[${second.to}]`,
+  };
   const place = { hole, point: first.from, at: contact.at, edges };
   if (contact.kind === 'cross') {
-    const words = () => ({
-      got: `the edge of ${called} crossing itself near ${pointText(contact.at)}, ${between}`,
-      expected: 'edges that meet only at their ends, so that area and load can be computed',
-      mend: 'Put the corners in their order round the outline, or split the shape there.',
-    });
+    const words = () => worded(phrase('crossesItself', met), phrase('edgesApart'), phrase('cornersInOrder'));
     return { ...place, code: 'POLYGON_CROSSES_ITSELF', words };
   }
-  const how = contact.kind === 'overlap' ? 'running over itself' : 'touching itself';
-  const words = () => ({
-    got: `the edge of ${called} ${how} at ${pointText(contact.at)}, ${between}`,
-    expected: 'edges that meet only at the ends of neighbours',
-    mend: 'Take out the points that lead back along the edge, or split the shape there.',
-  });
+  const words = () =>
+    worded(
+      phrase(contact.kind === 'overlap' ? 'runsOverItself' : 'touchesItself', met),
+      phrase('edgesOfNeighbours'),
+      phrase('dropBackPoints'),
+    );
   return { ...place, code: 'POLYGON_TOUCHES_ITSELF', words };
 }
 
-function nestingFault({ kind, at }: NestingFault, hole: number, [name, other]: readonly [string, string]): ShapeFault {
-  const place = pointText(at);
+interface NestedNames {
+  readonly name: Phrase;
+  readonly other: Phrase;
+}
+
+function nestingFault({ kind, at }: NestingFault, hole: number, names: NestedNames): ShapeFault {
+  const met = { ...names, at: pointText(at) };
   const base = { hole, point: null, at, edges: [] };
-  if (kind === 'crosses') {
-    const words = () => ({
-      got: `${name} crossing ${other} near ${place}`,
-      expected: 'holes and openings wholly inside the outline and apart from each other',
-      mend: 'Move its corners inside, or draw the outline around it.',
-    });
-    return { ...base, code: 'HOLE_CROSSES', words };
-  }
-  if (kind === 'shares-edge') {
-    const words = () => ({
-      got: `${name} running along ${other} at ${place}`,
-      expected: 'holes and openings that meet the outline or each other at most in single points',
-      mend: 'Draw the outline around it, or draw two adjoining holes as one.',
-    });
-    return { ...base, code: 'HOLE_SHARES_EDGE', words };
-  }
-  if (kind === 'outside') {
-    const words = () => ({
-      got: `${name} lying outside ${other}, at ${place}`,
-      expected: 'holes and openings inside the outline',
-      mend: 'Check its coordinates, or delete it.',
-    });
-    return { ...base, code: 'HOLE_OUTSIDE', words };
-  }
-  const words = () => ({
-    got: `${name} lying inside ${other}, at ${place}`,
-    expected: 'holes and openings apart from each other',
-    mend: 'Delete the inner one.',
-  });
-  return { ...base, code: 'HOLE_OVERLAPS', words };
+  if (kind === 'crosses')
+    return {
+      ...base,
+      code: 'HOLE_CROSSES',
+      words: () => worded(phrase('crossesNear', met), phrase('holesInsideApart'), phrase('moveInside')),
+    };
+  if (kind === 'shares-edge')
+    return {
+      ...base,
+      code: 'HOLE_SHARES_EDGE',
+      words: () => worded(phrase('runsAlong', met), phrase('holesMeetInPoints'), phrase('drawAround')),
+    };
+  if (kind === 'outside')
+    return { ...base, code: 'HOLE_OUTSIDE', words: () => worded(phrase('liesOutside', met), phrase('holesInside'), phrase('checkOrDrop')) };
+  return { ...base, code: 'HOLE_OVERLAPS', words: () => worded(phrase('liesInside', met), phrase('holesApart'), phrase('dropInner')) };
 }
 
 /** A place in file coordinates, as messages write it. */
