@@ -68,21 +68,23 @@ export function ViewTools({ flat, explode }: Props) {
   );
 }
 
-/** Views kept in the scene: to go to, and to keep another. On a phone their page covers the model, and the walkthrough has them too. */
+/**
+ * Views kept in the scene: to go to, and to keep another. The editor has them among its pages; on a phone their page would cover the
+ * model, and the walkthrough has them too.
+ */
 function SavedViewsTool() {
-  const on = useView((state) => state.editor === 'views');
+  const editing = useView((state) => state.editor !== null);
   const edit = useView((state) => state.edit);
   const phone = useLayout() === 'phone';
-  if (phone) return null;
+  if (phone || editing) return null;
+  const open = () => {
+    edit('views');
+    // This button is gone then; work goes on in the editor, once it is there.
+    requestAnimationFrame(() => document.getElementById('edit-views')?.focus());
+  };
   return (
     <div className="tool-group sheet">
-      <button
-        type="button"
-        className="tool-button"
-        aria-pressed={on}
-        title={t.savedViews.toolTitle}
-        onClick={() => edit(on ? null : 'views')}
-      >
+      <button type="button" className="tool-button" title={t.savedViews.toolTitle} onClick={open}>
         <Icon name="eye" />
         {t.savedViews.tool}
       </button>
