@@ -59,8 +59,12 @@ export function newFaults(
   const found = cameUp(project.report, next.report).filter(
     ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !isNearLimit(rule)),
   );
+  const wetter = runningOffMore(project.report, next.report);
   const broken = found.flatMap((finding) => {
     const { zone, at } = finding.where;
+    const isFlow = finding.rule.startsWith('water.') && finding.rule !== 'water.pond';
+    const upstream = isFlow ? changed.filter(({ task }) => wetter.has(task.ground.id)) : [];
+    if (upstream.length > 0) return upstream.flatMap((one) => fault({ ...one, changes: thinned(one) }, finding.rule, finding.says));
     const [x0, y0] = project.evaluation.input.originM;
     const holds = ({ ground }: ZoneTask) => at !== undefined && isInside(next.on.input.zones[ground.z].region, at[0] - x0, at[1] - y0);
     // Loads that water adds to are told of the worst bay alone: one that comes up far from every change was only hidden by a worse one.
@@ -85,6 +89,18 @@ interface Changed {
   readonly task: ZoneTask;
   readonly choice: Choice;
   readonly changes: readonly string[];
+}
+
+/** Zones that let more run off than before: their substrate got thinner. */
+function runningOffMore(before: Report, after: Report): Set<string> {
+  const was = new Map(before.water?.zones.map(({ id, peak }) => [id, peak.c]));
+  const more = after.water?.zones.filter(({ id, peak }) => peak.c > (was.get(id) ?? peak.c)) ?? [];
+  return new Set(more.map(({ id }) => id));
+}
+
+/** What took substrate away: that it got thinner, or else what came in its place. */
+function thinned({ task: { ground, recipes }, choice, changes }: Changed): readonly string[] {
+  return changes.includes('substrate') && changeMm(recipes, choice, 'substrate', ground) > 0 ? ['substrate'] : changes;
 }
 
 function fault({ task: { ground, recipes }, choice, changes }: Changed, rule: Finding['rule'], says: string): LightenLeftOut[] {
