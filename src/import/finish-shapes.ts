@@ -32,12 +32,15 @@ export class LayerFinish {
   readonly #layer: string;
   /** Metres per unit in which texts write levels. */
   readonly #textScale: number;
+  /** In a drawing, 0 is what a line without a level has. */
+  readonly #zeroIsLevel: boolean;
   readonly #tally: Tally = { curves: 0, repeated: 0, closed: 0, gapM: 0, doubles: 0, tested: 0 };
   readonly #keys = new Set<string>();
   readonly #found: DrawingShape[] = [];
   readonly #loose: OpenLine[] = [];
 
-  constructor(gather: Gathering, layer: string, textScale: number) {
+  constructor(gather: Gathering, layer: string, textScale: number, zeroIsLevel = false) {
+    this.#zeroIsLevel = zeroIsLevel;
     this.#gather = gather;
     this.#layer = layer;
     this.#textScale = textScale;
@@ -144,7 +147,7 @@ export class LayerFinish {
     if (!this.#isNew(`r ${ringKey(points)}`)) return;
     this.#testCrossing(points, shape.name);
     const inner = holes.map((hole) => this.#laidOut(hole).points).filter((ring) => this.#unfit(ring) === null);
-    const level = levels?.every((z) => z === levels[0]) && levels[0] !== 0 ? { levelM: levels[0] } : {};
+    const level = levels?.every((z) => z === levels[0]) && (levels[0] !== 0 || this.#zeroIsLevel) ? { levelM: levels[0] } : {};
     this.#found.push({ kind: 'ring', points, ...(inner.length > 0 ? { holes: inner } : {}), ...level, ...named(shape) });
     // An outline whose points lie at different levels gives those too.
     if (levels !== null && !('levelM' in level) && levels.some((z) => z !== 0)) {

@@ -145,7 +145,7 @@ function* settle(gather: Gathering, head: Head): Steps<DrawingLayer[]> {
   yield 0.3;
   // In a drawing in feet, levels written as text are feet too; in metric ones they are metres, whatever the unit of the plan.
   const inFeet = placed?.unit === 'ft' || placed?.unit === 'ftUS' || placed?.unit === 'in';
-  const found = yield* partOf(finishLayers(gather, inFeet ? UNITS.ft.metres : 1), 0.3, 0.8);
+  const found = yield* partOf(finishLayers(gather, inFeet ? UNITS.ft.metres : 1, head.zeros === 'level'), 0.3, 0.8);
   yield* partOf(simplifyShapes(found, gather), 0.8, 1);
   return [...gather.layers].map(([name, { hidden, used, ignored }]) => ({
     name,
@@ -156,13 +156,13 @@ function* settle(gather: Gathering, head: Head): Steps<DrawingLayer[]> {
   }));
 }
 
-function* finishLayers(gather: Gathering, textScale: number): Steps<Map<string, readonly DrawingShape[]>> {
+function* finishLayers(gather: Gathering, textScale: number, zeroIsLevel: boolean): Steps<Map<string, readonly DrawingShape[]>> {
   const finishes = new Map<string, LayerFinish>();
   for (const [i, shape] of gather.shapes.entries()) {
     let finish = finishes.get(shape.layer);
     if (finish === undefined) {
       gather.layer(shape.layer);
-      finish = new LayerFinish(gather, shape.layer, textScale);
+      finish = new LayerFinish(gather, shape.layer, textScale, zeroIsLevel);
       finishes.set(shape.layer, finish);
     }
     finish.add(shape);

@@ -7,7 +7,8 @@ import type { Loop } from './ifc-curves.ts';
 import type { Xyz } from './ifc-model.ts';
 import { unitedTops } from './ifc-openings.ts';
 import type { Slab, SlabOptions } from './ifc-slabs.ts';
-import { joined, type TopFace } from './ifc-solids.ts';
+import { type Body, joined, type TopFace } from './ifc-solids.ts';
+import { hasStep, INSIDE_M, insideOf } from './ifc-steps.ts';
 
 export const OUTLINE_LAYER = 'IfcSlab';
 export const LEVELS_LAYER = 'IfcSlab z';
@@ -15,6 +16,9 @@ export const LEVELS_LAYER = 'IfcSlab z';
 export interface Deck {
   readonly slabs: readonly Slab[];
   readonly tops: readonly TopFace[];
+  /** Points and lines that give the levels of the top. */
+  readonly spots: readonly Xyz[];
+  readonly lines: readonly (readonly Xyz[])[];
   readonly low: number;
   readonly high: number;
 }
@@ -77,12 +81,24 @@ function storeyChoice(key: string, slabs: readonly Slab[], { metres }: SlabOptio
 }
 
 function deckOf(slabs: readonly Slab[], options: SlabOptions): Deck {
-  const { low, high } = joined(slabs.map(({ body }) => body));
+  const body = joined(slabs.map((slab) => slab.body));
   const tops = slabs.flatMap(({ cut }) => cut.tops);
   const cutChords = slabs.reduce((sum, { cut }) => sum + cut.chords, 0);
   const whole = slabs.length === 1 ? { tops, chords: 0 } : unitedTops(tops, options);
   tellDeck(slabs, whole.tops.length, cutChords + whole.chords, options);
-  return { slabs, tops: whole.tops, low, high };
+  return { slabs, tops: whole.tops, ...levelsOfTop(body, options), low: body.low, high: body.high };
+}
+
+/** Where parts of the top lie side by side at other levels, each gives its levels a little inside its edge. */
+function levelsOfTop({ spots, folds, rings }: Body, { gather, metres }: SlabOptions): Pick<Deck, 'spots' | 'lines'> {
+  if (!hasStep(spots, metres)) return { spots, lines: folds };
+  gather.mend('STEPS_KEPT', { count: rings.length, insideMm: 1000 * INSIDE_M }, LEVELS_LAYER);
+  const key = (point: Xyz) => point.join(' ');
+  const onEdge = new Set(rings.flatMap((ring) => ring.map(key)));
+  return {
+    spots: spots.filter((spot) => !onEdge.has(key(spot))),
+    lines: [...folds, ...rings.map((ring) => insideOf(ring, INSIDE_M / metres))],
+  };
 }
 
 function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gather, metres, chord }: SlabOptions): void {
@@ -104,16 +120,14 @@ function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gathe
 }
 
 /** Hands over outlines with their openings, levels at their corners, edges at which the slope changes. */
-export function addDeck({ slabs, tops }: Deck, gather: Gathering): void {
+export function addDeck({ slabs, tops, spots, lines }: Deck, gather: Gathering): void {
   const { name } = slabs[0];
   for (const { outer, holes } of tops) gather.add({ ...pathOf(outer, name), holes: holes.map((hole) => pathOf(hole, name)) });
   for (const _ of slabs) gather.used(OUTLINE_LAYER, 'IfcSlab');
-  const points = slabs.flatMap(({ body }) => body.spots);
-  for (const [x, y, z] of points) gather.add({ kind: 'point', layer: LEVELS_LAYER, x, y, z });
-  for (const _ of points) gather.used(LEVELS_LAYER, 'corner of the slab');
-  const folds = slabs.flatMap(({ body }) => body.folds);
-  for (const fold of folds) gather.add(foldPath(fold));
-  for (const _ of folds) gather.used(LEVELS_LAYER, 'edge where the slope changes');
+  for (const [x, y, z] of spots) gather.add({ kind: 'point', layer: LEVELS_LAYER, x, y, z });
+  for (const _ of spots) gather.used(LEVELS_LAYER, 'corner of the slab');
+  for (const line of lines) gather.add(levelPath(line));
+  for (const _ of lines) gather.used(LEVELS_LAYER, 'edge on the top');
 }
 
 function pathOf({ points, curves }: Loop, name: string): RawPath {
@@ -121,7 +135,8 @@ function pathOf({ points, curves }: Loop, name: string): RawPath {
   return { kind: 'path', layer: OUTLINE_LAYER, closed: true, points: [...points], levels: null, curves: bent, loose: false, name };
 }
 
-function foldPath([a, b]: readonly [Xyz, Xyz]): RawPath {
-  const points = [a[0], a[1], b[0], b[1]];
-  return { kind: 'path', layer: LEVELS_LAYER, closed: false, points, levels: [a[2], b[2]], curves: null, loose: false };
+function levelPath(line: readonly Xyz[]): RawPath {
+  const points: number[] = [];
+  for (const [x, y] of line) points.push(x, y);
+  return { kind: 'path', layer: LEVELS_LAYER, closed: false, points, levels: line.map(([, , z]) => z), curves: null, loose: false };
 }

@@ -20,6 +20,8 @@ export interface SeenFromAbove {
   readonly spots: readonly Xyz[];
   /** Edges at which two upward faces of other slope meet. */
   readonly folds: readonly (readonly [Xyz, Xyz])[];
+  /** Edges of parts without a step in them, the part to the left. */
+  readonly rings: readonly (readonly Xyz[])[];
 }
 
 /** Faces steeper than 60° are no part of a deck's top: least upward share of their normal. */
@@ -63,10 +65,22 @@ export function seenFromAbove(faces: readonly Face[], weld: number): SeenFromAbo
   if (tops.length === 0) throw new Unreadable('no face looks up');
   const points = new Welded(weld);
   const { outline, folds } = edgesOf(tops, points);
-  const areas = enclosed(points.flat(), outline);
+  const flat = points.flat();
+  const areas = enclosed(flat, outline);
   if (areas.length > MOST_APART) throw new Unreadable('faces that share no edges');
   const merged = areas.length > 1 ? overlay(areas, (covered) => covered.some(Boolean), weld) : areas;
-  return { areas: merged.map((area) => straightened(area, weld)), spots: points.all, folds };
+  return {
+    areas: merged.map((area) => straightened(area, weld)),
+    spots: points.all,
+    folds,
+    rings: ringsOf(areas, new Map(flat.map((point, i) => [point, points.all[i]]))),
+  };
+}
+
+/** The rings of areas with the levels of their points. */
+function ringsOf(areas: readonly AreaM[], levels: ReadonlyMap<PointM, Xyz>): readonly (readonly Xyz[])[] {
+  const spot = (point: PointM): Xyz => levels.get(point) ?? [...point, 0];
+  return areas.flatMap(({ outline, holes = [] }) => [outline, ...holes].map((ring) => ring.map(spot)));
 }
 
 /** Faces of a closed solid may all look inwards; then its volume comes out negative. */

@@ -23,6 +23,7 @@ import {
 } from './ifc-model.ts';
 import { cross, dot, type Frame, moved, operated, placed, placedProduct, planOf, plus, turned, unit, within } from './ifc-places.ts';
 import { isBoxed, type Profile, profileOf } from './ifc-profiles.ts';
+import { directed } from './ifc-steps.ts';
 
 export interface TopFace {
   readonly outer: Loop;
@@ -44,6 +45,8 @@ export interface Body {
   /** Points on the top that give its level. */
   readonly spots: readonly Xyz[];
   readonly folds: readonly (readonly [Xyz, Xyz])[];
+  /** Edges of parts of the top that have no step in them, the part to the left. */
+  readonly rings: readonly (readonly Xyz[])[];
   readonly low: number;
   readonly high: number;
   /** Height of a swept body; null where its underside may run otherwise. */
@@ -167,6 +170,10 @@ function extruded({ values }: Entity, outer: Frame, options: SolidOptions): Part
     tops: [{ outer: movedLoop(profile.outer, top), holes: profile.holes.map((hole) => movedLoop(hole, top)) }],
     spots,
     folds: [],
+    rings: [profile.outer, ...profile.holes].map((loop, i) => {
+      const ring = laidOut(loop, options.chord).map(([x, y]) => moved(top, [x, y, 0]));
+      return directed(ring, i > 0);
+    }),
     low: levels.reduce((a, b) => Math.min(a, b)) - thick,
     high: levels.reduce((a, b) => Math.max(a, b)),
     thick,
@@ -295,12 +302,12 @@ function polygonFaces(points: Values[number] | undefined, faces: readonly Entity
 
 /** A body of faces, as the file gives them or as a surface was made of it. */
 export function facedBody(faces: readonly Face[], weld: number, way: 'faces' | 'mesh'): Body {
-  const { areas, spots, folds } = seenFromAbove(faces, weld);
+  const { areas, spots, folds, rings } = seenFromAbove(faces, weld);
   let [low, high] = [Infinity, -Infinity];
   for (const { outer } of faces) for (const [, , z] of outer) [low, high] = [Math.min(low, z), Math.max(high, z)];
   const loop = (ring: readonly (readonly [number, number])[]) => straightLoop(ring.flat());
   const tops = areas.map(({ outline, holes = [] }) => ({ outer: loop(outline), holes: holes.map(loop) }));
-  return { tops, spots, folds, low, high, thick: null, way, standing: null };
+  return { tops, spots, folds, rings, low, high, thick: null, way, standing: null };
 }
 
 /** Several bodies as one. */
@@ -310,6 +317,7 @@ export function joined(bodies: readonly Body[]): Body {
     tops: bodies.flatMap(({ tops }) => tops),
     spots: bodies.flatMap(({ spots }) => spots),
     folds: bodies.flatMap(({ folds }) => folds),
+    rings: bodies.flatMap(({ rings }) => rings),
     low: Math.min(...bodies.map(({ low }) => low)),
     high: Math.max(...bodies.map(({ high }) => high)),
     thick: null,

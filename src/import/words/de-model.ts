@@ -37,6 +37,8 @@ export const MODEL_MENDS_DE: ModelMends = {
     `${someDe(v.through, 'Öffnung geht', 'Öffnungen gehen')} durch die Decke und ${v.through === 1 ? 'ist' : 'sind'} ausgeschnitten.`,
   OPENINGS_LEFT: (v) =>
     `Nicht ausgeschnitten, weil nicht durchgehend: ${someDe(v.recesses, 'Vertiefung', 'Vertiefungen')} in der Oberseite, ${someDe(v.below, 'Öffnung', 'Öffnungen')} nur von unten.`,
+  STEPS_KEPT: (v) =>
+    `Teile der Oberseite liegen nebeneinander auf verschiedener Höhe: An ${someDe(v.count, 'Rand', 'Rändern')} um sie wurden die Höhen ${v.insideMm} mm weiter innen abgenommen, damit die Stufen bleiben.`,
   COLUMNS_TURNED: (v) =>
     `${someDe(v.count, 'Stütze steht', 'Stützen stehen')} um bis zu ${numberDe(v.mostDeg, 1)}° gedreht: Ort und Größe bleiben, die Seiten liegen entlang der Achsen.`,
   COLUMNS_BOXED: (v) =>

@@ -51,6 +51,8 @@ export const MODEL_MENDS_EN = {
     `${someEn(v.through, 'opening goes', 'openings go')} through the slab and ${v.through === 1 ? 'is' : 'are'} cut out.`,
   OPENINGS_LEFT: (v: { readonly recesses: number; readonly below: number }) =>
     `Not cut out, since they do not go through: ${someEn(v.recesses, 'recess', 'recesses')} in the top, ${someEn(v.below, 'opening', 'openings')} from below only.`,
+  STEPS_KEPT: (v: { readonly count: number; readonly insideMm: number }) =>
+    `Parts of the top lie side by side at different levels: along ${someEn(v.count, 'edge', 'edges')} around them levels were taken ${v.insideMm} mm inside, so that the steps stay.`,
   COLUMNS_TURNED: (v: { readonly count: number; readonly mostDeg: number }) =>
     `${someEn(v.count, 'column stands', 'columns stand')} turned by up to ${numberEn(v.mostDeg, 1)}°: place and size are kept, sides are laid along the axes.`,
   COLUMNS_BOXED: (v: { readonly count: number }) => `${someEn(v.count, 'column counts', 'columns count')} by the box around its section.`,

@@ -24,12 +24,7 @@ const WHOLE = {
   'outline without area': ['outline without area', 'outlines without area', 'Umriss ohne Fläche', 'Umrisse ohne Fläche'],
   'feature without geometry': ['feature without geometry', 'features without geometry', 'Objekt ohne Geometrie', 'Objekte ohne Geometrie'],
   'corner of the slab': ['corner of the slab', 'corners of the slab', 'Ecke der Deckenplatte', 'Ecken der Deckenplatte'],
-  'edge where the slope changes': [
-    'edge where the slope changes',
-    'edges where the slope changes',
-    'Kante im Gefälle',
-    'Kanten im Gefälle',
-  ],
+  'edge on the top': ['edge on the top', 'edges on the top', 'Kante auf der Oberseite', 'Kanten auf der Oberseite'],
   'list of points': ['list of points', 'lists of points', 'Punktliste', 'Punktlisten'],
 } as const satisfies Readonly<Record<string, Forms>>;
 

@@ -251,6 +251,35 @@ describe('several slabs', () => {
     expect(readText(SEVERAL_SLABS, { slab: '80' }).issues.map(({ code }) => code)).toEqual(['ANSWER_UNKNOWN']);
   });
 
+  it('at two levels keep the step between them: levels are taken 10 mm inside each', () => {
+    const stepped = SEVERAL_SLABS.replace('#30=IFCCARTESIANPOINT((15.,5.,0.))', '#30=IFCCARTESIANPOINT((15.,5.,-0.5))');
+    const result = readText(stepped, { slab: 'storey-70' });
+    expect(areaOf(outlineOf(result).points)).toBeCloseTo(200, 9);
+    expect(codes(result)).toMatchObject({ mends: expect.arrayContaining(['STEPS_KEPT']), issues: [], open: [] });
+    const rings = shapesOn(result, 'IfcSlab z').flatMap((shape) => (shape.kind === 'ring' ? [shape] : []));
+    expect(rings.map(({ points, levelM }) => [levelM, cornersOf(points)])).toEqual([
+      [
+        0,
+        [
+          [0.01, 0.01],
+          [9.99, 0.01],
+          [9.99, 9.99],
+          [0.01, 9.99],
+        ],
+      ],
+      [
+        -0.5,
+        [
+          [10.01, 0.01],
+          [19.99, 0.01],
+          [19.99, 9.99],
+          [10.01, 9.99],
+        ],
+      ],
+    ]);
+    expect(sceneOf(result).deck.levels!.breaklines).toHaveLength(2);
+  });
+
   it('stay where the project has them, or go to the map: (400 000 − y, 5 800 000 + x), 35 m higher', () => {
     const here = readText(SEVERAL_SLABS, { slab: '57' });
     expect(here.questions.find(({ id }) => id === 'origin')).toMatchObject({ taken: 'project', certain: true });
