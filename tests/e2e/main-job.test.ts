@@ -235,6 +235,28 @@ describe('a lost graphics context', () => {
   });
 });
 
+describe('a depth measured on site', () => {
+  it('is typed at the picked place as one reads it off, compared with the plan, and taken back', async () => {
+    const { page } = opened;
+    // x 4.125, y 16.125: perennials with 300 mm of substrate; the deck is 180 cells wide.
+    await page.evaluate(() => window.__loamdeck.view().pickCell(64 * 180 + 16));
+    await page.getByRole('tab', { name: 'Probes' }).click();
+    await page.getByLabel('What was measured').selectOption('substrate-intensive');
+    const depth = page.getByRole('textbox', { name: 'Depth measured' });
+    await depth.fill('a lot');
+    await depth.press('Enter');
+    await page.getByText('That is not a number.').waitFor();
+    await depth.fill('62 cm');
+    await page.getByRole('button', { name: 'Compare with the plan' }).click();
+    // 0.32 m · 1450 kg/m³ · 9.81 = 4.55 kN/m²
+    const row = page.getByRole('listitem').filter({ hasText: 'P4' });
+    await row.getByText('620\u202Fmm measured, 300\u202Fmm planned, +320\u202Fmm').waitFor();
+    await row.getByText('+4.55\u202FkN/m² saturated').waitFor();
+    await page.getByRole('button', { name: 'Remove P4' }).click();
+    await row.waitFor({ state: 'detached' });
+  });
+});
+
 it('nothing went wrong on the page and no request left the app', () => {
   expect(opened.problems.filter((problem) => !/context lost|CONTEXT_LOST/i.test(problem))).toEqual([]);
 });

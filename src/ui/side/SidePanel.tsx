@@ -43,17 +43,15 @@ const WITHOUT_REPORT: readonly Sheet[] = ['core', 'sources'];
 
 /** Sheets that have something to show, and a place, in this layout. */
 function useSheets(layout: Layout): readonly Sheet[] {
-  const probes = useScene((state) => (state.snapshot?.report.probes?.length ?? 0) > 0);
   const runs = useScene((state) => (state.snapshot?.runs.length ?? 0) > 0);
   return useMemo(
     () =>
       SHEETS.filter((sheet) => {
         if (sheet === 'core') return layout !== 'split';
         if (sheet === 'stage') return layout === 'phone';
-        if (sheet === 'wheels') return runs;
-        return sheet !== 'probes' || probes;
+        return sheet !== 'wheels' || runs;
       }),
-    [layout, probes, runs],
+    [layout, runs],
   );
 }
 

@@ -2,7 +2,18 @@
 
 import type { SourceGrade } from '../../model/source.ts';
 import type { Grouping } from '../facts/take-off.ts';
-import { areaText, loadNumber, loadText, mmText, numberText, percentText, quantityOf, signedLoadText, signedMmText } from '../format.ts';
+import {
+  areaText,
+  coordinateText,
+  loadNumber,
+  loadText,
+  mmText,
+  numberText,
+  percentText,
+  quantityOf,
+  signedLoadText,
+  signedMmText,
+} from '../format.ts';
 import { JUDGEMENTS, NUMBER_NAMES } from './de-words.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
@@ -117,7 +128,18 @@ export const takeoff: Texts['takeoff'] = {
 };
 
 export const probes: Texts['probes'] = {
-  none: 'Es wurde keine Dicke gemessen: Die Szenendatei nennt keine Messungen.',
+  none: 'Es wurde noch keine Dicke gemessen.',
+  add: {
+    pick: 'Um eine Dicke einzugeben, im Modell oder in einer Tabelle die Stelle wählen, an der gemessen wurde.',
+    title: (x, y) => `Gemessen bei x ${coordinateText(x)}, y ${coordinateText(y)} m`,
+    layer: 'Was gemessen wurde',
+    whole: 'Ganzer Aufbau',
+    measured: 'Gemessene Dicke',
+    go: 'Mit dem Plan vergleichen',
+  },
+  remove: (id) => `${id} entfernen`,
+  removeShort: 'Entfernen',
+  countedAs: (layer) => `Der Unterschied zählt als ${layer}.`,
   says: 'Auf der Baustelle gemessene Dicken gegen die berechneten; die Last gilt, wenn der ganze Quadratmeter so wäre.',
   place: (id, zone, bay) =>
     [id, zone === null ? 'hier keine Zone' : `Zone ${zone}`, bay === null ? 'hier kein Feld' : `Feld ${bay}`].join(' · '),

@@ -7,7 +7,18 @@ import type { SourceGrade, SourceUse } from '../../model/source.ts';
 import type { HeapEntry } from '../facts/heap-board.ts';
 import type { Grouping } from '../facts/take-off.ts';
 import type { Judgement } from '../facts/utilisation.ts';
-import { areaText, loadNumber, loadText, mmText, numberText, percentText, quantityOf, signedLoadText, signedMmText } from '../format.ts';
+import {
+  areaText,
+  coordinateText,
+  loadNumber,
+  loadText,
+  mmText,
+  numberText,
+  percentText,
+  quantityOf,
+  signedLoadText,
+  signedMmText,
+} from '../format.ts';
 import { JUDGEMENTS, many, NUMBER_NAMES } from './en-words.ts';
 
 const heightText = (heightM: number) => quantityOf(heightM, 2, 'm');
@@ -122,7 +133,18 @@ export const takeoff = {
 } as const;
 
 export const probes = {
-  none: 'No depth was measured: the scene file names no probes.',
+  none: 'No depth was measured yet.',
+  add: {
+    pick: 'Pick the place where you measured, in the model or in a table, to enter a depth.',
+    title: (x: number, y: number) => `Measured at x ${coordinateText(x)}, y ${coordinateText(y)} m`,
+    layer: 'What was measured',
+    whole: 'Whole build-up',
+    measured: 'Depth measured',
+    go: 'Compare with the plan',
+  },
+  remove: (id: string) => `Remove ${id}`,
+  removeShort: 'Remove',
+  countedAs: (layer: string) => `The difference counts as ${layer}.`,
   says: 'Depths measured on site against the calculated ones; the load is what it would be if the whole square metre were so.',
   place: (id: string, zone: string | null, bay: string | null) =>
     [id, ...(zone === null ? ['no zone here'] : [`zone ${zone}`]), ...(bay === null ? ['no bay here'] : [`bay ${bay}`])].join(' · '),
