@@ -200,11 +200,15 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
   const breaklines: (readonly Point3M[])[] = [];
   for (const { name, shapes } of layers) {
     let unfit = 0;
+    // An outline whose corners lie at different levels comes with a line that has them.
+    const told = new Set(
+      shapes.flatMap((shape) => (shape.kind === 'line' && shape.levelsM !== undefined ? [shape.points[0].join(' ')] : [])),
+    );
     for (const shape of shapes) {
       const [spot, breakline] = [spotOf(shape), breaklineOf(shape)];
       if (spot !== null) spots.push(spot);
       else if (breakline !== null) breaklines.push(breakline);
-      else unfit += 1;
+      else if (shape.kind !== 'ring' || !told.has(shape.points[0].join(' '))) unfit += 1;
     }
     issues.unfit(name, unfit, 'levels');
   }

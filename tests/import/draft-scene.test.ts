@@ -305,3 +305,18 @@ describe('on the command line', () => {
     expect(call('none.dxf').err).toContain('none.dxf: there is no such file');
   });
 });
+
+describe('a closed outline whose corners lie at different levels', () => {
+  it('gives a breakline, and nothing of it is said to be of no use', () => {
+    const corners = [
+      [0, 0, 1],
+      [40, 0, 1.2],
+      [40, 30, 1.4],
+      [0, 0, 1],
+    ];
+    const file = { type: 'Feature', properties: { layer: 'Levels' }, geometry: { type: 'Polygon', coordinates: [corners] } };
+    const { parts, issues } = draftScene(readText(JSON.stringify(file)), { Levels: 'levels' }, { deck: [[0, 0]] });
+    expect(parts.levels).toEqual({ spots: [], breaklines: [corners] });
+    expect(issues).toEqual([]);
+  });
+});
