@@ -13,7 +13,7 @@ import { netSurface } from './levels/net.ts';
 import { type Surface, sampleSurface } from './levels/surface.ts';
 import { zoneBayShare } from './loads/bays.ts';
 import { coefficientArrays, type LayerField, writeMakeUp } from './loads/field.ts';
-import { type PreparedDeck, prepareDeck, reachM, sameShapes } from './prepare.ts';
+import { type PreparedDeck, prepareDeck, reachM, sameShapes, sameUnderZones } from './prepare.ts';
 import { planStages, type StagePlan } from './stages/plan.ts';
 import { zoneResult } from './zone-result.ts';
 
@@ -29,12 +29,10 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
   const usable = previous && sameShapes(previous.input, input) ? previous : undefined;
   const prepared = usable?.prepared ?? prepareDeck(input, previous);
   const plan = planStages(input);
-  const changed = usable && sameLimits(usable.input, input) && samePlan(usable.plan, plan) ? changedZones(usable.input, input) : null;
+  const alike = previous && sameUnderZones(previous.input, input) && sameLimits(previous.input, input) && samePlan(previous.plan, plan);
+  const changed = usable && alike ? changedZones(usable.input, input) : null;
   const reaching = previous && reachM(previous.input) === reachM(input) ? previous : undefined;
-  const finishSurfaces = input.zones.map((zone, z) => {
-    if (reaching && zone.finish === reaching.input.zones[z]?.finish) return reaching.finishSurfaces[z];
-    return finishSurface(zone, input);
-  });
+  const finishSurfaces = finishSurfacesOf(input, reaching);
   const field = usable?.field ?? emptyField(prepared);
   const finishScratch = new Float64Array(prepared.deckSums.length);
   const fresh = (z: number) => changed === null || changed.has(z);
@@ -65,8 +63,8 @@ export function evaluate(input: DeckInput, previous?: Evaluation): Evaluation {
     stageStacks,
     stageLoads,
     zoneShares,
-    changed,
-    before: usable,
+    changed: alike ? relaidZones(previous, { input, prepared, makeUps }) : null,
+    before: previous,
   });
   const zones = input.zones.map((_, z) => {
     if (usable && !fresh(z)) return usable.zones[z];
@@ -114,6 +112,17 @@ function changedZones(before: DeckInput, now: DeckInput): Set<number> {
   return changed;
 }
 
+type Laid = Pick<Evaluation, 'input' | 'prepared' | 'makeUps'>;
+
+/** Zones that lie otherwise than before, by whatever: layers, cells, levels or finish. */
+function relaidZones(before: Laid, now: Laid): Set<number> {
+  const changed = changedZones(before.input, now.input);
+  now.makeUps.forEach((makeUp, z) => {
+    if (makeUp !== before.makeUps[z] || now.prepared.zones[z] !== before.prepared.zones[z]) changed.add(z);
+  });
+  return changed;
+}
+
 function sameLimits(before: DeckInput, now: DeckInput): boolean {
   const same = (a: BayInput, b: BayInput) =>
     a.permanentKNm2 === b.permanentKNm2 && a.imposedKNm2 === b.imposedKNm2 && a.totalKNm2 === b.totalKNm2 && a.stageKNm2 === b.stageKNm2;
@@ -129,6 +138,14 @@ function samePlan(before: StagePlan, now: StagePlan): boolean {
     equal(before.vegetationStages, now.vegetationStages) &&
     equal(before.objectStages, now.objectStages)
   );
+}
+
+/** Those of the evaluation before, where the finish is the same. */
+function finishSurfacesOf(input: DeckInput, before: Evaluation | undefined): (Surface | null)[] {
+  return input.zones.map((zone, z) => {
+    if (before && zone.finish === before.input.zones[z]?.finish) return before.finishSurfaces[z];
+    return finishSurface(zone, input);
+  });
 }
 
 function finishSurface(zone: ZoneInput, input: DeckInput): Surface | null {

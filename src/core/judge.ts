@@ -26,7 +26,7 @@ export interface JudgeInput {
   readonly zoneShares: readonly ZoneBayShare[];
   /** Zones that differ from `before`; null for all. */
   readonly changed: ReadonlySet<number> | null;
-  readonly before: Judged | undefined;
+  readonly before: (Judged & { readonly prepared: Pick<PreparedDeck, 'zones'> }) | undefined;
 }
 
 /** Zones that touch a bay with less than this, by the rounding of a drawing, do not bring their imposed load to it; never more than a hundredth of the bay [m²]. */
@@ -253,11 +253,13 @@ function widened(block: CellBlock, prepared: PreparedDeck): CellBlock {
   };
 }
 
-/** Per changed zone, all cells whose window it can reach; the whole grid at once where that is less work. */
+/** Per changed zone, all cells whose window it can reach, or could before; the whole grid at once where that is less work. */
 function changedBlocks(on: JudgeInput): CellBlock[] {
   const { columns, rows } = on.prepared.ground.grid;
+  const laid = [on.prepared, ...(on.before ? [on.before.prepared] : [])];
+  const cellsOf = (z: number) => laid.map(({ zones }) => zones[z].cells);
   const blocks = [...(on.changed ?? [])]
-    .map((z) => widened(blockOfCells([on.prepared.zones[z].cells], columns), on.prepared))
+    .map((z) => widened(blockOfCells(cellsOf(z), columns), on.prepared))
     .filter((block) => block.row0 < block.row1);
   const cells = blocks.reduce((sum, block) => sum + (block.column1 - block.column0) * (block.row1 - block.row0), 0);
   return cells < columns * rows ? blocks : [wholeGrid(on.prepared)];

@@ -18,13 +18,14 @@ export interface PreparedDeck {
   readonly zones: readonly RegionCells[];
   readonly zoneCells: ZoneCells;
   readonly zonePieces: readonly BayPieces[];
+  /** Worked out when it is first asked for: no load rests on it. */
   readonly zoneTiling: Tiling;
   readonly bays: BayCells;
   readonly bayTiling: Tiling;
   readonly objects: readonly StandingLoad[];
   /** Per stage: its stockpiles. */
   readonly stockpiles: readonly (readonly StandingLoad[])[];
-  /** Null where no columns are drawn. */
+  /** Null where no columns are drawn. Like the tiling, when it is first asked for. */
   readonly columns: ColumnCells | null;
   readonly deckSurface: Surface;
   /** Level of the membrane at each cell's centre [m]. */
@@ -71,26 +72,45 @@ export function prepareDeck(input: DeckInput, before?: PreparedFrom): PreparedDe
   const deckSums = onGround?.prepared.deckSums ?? windowSums(ground.deckShare, grid, reach, wholeGrid, new Float64Array(size));
   const standing = standingOn(input, { ground, bays, windowM2: () => windowAreasM2(deckSums, reach, grid.cellM) }, onBays);
   const piecesBefore = new Map(onBays?.input.zones.map(({ region }, z) => [region, onBays.prepared.zonePieces[z]]));
-  return {
+  const deck = {
     ground,
     zones,
     zoneCells,
     zonePieces: input.zones.map(({ region }, z) => piecesBefore.get(region) ?? splitAmongBays(ground, bays, region, zones[z])),
-    zoneTiling: checkTiling(
-      ground,
-      input.zones.map((zone) => zone.region),
-      zoneCells,
-    ),
     bays,
     bayTiling: onBays?.prepared.bayTiling ?? checkTiling(ground, bays.regions, ownCells(bays.laid, grid.columns, grid.rows)),
     ...standing,
-    columns: input.columns?.length ? layColumns(ground, input.columns, laidZones(input, zones), input.objects) : null,
     deckSurface,
     deckLevelsM: onBoth?.prepared.deckLevelsM ?? sampleSurface(deckSurface, grid, wholeGrid, new Float64Array(size)),
     outsideLevelsM2: onBoth?.prepared.outsideLevelsM2 ?? (input.levels ? outsideNetM2(ground, deckSurface) : 0),
     reach,
     deckSums,
     scratch: onGround?.prepared.scratch ?? { loads: new Float64Array(size), sums: new Float64Array(size) },
+  };
+  return withAsked(deck, input);
+}
+
+type Asked = 'zoneTiling' | 'columns';
+
+/** In a function of its own: what is kept for later must not hold the deck before, and with it all decks before that. */
+function withAsked(deck: Omit<PreparedDeck, Asked>, input: DeckInput): PreparedDeck {
+  const { ground, zones, zoneCells } = deck;
+  const regions = input.zones.map(({ region }) => region);
+  const get: { readonly [K in Asked]: () => PreparedDeck[K] } = {
+    zoneTiling: onceAsked(() => checkTiling(ground, regions, zoneCells)),
+    columns: onceAsked(() => (input.columns?.length ? layColumns(ground, input.columns, laidZones(input, zones), input.objects) : null)),
+  };
+  return Object.defineProperties(deck, {
+    zoneTiling: { get: get.zoneTiling, enumerable: true },
+    columns: { get: get.columns, enumerable: true },
+  }) as PreparedDeck;
+}
+
+function onceAsked<T>(make: () => T): () => T {
+  let made: { readonly of: T } | undefined;
+  return () => {
+    made ??= { of: make() };
+    return made.of;
   };
 }
 
@@ -137,12 +157,26 @@ function laidZones(input: DeckInput, laid: readonly RegionCells[]) {
  */
 export function sameShapes(before: DeckInput, now: DeckInput): boolean {
   return (
-    sameGround(before, now) &&
+    sameUnderZones(before, now) &&
     before.levels === now.levels &&
-    sameEach(before.bays, now.bays, (bay) => bay.region) &&
-    sameEach(before.zones, now.zones, (zone) => zone.region) &&
-    sameEach(before.objects, now.objects, (object) => object) &&
     before.columns === now.columns &&
+    sameEach(before.zones, now.zones, (zone) => zone.region)
+  );
+}
+
+/**
+ * Whether loads of zones that have not changed still fall on the same cells, windows and bays, beside the same objects and stockpiles.
+ * @param before - input of the state before [-]
+ * @param now - input to compare [-]
+ * @returns true if nothing of these has changed and the zones are as many [-]
+ * @source none: arithmetic
+ */
+export function sameUnderZones(before: DeckInput, now: DeckInput): boolean {
+  return (
+    sameGround(before, now) &&
+    before.zones.length === now.zones.length &&
+    sameEach(before.bays, now.bays, (bay) => bay.region) &&
+    sameEach(before.objects, now.objects, (object) => object) &&
     sameEach(before.stages ?? [], now.stages ?? [], (stage) => stage.stockpiles)
   );
 }
