@@ -1,7 +1,7 @@
 /** While the model is cut away at an upright plane: which way one looks at the cut, and where it stands. A row above the model, so that the cut stays in sight. */
 
-import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
+import { Stepper } from '../parts/Stepper.tsx';
 import { useSection } from '../section/use-section.ts';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
@@ -34,22 +34,18 @@ export function CutStrip() {
         ))}
       </fieldset>
       <div className="slider-row">
-        <button type="button" className="icon-button" aria-label={t.number.less(t.tools.cutPlace)} onClick={() => place(position - STEP)}>
-          <Icon name="minus" />
-        </button>
-        <input
-          type="range"
-          aria-label={t.tools.cutPlace}
-          aria-valuetext={t.tools.percent(position)}
-          min="0"
-          max="100"
-          step="1"
-          value={percent}
-          onChange={(event) => place(Number(event.target.value) / 100)}
-        />
-        <button type="button" className="icon-button" aria-label={t.number.more(t.tools.cutPlace)} onClick={() => place(position + STEP)}>
-          <Icon name="plus" />
-        </button>
+        <Stepper label={t.tools.cutPlace} onLess={() => place(position - STEP)} onMore={() => place(position + STEP)}>
+          <input
+            type="range"
+            aria-label={t.tools.cutPlace}
+            aria-valuetext={t.tools.percent(position)}
+            min="0"
+            max="100"
+            step="1"
+            value={percent}
+            onChange={(event) => place(Number(event.target.value) / 100)}
+          />
+        </Stepper>
         <NumberField
           label={t.tools.cutPlace}
           value={percent}

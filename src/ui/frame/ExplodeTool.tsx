@@ -1,7 +1,7 @@
 /** Pulls the layers apart, 0 to 100 %: slider, two buttons, a number. */
 
-import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
+import { Stepper } from '../parts/Stepper.tsx';
 import { t } from '../text/text.ts';
 import { useView } from '../use-stores.ts';
 
@@ -12,31 +12,21 @@ export function ExplodeTool({ lying }: { readonly lying: boolean }) {
   const explode = useView((state) => state.explode);
   const setExplode = useView((state) => state.setExplode);
   const percent = Math.round(explode * 100);
-  const more = (
-    <button type="button" className="icon-button" aria-label={t.number.more(t.tools.explode)} onClick={() => setExplode(explode + STEP)}>
-      <Icon name="plus" />
-    </button>
-  );
-  const less = (
-    <button type="button" className="icon-button" aria-label={t.number.less(t.tools.explode)} onClick={() => setExplode(explode - STEP)}>
-      <Icon name="minus" />
-    </button>
-  );
   return (
     <fieldset className={lying ? 'explode explode-lying' : 'explode explode-upright tool-group sheet'}>
       <legend>{t.tools.explode}</legend>
-      {lying ? less : more}
-      <input
-        type="range"
-        aria-label={t.tools.explode}
-        aria-valuetext={t.tools.percent(explode)}
-        min="0"
-        max="100"
-        step="1"
-        value={percent}
-        onChange={(event) => setExplode(Number(event.target.value) / 100)}
-      />
-      {lying ? more : less}
+      <Stepper label={t.tools.explode} upright={!lying} onLess={() => setExplode(explode - STEP)} onMore={() => setExplode(explode + STEP)}>
+        <input
+          type="range"
+          aria-label={t.tools.explode}
+          aria-valuetext={t.tools.percent(explode)}
+          min="0"
+          max="100"
+          step="1"
+          value={percent}
+          onChange={(event) => setExplode(Number(event.target.value) / 100)}
+        />
+      </Stepper>
       <NumberField
         label={t.tools.explodeField}
         value={percent}

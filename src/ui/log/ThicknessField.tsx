@@ -1,9 +1,8 @@
 /** A thickness between its two buttons, with a slider where there is room: core log, column and table set it by the same parts. */
 
 import type { ReactNode } from 'react';
-import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
-import { t } from '../text/text.ts';
+import { Stepper } from '../parts/Stepper.tsx';
 import type { Thickness } from './use-thickness.ts';
 
 interface Props {
@@ -17,13 +16,9 @@ export function ThicknessField({ label, thickness, slider }: Props) {
   const { shownMm, minMm, maxMm, less, more, set } = thickness;
   return (
     <div className="slider-row">
-      <button type="button" className="icon-button" aria-label={t.number.less(label)} disabled={shownMm <= minMm} onClick={less}>
-        <Icon name="minus" />
-      </button>
-      {slider}
-      <button type="button" className="icon-button" aria-label={t.number.more(label)} disabled={shownMm >= maxMm} onClick={more}>
-        <Icon name="plus" />
-      </button>
+      <Stepper label={label} onLess={shownMm <= minMm ? null : less} onMore={shownMm >= maxMm ? null : more}>
+        {slider}
+      </Stepper>
       <NumberField
         label={label}
         value={shownMm}

@@ -6,7 +6,7 @@ import type { ReportBlocked } from '../../model/report-water.ts';
 import { blockedVerdict, heldLevelM, type ListedWetBay, listWetBays } from '../facts/water-list.ts';
 import { areaText, levelText } from '../format.ts';
 import { type Fact, FactTable } from '../parts/FactTable.tsx';
-import { Icon } from '../parts/Icon.tsx';
+import { Stepper } from '../parts/Stepper.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { t } from '../text/text.ts';
 import { useGo } from '../use-go.ts';
@@ -81,34 +81,18 @@ function Held({ blocked, depthMm }: { readonly blocked: ReportBlocked; readonly 
   return (
     <div>
       <div className="slider-row">
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.less(t.water.hold)}
-          disabled={step <= 0}
-          onClick={() => to(step - 1)}
-        >
-          <Icon name="minus" />
-        </button>
-        <input
-          type="range"
-          aria-label={t.water.hold}
-          aria-valuetext={t.water.holdText(shownMm, levelM)}
-          min={0}
-          max={STEPS}
-          step={1}
-          value={step}
-          onChange={(event) => to(Number(event.target.value))}
-        />
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.more(t.water.hold)}
-          disabled={step >= STEPS}
-          onClick={() => to(step + 1)}
-        >
-          <Icon name="plus" />
-        </button>
+        <Stepper label={t.water.hold} onLess={step <= 0 ? null : () => to(step - 1)} onMore={step >= STEPS ? null : () => to(step + 1)}>
+          <input
+            type="range"
+            aria-label={t.water.hold}
+            aria-valuetext={t.water.holdText(shownMm, levelM)}
+            min={0}
+            max={STEPS}
+            step={1}
+            value={step}
+            onChange={(event) => to(Number(event.target.value))}
+          />
+        </Stepper>
       </div>
       <p className="small water-held">{t.water.holdShown(shownMm, levelM)}</p>
     </div>

@@ -5,6 +5,7 @@ import type { RunView } from '../../model/run.ts';
 import type { WheelStand } from '../../model/wheel-input.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
+import { Stepper } from '../parts/Stepper.tsx';
 import { t } from '../text/text.ts';
 import { useScene, useStores, useView } from '../use-stores.ts';
 
@@ -104,34 +105,22 @@ function PlaceRow({ label, frontM, endM, stepM, onMove }: RowProps) {
     <div>
       <p className="small">{label}</p>
       <div className="slider-row">
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.less(label)}
-          disabled={frontM <= 0}
-          onClick={() => onMove((Math.ceil(frontM / stepM - 1e-6) - 1) * stepM)}
+        <Stepper
+          label={label}
+          onLess={frontM <= 0 ? null : () => onMove((Math.ceil(frontM / stepM - 1e-6) - 1) * stepM)}
+          onMore={frontM >= endM ? null : () => onMove((Math.floor(frontM / stepM + 1e-6) + 1) * stepM)}
         >
-          <Icon name="minus" />
-        </button>
-        <input
-          type="range"
-          aria-label={label}
-          aria-valuetext={t.wheels.placeText(frontM, endM)}
-          min={0}
-          max={endM}
-          step={stepM}
-          value={frontM}
-          onChange={(event) => onMove(Number(event.target.value))}
-        />
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.more(label)}
-          disabled={frontM >= endM}
-          onClick={() => onMove((Math.floor(frontM / stepM + 1e-6) + 1) * stepM)}
-        >
-          <Icon name="plus" />
-        </button>
+          <input
+            type="range"
+            aria-label={label}
+            aria-valuetext={t.wheels.placeText(frontM, endM)}
+            min={0}
+            max={endM}
+            step={stepM}
+            value={frontM}
+            onChange={(event) => onMove(Number(event.target.value))}
+          />
+        </Stepper>
         <NumberField label={label} value={frontM} unit="m" decimals={2} min={0} max={endM} onCommit={onMove} />
       </div>
     </div>

@@ -4,7 +4,7 @@ import { useMemo, useState } from 'react';
 import type { Report } from '../../model/report.ts';
 import { storageAt } from '../facts/water-list.ts';
 import { FactTable } from '../parts/FactTable.tsx';
-import { Icon } from '../parts/Icon.tsx';
+import { Stepper } from '../parts/Stepper.tsx';
 import { TableHead } from '../parts/TableHead.tsx';
 import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
@@ -26,27 +26,15 @@ export function HeldTable({ report }: { readonly report: Report }) {
       <p className="small">{t.water.heldSays}</p>
       <div className="slider-row">
         <span>{t.water.filling}</span>
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.less(t.water.filling)}
-          disabled={filled <= 0}
-          onClick={() => setChosen(Math.max(0, Math.ceil(filled / STEP - 1) * STEP))}
+        <Stepper
+          label={t.water.filling}
+          onLess={filled <= 0 ? null : () => setChosen(Math.max(0, Math.ceil(filled / STEP - 1) * STEP))}
+          onMore={filled >= 100 ? null : () => setChosen(Math.min(100, Math.floor(filled / STEP + 1) * STEP))}
         >
-          <Icon name="minus" />
-        </button>
-        <output className="water-filling" aria-label={t.water.filling}>
-          {t.water.fillingShort(filled)}
-        </output>
-        <button
-          type="button"
-          className="icon-button"
-          aria-label={t.number.more(t.water.filling)}
-          disabled={filled >= 100}
-          onClick={() => setChosen(Math.min(100, Math.floor(filled / STEP + 1) * STEP))}
-        >
-          <Icon name="plus" />
-        </button>
+          <output className="water-filling" aria-label={t.water.filling}>
+            {t.water.fillingShort(filled)}
+          </output>
+        </Stepper>
       </div>
       <FactTable
         facts={[
