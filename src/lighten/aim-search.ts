@@ -48,6 +48,8 @@ export function solveAim(work: Work, { aim, hopeless, tasksOf }: Aim): LightenVa
     const faults = newFaults(work, tested, tasks, solved.choices);
     if (faults.length === 0) sound = toldAs(aiming, { aim, tasks, solved, tested });
     const tried = settleCaps(work, tasks, solved.choices, faults);
+    // A limit may have been given up for a change that was held back too far.
+    if (tried.size > 0) aiming.aside.clear();
     if (sound !== null && tried.size === 0) return sound;
     tasks = tasksOf(tasks, tried);
   }
