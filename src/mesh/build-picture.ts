@@ -119,7 +119,7 @@ class Draft {
   private readonly parts: Part[] = [];
   private readonly prisms: Prism[] = [];
   private readonly wallPrisms: Prism[] = [];
-  private readonly writer: SolidWriter = createSolidWriter();
+  private readonly writer: SolidWriter;
   private readonly floors: readonly (readonly number[])[];
   private readonly extras: readonly (readonly DrawnExtra[])[];
   /** Floor of everything that stands on the garden. */
@@ -134,6 +134,7 @@ class Draft {
     private readonly zones: readonly ZoneShape[],
     private readonly previous: PictureMemory | undefined,
   ) {
+    this.writer = createSolidWriter(previous?.meshes);
     const stacks = zones.map((zone) => zone.layers.map((layer, k) => ({ role: layer.role, drawn: zone.thicknessesM[k] > 0 })));
     this.floors = layerFloors(stacks);
     this.extras = zones.map((zone) => drawnExtras(zone.thicknessesM));
@@ -273,14 +274,16 @@ function floorRanges(solids: SolidMesh, parts: readonly Part[], floors: number):
 
 function boundsOfSolids({ positions }: SolidMesh): Picture['boundsM'] {
   if (positions.length === 0) return { min: [0, 0, 0], max: [0, 0, 0] };
-  const [x, y, z] = [0, 1, 2].map((axis) => {
-    let min = Infinity;
-    let max = -Infinity;
-    for (let i = axis; i < positions.length; i += 3) {
-      if (positions[i] < min) min = positions[i];
-      if (positions[i] > max) max = positions[i];
-    }
-    return { min, max };
-  });
-  return { min: [x.min, y.min, z.min], max: [x.max, y.max, z.max] };
+  let [minX, minY, minZ] = positions;
+  let [maxX, maxY, maxZ] = positions;
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, z] = [positions[i], positions[i + 1], positions[i + 2]];
+    if (x < minX) minX = x;
+    if (x > maxX) maxX = x;
+    if (y < minY) minY = y;
+    if (y > maxY) maxY = y;
+    if (z < minZ) minZ = z;
+    if (z > maxZ) maxZ = z;
+  }
+  return { min: [minX, minY, minZ], max: [maxX, maxY, maxZ] };
 }

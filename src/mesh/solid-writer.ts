@@ -41,10 +41,16 @@ export interface SolidWriter {
 
 /** Vertices of one mesh; the arrays double together, and every store sees one array type only. */
 class Vertices {
-  positions = new Float32Array(3 * 4096);
-  parts = new Uint16Array(4096);
-  uppers = new Uint8Array(4096);
+  positions: Float32Array<ArrayBuffer>;
+  parts: Uint16Array<ArrayBuffer>;
+  uppers: Uint8Array<ArrayBuffer>;
   count = 0;
+
+  constructor(room: number) {
+    this.positions = new Float32Array(3 * room);
+    this.parts = new Uint16Array(room);
+    this.uppers = new Uint8Array(room);
+  }
 
   /** Returns true if the arrays grew. */
   add(x: number, y: number, z: number): boolean {
@@ -97,17 +103,23 @@ function allowedPart(part: number): number {
   return part;
 }
 
+/** Room for what is a little more than before, or for a small model [-]. */
+function roomFor(before: number | undefined): number {
+  return Math.max(4096, Math.ceil(1.05 * (before ?? 0)));
+}
+
 /**
  * A writer with empty meshes.
+ * @param like - meshes of about the same size, if there are any: room for them is taken at once [-]
  * @returns writer; positions in metres [m]
  * @throws RangeError if a part above 65535 is begun or copied
  * @source none: geometry
  */
-export function createSolidWriter(): SolidWriter {
-  const corners = new Vertices();
-  const ends = new Vertices();
+export function createSolidWriter(like?: WrittenMeshes): SolidWriter {
+  const corners = new Vertices(roomFor(like?.solids.parts.length));
+  const ends = new Vertices(roomFor(like?.edges.parts.length));
   let normals = new Int8Array(4 * corners.parts.length);
-  let triangles = new Uint32Array(3 * 4096);
+  let triangles = new Uint32Array(roomFor(like?.solids.triangles.length));
   let used = 0;
   let current = 0;
   let [nx, ny, nz] = [0, 0, 127];
@@ -132,7 +144,7 @@ export function createSolidWriter(): SolidWriter {
       return index;
     },
     triangle(a, b, c) {
-      if (used === triangles.length) triangles = doubled(triangles);
+      if (used + 3 > triangles.length) triangles = doubled(triangles);
       triangles[used++] = a;
       triangles[used++] = b;
       triangles[used++] = c;
