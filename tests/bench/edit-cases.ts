@@ -9,6 +9,7 @@ import { type BenchCase, prove } from './bench-case.ts';
 const COURTYARD = new URL('../../scenes/courtyard.scene.json', import.meta.url);
 /** Substrate of the shrubs, in three zones. */
 const DRAGGED = { buildUp: 'shrubs', role: 'substrate' };
+const MOVED_ZONE = 5;
 
 /** Cases for one cell size; throws where a result is wrong, before anything is timed. */
 export function editCases(cellM: number): BenchCase[] {
@@ -38,5 +39,48 @@ export function editCases(cellM: number): BenchCase[] {
       },
       target: cellM < 0.2 ? 0.16 : 0.25,
     },
+    firstCase(session, (thick) => session.changeThickness({ ...DRAGGED, layer, thicknessMm: thicknessMm + thick }, 1), {
+      id: 'map first',
+      what: 'the same drag as far as its map: scene checked, loads, map',
+      target: 0.5,
+    }),
+    cornerCase(session, scene),
   ];
+}
+
+type Named = Pick<BenchCase, 'id' | 'what' | 'target'>;
+
+/** What of an edit is there before its report, against the whole; `edit` goes to and fro. */
+function firstCase(session: Session, edit: (thick: number) => unknown, named: Named): BenchCase {
+  let turn = 0;
+  const first = () => {
+    turn = 10 - turn;
+    edit(turn);
+    return session.map('utilisation', null);
+  };
+  const { values } = first();
+  const fresh = new Session();
+  fresh.open(JSON.stringify(session.standing().scene));
+  prove(values.join() === fresh.map('utilisation', null).values.join(), `${named.id}: map of the edited scene`);
+  return {
+    ...named,
+    limit: 'the same with its report',
+    run: first,
+    copy: () => {
+      first();
+      session.opened();
+    },
+  };
+}
+
+/** A corner of a zone moved by centimetres. */
+function cornerCase(session: Session, scene: SceneFile): BenchCase {
+  const edit = (byCm: number) => {
+    const zones = scene.zones.map((zone, z) => {
+      return z === MOVED_ZONE ? { ...zone, outline: zone.outline.map(([x, y], p) => [p === 0 ? x + byCm / 100 : x, y] as const) } : zone;
+    });
+    const changed = session.change({ zones }, { kind: 'parts', act: 'move', part: 'zone', names: [] }, 2);
+    prove(changed.changed !== null, 'edit: a corner moved');
+  };
+  return firstCase(session, edit, { id: 'corner', what: 'a corner dragged, as far as its map', target: 0.15 });
 }
