@@ -36,6 +36,8 @@ const LEVEL_LOST: Readonly<Record<Language, string>> = {
 const placeOf = ({ rule, severity, where: { zone, bay, stage, object } }: Finding) =>
   JSON.stringify([rule, severity, zone, bay, stage, object]);
 
+const bayRuleOf = ({ rule, where }: Finding) => JSON.stringify([rule, where.bay]);
+
 /** Findings that were not there before. */
 export function cameUp(before: Report, after: Report): Finding[] {
   const known = new Set(before.findings.map(placeOf));
@@ -56,9 +58,13 @@ export function newFaults(
   const level = changed.flatMap((one) =>
     keepsLevel(project.evaluation, next.on, one.task.ground.z) ? [] : fault(one, 'depth.short', LEVEL_LOST[project.language]),
   );
-  const found = cameUp(project.report, next.report).filter(
-    ({ rule, severity }) => severity === 'stop' || (severity === 'check' && !isNearLimit(rule)),
-  );
+  const wasOver = new Set(project.report.findings.filter(({ severity }) => severity === 'stop').map(bayRuleOf));
+  const found = cameUp(project.report, next.report).filter((finding) => {
+    const { rule, severity } = finding;
+    // A bay that was over while building still is, where its limit was given up: only the stages are others.
+    if (rule === 'load.stage' && wasOver.has(bayRuleOf(finding))) return false;
+    return severity === 'stop' || (severity === 'check' && !isNearLimit(rule));
+  });
   const wetter = runningOffMore(project.report, next.report);
   const broken = found.flatMap((finding) => {
     const { zone, at } = finding.where;
