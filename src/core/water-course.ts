@@ -28,27 +28,35 @@ export type DrainedWater = Pick<
   'site' | 'faults' | 'outletCells' | 'ignoredSpills' | 'catchments' | 'noWayOut' | 'sinkAt' | 'filledM'
 >;
 
+/** Where the water of a deck runs, whatever each cell brings: a matter of the deck, its levels, outlets and edges alone. */
+export type WaterRoutes = ReturnType<typeof waterRoutes>;
+
+/** Where it stands on the way, and how far it would rise. */
+export type WaterPools = ReturnType<typeof waterPools>;
+
 /**
  * Routes the water of a deck. Outlets take it at the level of the membrane, overflows and edges only where it stands at theirs.
  * Where no edge is drawn at the rim of the deck, a wall is taken to stand. Rim and openings are seen by whole cells: what is
  * thinner than a cell does not part water.
  * @param on - evaluated deck [m]
  * @param site - outlets, edges, coefficients and pores [m]
+ * @param routes - its routes, where they are known already [m]
+ * @param pools - those of these routes [m]
  * @returns catchments [m²], levels [m], directions [°] and ponds [l]
  * @throws RangeError if the site does not fit the deck's zones
  * @source contract.md, section 2, Water
  */
-export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
-  const { terrain, exits, flooded, flow, cOf, effectiveSums, ...drained } = drain(on, site);
+export function waterCourse(on: Evaluation, site: WaterSite, routes = waterRoutes(on, site), pools = waterPools(routes)): RoutedWater {
+  const { terrain, exits, flooded, flow, cOf, effectiveSums, ...drained } = drain(on, site, routes);
   const columns = on.input.zones.map((zone, z) => poreColumn(zone.buildUp, site.zones[z].freePores));
   const ways = waysPerCell({ terrain, flooded, flow, sinkAt: drained.sinkAt }, effectiveSums, longestPaths(terrain, flow, flooded, cOf));
   return {
     ...drained,
     ...ways,
-    ...fillPonds(on, columns, pondsOf(terrain, flooded), drained),
+    ...fillPonds(on, columns, pools.pondCells, drained),
     columns,
     exits,
-    rises: riseGround(terrain, exits),
+    rises: pools.rises,
   };
 }
 
@@ -56,12 +64,13 @@ export function waterCourse(on: Evaluation, site: WaterSite): RoutedWater {
  * The part of a course that overflows are judged by: where water ends and how high it stands, not how it gets there.
  * @param on - evaluated deck [m]
  * @param site - outlets, edges and coefficients [m]
+ * @param routes - its routes, where they are known already [m]
  * @returns catchments [m²] and levels [m]
  * @throws RangeError if the site does not fit the deck's zones
  * @source contract.md, section 2, Water
  */
-export function drainedWater(on: Evaluation, site: WaterSite): DrainedWater {
-  const { faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM } = drain(on, site);
+export function drainedWater(on: Evaluation, site: WaterSite, routes = waterRoutes(on, site)): DrainedWater {
+  const { faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM } = drain(on, site, routes);
   return { site, faults, outletCells, ignoredSpills, catchments, noWayOut, sinkAt, filledM };
 }
 
@@ -74,7 +83,7 @@ export function drainedWater(on: Evaluation, site: WaterSite): DrainedWater {
  * @source none: arithmetic; what arrives is linear in what every cell brings
  */
 export function catchmentsByZone(on: Evaluation, site: WaterSite): Float64Array[] {
-  const { terrain, placed, flooded, flow, areasM2 } = routes(on, site);
+  const { terrain, placed, flooded, flow, areasM2 } = waterRoutes(on, site);
   const sinks = site.outlets.length + site.spills.length;
   const shares = Array.from({ length: sinks }, () => new Float64Array(site.zones.length + 1));
   for (let z = 0; z <= site.zones.length; z++) {
@@ -97,8 +106,15 @@ export function catchmentsByZone(on: Evaluation, site: WaterSite): Float64Array[
   return shares;
 }
 
-/** Where the water of a deck runs, whatever each cell brings. */
-function routes(on: Evaluation, site: WaterSite) {
+/**
+ * Where the water of a deck runs; what its zones bring or hold does not matter.
+ * @param on - evaluated deck [m]
+ * @param site - outlets and edges [m]
+ * @returns terrain, exits, flow and levels [m]
+ * @throws RangeError if the site does not fit the deck's zones
+ * @source contract.md, section 2, Water
+ */
+export function waterRoutes(on: Evaluation, site: WaterSite) {
   const { ground, deckLevelsM, deckSurface } = on.prepared;
   const { grid, deckShare } = ground;
   if (site.zones.length !== on.input.zones.length) {
@@ -111,14 +127,31 @@ function routes(on: Evaluation, site: WaterSite) {
     terrain,
     deckShare.map((share) => share * grid.cellM ** 2),
   );
-  return { terrain, placed, flooded, flow: flowOf(terrain, flooded), areasM2 };
+  const flow = flowOf(terrain, flooded);
+  return {
+    terrain,
+    placed,
+    flooded,
+    flow,
+    areasM2,
+    areaSums: accumulate(flow, flooded, areasM2),
+    levels: levelsPerCell(terrain, flooded, deckLevelsM, mainSinks(flow, flooded)),
+  };
 }
 
-function drain(on: Evaluation, site: WaterSite) {
-  const { terrain, placed, flooded, flow, areasM2 } = routes(on, site);
+/**
+ * Where water stands on its routes, and what tells how far it would rise.
+ * @param routes - routes of a deck [m]
+ * @returns cells of every pond, and room to work in [-]
+ * @source none: arithmetic
+ */
+export function waterPools({ terrain, flooded, placed }: WaterRoutes) {
+  return { pondCells: pondsOf(terrain, flooded), rises: riseGround(terrain, placed.exits) };
+}
+
+function drain(on: Evaluation, site: WaterSite, { terrain, placed, flooded, flow, areasM2, areaSums, levels }: WaterRoutes) {
   const cOf = ontoTerrain(terrain, peakCs(on, site));
   const effectiveM2 = areasM2.map((areaM2, at) => areaM2 * cOf[at]);
-  const areaSums = accumulate(flow, flooded, areasM2);
   const effectiveSums = accumulate(flow, flooded, effectiveM2);
   const sinks = site.outlets.length + site.spills.length;
   return {
@@ -131,7 +164,7 @@ function drain(on: Evaluation, site: WaterSite) {
     effectiveSums,
     catchments: catchmentsOf(terrain, placed.exits, flooded, sinks, [areaSums, effectiveSums]),
     noWayOut: leftOver(flooded, areasM2, effectiveM2),
-    ...levelsPerCell(terrain, flooded, on.prepared.deckLevelsM, mainSinks(flow, flooded)),
+    ...levels,
   };
 }
 

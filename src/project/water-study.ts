@@ -3,7 +3,15 @@
 import { UPLIFT_FACTORS } from '../catalogue/rule-limits.ts';
 import type { Evaluation } from '../core/evaluation.ts';
 import type { PreparedDeck } from '../core/prepare.ts';
-import { type DrainedWater, drainedWater, type RoutedWater, refillCourse, waterCourse } from '../core/water-course.ts';
+import {
+  type DrainedWater,
+  drainedWater,
+  type RoutedWater,
+  refillCourse,
+  waterCourse,
+  waterPools,
+  waterRoutes,
+} from '../core/water-course.ts';
 import { type ZoneUplift, zoneUplift } from '../core/zone-uplift.ts';
 import type { Limit } from '../model/rule-input.ts';
 import type { PointM, SceneBuildUp, SceneFile, SceneFlotation } from '../model/scene-file.ts';
@@ -63,7 +71,7 @@ function studied(scene: SceneFile, on: Evaluation, { materialOf, kept }: { mater
     })),
     bareC: bare.peak.c,
   };
-  const { course, emergency } = routed(on, site);
+  const { course, emergency } = routed(on, site, kept);
   const factors = upliftFactors(scene.flotation);
   const layers = buildUps.map((buildUp) => upliftLayers(buildUp, materialOf));
   const standing = {
@@ -99,18 +107,26 @@ interface Routed {
   readonly emergency: Emergency;
 }
 
-/** Routes by the deck they were found on: a thicker layer leaves them as they are. */
-const kept = new WeakMap<PreparedDeck, Routed & { readonly key: string }>();
+/** Water by the deck it was routed on: a thicker layer leaves it as it is. */
+const known = new WeakMap<PreparedDeck, Routed & { readonly key: string }>();
 
-function routed(on: Evaluation, site: WaterSite): Routed {
+/** Where zones have other shapes or coefficients, the routes are still the same: they rest on the deck alone. */
+function routed(on: Evaluation, site: WaterSite, kept: KeptParts): Routed {
   const { outlets, spills, zones, bareC } = site;
   const edges = spills.map(({ id, line, membraneTopM }) => [id, [...line], membraneTopM]);
+  const overflows = { ...site, outlets: outlets.filter(({ kind }) => kind === 'overflow') };
+  // Asked for by every report, or one that does not need them would drop them.
+  const { deckLevelsM, deckSurface, ground } = on.prepared;
+  const deck = [ground, deckLevelsM, deckSurface, JSON.stringify([outlets, edges])];
+  const routes = kept.get('routes', deck, () => waterRoutes(on, site));
+  const pools = kept.get('pools', [routes], () => waterPools(routes));
+  const overflowRoutes = kept.get('overflow routes', deck, () => waterRoutes(on, overflows));
   const key = JSON.stringify([outlets, edges, zones.map(({ peakC }) => peakC), bareC]);
-  const before = kept.get(on.prepared);
+  const before = known.get(on.prepared);
   if (before?.key === key) return { course: refillCourse(on, before.course, site), emergency: before.emergency };
-  const course = waterCourse(on, site);
-  const emergency = drainedWater(on, { ...site, outlets: outlets.filter(({ kind }) => kind === 'overflow') });
-  kept.set(on.prepared, { key, course, emergency });
+  const course = waterCourse(on, site, routes, pools);
+  const emergency = drainedWater(on, overflows, overflowRoutes);
+  known.set(on.prepared, { key, course, emergency });
   return { course, emergency };
 }
 
