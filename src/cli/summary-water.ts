@@ -88,7 +88,7 @@ function outletLines({ outlets, water }: Report, { words, fixed, orDash, use }: 
           orDash(capacityLps),
           use(utilisation),
           orDash(invertM, 3),
-          orDash(depthMm, 0),
+          orDash(deep(depthMm), 0),
         ];
       }),
       'llrrrrrr',
@@ -97,12 +97,15 @@ function outletLines({ outlets, water }: Report, { words, fixed, orDash, use }: 
   ];
 }
 
+/** Whole millimetres that the water does not stand above, as in the app. */
+const deep = (depthMm: number | null): number | null => (depthMm === null ? null : Math.ceil(depthMm - 1e-6));
+
 /** Deepest first; more are in the JSON report. */
 const MOST_PONDS = 8;
 /** Shallower ones are rounding of levels [mm]. */
 const LEAST_POND_MM = 1;
 
-function pondLines({ ponds }: ReportWater, { words, fixed, place }: Writing): string[] {
+function pondLines({ ponds }: ReportWater, { words, fixed, orDash, place }: Writing): string[] {
   const told = ponds.filter(({ depthMm }) => depthMm >= LEAST_POND_MM);
   if (told.length === 0) return [];
   return [
@@ -111,7 +114,13 @@ function pondLines({ ponds }: ReportWater, { words, fixed, place }: Writing): st
       words.pondsHead,
       told
         .slice(0, MOST_PONDS)
-        .map(({ zone, depthMm, areaM2, litres, at }) => [zone ?? '-', fixed(depthMm, 0), fixed(areaM2, 1), fixed(litres, 0), place(at)]),
+        .map(({ zone, depthMm, areaM2, litres, at }) => [
+          zone ?? '-',
+          orDash(deep(depthMm), 0),
+          fixed(areaM2, 1),
+          fixed(litres, 0),
+          place(at),
+        ]),
       'lrrrl',
     ),
     '',
@@ -130,7 +139,7 @@ function blockedLines({ blocked }: ReportWater, { words, fixed, orDash, use }: W
         return [
           outlet,
           fixed(levelM, 3),
-          orDash(depthMm, 0),
+          orDash(deep(depthMm), 0),
           orDash(areaM2, 1),
           litres === null ? '-' : fixed(litres / 1000, 1),
           into ?? '-',

@@ -79,6 +79,15 @@ describe('storage', () => {
   });
 });
 
+it('says of no storage that it is free where nobody gave a filling', () => {
+  const zones = [{ id: 'A', areaM2: 50, heldLm2: { min: 0, mean: 40, max: 60 } }] as unknown as Report['zones'];
+  expect(storageAt({ zones }, null)).toEqual({
+    heldM3: 2,
+    freeM3: null,
+    zones: [{ id: 'A', heldM3: 2, heldLm2: 40, freeM3: null, freeLm2: null }],
+  });
+});
+
 describe('orders', () => {
   it('outlets without a capacity come first, then the most used; overflows are not among them', () => {
     const of = (id: string, utilisation: number | null, kind = 'outlet') => ({ id, kind, utilisation });

@@ -95,27 +95,28 @@ export interface ListedStorage {
   readonly heldM3: number;
   /** Mean over the zone. */
   readonly heldLm2: number;
-  readonly freeM3: number;
-  readonly freeLm2: number;
+  /** Null where no filling is given. */
+  readonly freeM3: number | null;
+  readonly freeLm2: number | null;
 }
 
 export interface Storage {
   readonly zones: readonly ListedStorage[];
   readonly heldM3: number;
-  readonly freeM3: number;
+  readonly freeM3: number | null;
 }
 
-/** Water that all zones can hold, and what is left of it at a filling [%]. */
-export function storageAt(report: Pick<Report, 'zones'>, filledPercent: number): Storage {
-  const left = 1 - filledPercent / 100;
+/** Water that all zones can hold, and what is left of it at a filling [%]; nothing is said to be free where nobody gave one. */
+export function storageAt(report: Pick<Report, 'zones'>, filledPercent: number | null): Storage {
+  const free = (held: number) => (filledPercent === null ? null : held * (1 - filledPercent / 100));
   const zones = report.zones
     .map(({ id, areaM2, heldLm2 }): ListedStorage => {
       const heldM3 = (heldLm2.mean * areaM2) / 1000;
-      return { id, heldM3, heldLm2: heldLm2.mean, freeM3: left * heldM3, freeLm2: left * heldLm2.mean };
+      return { id, heldM3, heldLm2: heldLm2.mean, freeM3: free(heldM3), freeLm2: free(heldLm2.mean) };
     })
     .sort((a, b) => b.heldM3 - a.heldM3);
   const heldM3 = zones.reduce((sum, zone) => sum + zone.heldM3, 0);
-  return { zones, heldM3, freeM3: left * heldM3 };
+  return { zones, heldM3, freeM3: free(heldM3) };
 }
 
 export interface ListedPond extends ReportPond {

@@ -16,7 +16,7 @@ const FIRST = 12;
 export function HeldTable({ report }: { readonly report: Report }) {
   const [chosen, setChosen] = useState<number | null>(null);
   const [all, setAll] = useState(false);
-  const filled = chosen ?? report.water?.filledPercent ?? 0;
+  const filled = chosen ?? report.water?.filledPercent ?? null;
   const storage = useMemo(() => storageAt(report, filled), [report, filled]);
   const go = useGo();
   const rows = all ? storage.zones : storage.zones.slice(0, FIRST);
@@ -28,8 +28,12 @@ export function HeldTable({ report }: { readonly report: Report }) {
         <span>{t.water.filling}</span>
         <Stepper
           label={t.water.filling}
-          onLess={filled <= 0 ? null : () => setChosen(Math.max(0, Math.ceil(filled / STEP - 1) * STEP))}
-          onMore={filled >= 100 ? null : () => setChosen(Math.min(100, Math.floor(filled / STEP + 1) * STEP))}
+          onLess={filled === null || filled <= 0 ? null : () => setChosen(Math.max(0, Math.ceil(filled / STEP - 1) * STEP))}
+          onMore={
+            filled !== null && filled >= 100
+              ? null
+              : () => setChosen(filled === null ? 0 : Math.min(100, Math.floor(filled / STEP + 1) * STEP))
+          }
         >
           <output className="water-filling" aria-label={t.water.filling}>
             {t.water.fillingShort(filled)}
@@ -39,7 +43,7 @@ export function HeldTable({ report }: { readonly report: Report }) {
       <FactTable
         facts={[
           { name: t.water.heldAll, value: t.water.m3(storage.heldM3) },
-          { name: t.water.freeAll, value: t.water.m3(storage.freeM3) },
+          { name: t.water.freeAll, value: storage.freeM3 === null ? t.water.freeUnknown : t.water.m3(storage.freeM3) },
         ]}
       />
       <table className="numbers water-zones">
@@ -56,8 +60,8 @@ export function HeldTable({ report }: { readonly report: Report }) {
               <td>
                 <Derived ask={{ kind: 'held', zone: id }}>{t.water.lm2(heldLm2)}</Derived>
               </td>
-              <td>{t.water.lm2(freeLm2)}</td>
-              <td>{t.water.m3Text(freeM3)}</td>
+              <td>{freeLm2 === null ? '–' : t.water.lm2(freeLm2)}</td>
+              <td>{freeM3 === null ? '–' : t.water.m3Text(freeM3)}</td>
             </tr>
           ))}
         </tbody>

@@ -49,9 +49,14 @@ const stageText = ({ stages }: Snapshot, stage: number | null) =>
 
 function AllRuns({ snapshot }: { readonly snapshot: Snapshot }) {
   const listed = useMemo(() => listRuns(snapshot.runs, snapshot.report.traffic ?? []), [snapshot]);
+  // Over, and yet no stop: not the pressure of the table, which marks its own and is told from 90 % on.
+  const besides = snapshot.report.findings.filter(
+    ({ rule, severity, value, limit }) => rule === 'stress.layer' && severity === 'check' && value > limit,
+  ).length;
   return (
     <section className="sheet-part">
       <p>{t.wheels.says}</p>
+      {besides > 0 && <p>{t.wheels.besides(besides)}</p>}
       <table className="numbers runs">
         <caption className="unseen">{t.wheels.caption}</caption>
         <TableHead heads={[t.wheels.list, t.wheels.used, t.wheels.membrane]} />

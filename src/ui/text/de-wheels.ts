@@ -21,6 +21,8 @@ export const wheels: Texts['wheels'] = {
   none: 'Keines: alle Fahrzeuge',
   option: (id, vehicle) => `${id}: ${vehicle}`,
   caption: 'Fahrzeuge und Maschinen: größte Ausnutzung einer Lage, größter Druck auf die Abdichtung, über die ganze Linie',
+  besides: (count) =>
+    `Die Tabelle gilt am Ende jedes Bauzustands, mit Lastausbreitung nach der Tiefe. ${count === 1 ? '1 Befund nennt' : `${count} Befunde nennen`}, wo mehr herauskommt: zu Beginn eines Bauzustands oder nach der zweiten Rechnung, einem elastischen Halbraum. Siehe Befunde.`,
   used: 'Ausnutzung der Lagen',
   membrane: 'Abdichtung, kPa',
   garden: 'Fertige Anlage',

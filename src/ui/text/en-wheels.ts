@@ -22,6 +22,8 @@ export const wheels = {
   none: 'None: all vehicles',
   option: (id: string, vehicle: string) => `${id}: ${vehicle}`,
   caption: 'Vehicles and machines: greatest share of what a layer bears, greatest pressure on the membrane, over the whole line',
+  besides: (count: number) =>
+    `The table has the end of each stage, with pressure spread by depth. ${count === 1 ? '1 finding says' : `${count} findings say`} where more comes out: as a stage begins, or by the second opinion, an elastic half-space. See Findings.`,
   used: 'Bearing used',
   membrane: 'Membrane, kPa',
   garden: 'Finished garden',
