@@ -46,7 +46,8 @@ export class DeckFollower {
   follow(scene: SceneState, view: ViewState): void {
     const { snapshot } = scene;
     if (snapshot === null) return;
-    const fresh = snapshot !== this.shown.snapshot;
+    // A report that follows an edit comes with the picture that is there already.
+    const fresh = snapshot.picture !== this.shown.snapshot?.picture;
     if (fresh) {
       this.model.setPicture(snapshot.picture);
       this.model.setGreen(plantedZones(snapshot.scene));
