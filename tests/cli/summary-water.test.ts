@@ -40,6 +40,14 @@ it('outlets and overflows in one table', () => {
   expect(cells('V1  ')).toEqual(['V1', 'overflow', '12.0', '0.46', '1.00', '45.6 %', '0.020', '20']);
 });
 
+it('rounds depths of water up, never down', () => {
+  const report = read(SCENE).report;
+  const water = report.water!;
+  const rising = { ...report, water: { ...water, blocked: water.blocked.map((one) => ({ ...one, levelM: 0.02, depthMm: 33.2 })) } };
+  const row = waterLines(rising, WRITING.en).find((line) => /^ +O1 +0\.020 /.test(line));
+  expect(row?.trim().split(/ {2,}/)[2]).toBe('34');
+});
+
 it('says where water rises without end, and whose matter it is', () => {
   const alone = { ...SCENE, deck: { ...SCENE.deck, outlets: SCENE.deck.outlets?.slice(0, 1) ?? [] } };
   expect(waterLines(read(alone).report, WRITING.en).some((line) => /O1 +no end/.test(line))).toBe(true);

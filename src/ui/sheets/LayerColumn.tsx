@@ -43,12 +43,19 @@ export function LayerColumn({ buildUp, words }: Props) {
   );
 }
 
-/** Cups open upwards hold water; turned over they drain. */
+/** Cups open upwards hold water, which is drawn in them: at a glance the two ways up look much alike. Turned over they drain. */
 function Cups({ up }: { readonly up: boolean }) {
   const cup = 'M0 6h3l3 20h8l3-20h3';
   return (
     <g className="layer-cups">
       <rect width="64" height="34" fill="#ffffff" />
+      {up && (
+        <path
+          className="layer-water"
+          transform="translate(2 1)"
+          d={[0, 20, 40].map((x) => `M${x + 4.5} 11L${x + 6} 26h8l1.5-15z`).join('')}
+        />
+      )}
       <path
         transform={up ? 'translate(2 1)' : 'translate(2 33) scale(1 -1)'}
         d={[0, 20, 40].map((x) => cup.replace('M0', `M${x}`)).join('')}
