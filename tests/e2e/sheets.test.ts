@@ -167,7 +167,6 @@ describe('the register', () => {
       await page.keyboard.press('ArrowDown');
       names.push((await page.getByRole('tab', { selected: true }).textContent()) ?? '');
     }
-    // This scene has probes; without any there is no sheet for them.
     const sheets = ['Findings', 'Zones', 'Cells', 'Heaps', 'Edges', 'Site', 'Wheels', 'Water', 'Take-off', 'Probes', 'Sources', 'Bays'];
     expect(names.map((name) => name.replace(/\d+$/, ''))).toEqual(sheets);
     expect(await page.getByRole('tablist').first().getAttribute('aria-orientation')).toBe('vertical');
