@@ -116,7 +116,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/e2e/**'],
-          testTimeout: 30_000,
+          testTimeout: 120_000,
           // Loading takes longer than testing: files share what one of them has loaded. What a test sets, it puts back.
           isolate: false,
           maxWorkers: '100%',
