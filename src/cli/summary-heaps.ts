@@ -4,8 +4,6 @@ import type { Report, ReportBay } from '../model/report.ts';
 import { table } from './text-table.ts';
 import type { Writing } from './writing.ts';
 
-type Heap = NonNullable<ReportBay['heapM']>[number];
-
 /** Lines of the section, empty where nothing can be heaped; each stage's own heights stand in the report. */
 export function heapLines(report: Report, to: Writing): string[] {
   const materials = [...new Set(report.bays.flatMap((bay) => (bay.heapM ?? []).map((heap) => heap.material)))];
@@ -24,12 +22,21 @@ export function heapLines(report: Report, to: Writing): string[] {
 function heapRow(bay: ReportBay, materials: readonly string[], { words, fixed }: Writing): string[] {
   const heaps = bay.heapM ?? [];
   if (heaps.length === 0) return [bay.id, '-', ...materials.map(() => '-'), words.noPermitted];
-  const tightest = heaps.reduce((worst, heap) => (isTighter(heap, worst) ? heap : worst));
   const heights = materials.map((material) => fixed(Math.min(...heaps.flatMap((h) => (h.material === material ? [h.heightM] : [])))));
-  const over = tightest.overKNm2 > 0 ? [words.alreadyOver(fixed(tightest.overKNm2))] : [];
-  return [bay.id, tightest.stage, ...heights, [...over, ...(bay.confirmed ? [] : [words.notConfirmed])].join(', ')];
+  const overKNm2 = Math.max(...heaps.map((heap) => heap.overKNm2));
+  const over = overKNm2 > 0 ? [words.alreadyOver(fixed(overKNm2))] : [];
+  return [bay.id, tightestStages(bay).join(', '), ...heights, [...over, ...(bay.confirmed ? [] : [words.notConfirmed])].join(', ')];
 }
 
-function isTighter(a: Heap, b: Heap): boolean {
-  return a.overKNm2 > b.overKNm2 || (a.overKNm2 === b.overKNm2 && a.heightM < b.heightM);
+/** Sums of the same loads may differ in their last digits [kN/m²]. */
+const SAME_KNM2 = 1e-9;
+
+/** Stages that leave the least room, by what lies there and not by heights, which are rounded; of several all, the earliest first. */
+function tightestStages({ stages, heapM = [] }: ReportBay): string[] {
+  const heaped = new Set(heapM.map(({ stage }) => stage));
+  const rooms = stages.flatMap(({ stage, permittedKNm2, patchKNm2 }) =>
+    permittedKNm2 !== null && heaped.has(stage) ? [{ stage, roomKNm2: permittedKNm2 - patchKNm2 }] : [],
+  );
+  const least = Math.min(...rooms.map(({ roomKNm2 }) => roomKNm2));
+  return rooms.filter(({ roomKNm2 }) => roomKNm2 <= least + SAME_KNM2).map(({ stage }) => stage);
 }

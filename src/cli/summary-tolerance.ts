@@ -6,7 +6,9 @@ import type { Writing } from './writing.ts';
 
 /** Lines of the section; empty where the scene gives no tolerances. */
 export function toleranceLines(report: Report, { words, use }: Writing): string[] {
-  const rows = report.bays.flatMap((bay) => (bay.band ? [{ id: bay.id, ...bay.band, planned: plannedUse(bay) }] : []));
+  const rows = report.bays.flatMap((bay) =>
+    bay.band ? [{ id: bay.id, confirmed: bay.confirmed, ...bay.band, planned: plannedUse(bay) }] : [],
+  );
   if (rows.length === 0) return [];
   const word = (planned: number, high: number) => (planned > 1 + 1e-9 ? words.over : high > 1 + 1e-9 ? words.couldGoOver : '');
   return [
@@ -15,7 +17,10 @@ export function toleranceLines(report: Report, { words, use }: Writing): string[
       words.tolerancesHead,
       rows
         .sort((a, b) => b.high - a.high)
-        .map(({ id, low, planned, high }) => [id, use(low), use(planned), use(high), word(planned, high)]),
+        .map(({ id, confirmed, low, planned, high }) => {
+          const said = [word(planned, high), confirmed ? '' : words.notConfirmed].filter((one) => one !== '');
+          return [id, use(low), use(planned), use(high), said.join(', ')];
+        }),
       'lrrrl',
     ),
     '',

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../src/cli/summary.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { bay, byId, MAKE_UP, MATERIALS, ON_SOUND, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
+import { bay, buildUp, byId, MAKE_UP, MATERIALS, ON_SOUND, read, rect, sceneOf, zone } from '../helpers/scene-builder.ts';
 
 function lines(scene: SceneFile): string[] {
   const text = summary(scene, read(scene).report);
@@ -121,6 +121,20 @@ describe('the heap board', () => {
     expect(text).toContain('over substrate 0.00 already over by 0.47 kN/m²');
     expect(text).toContain('open substrate 0.85 NOT CONFIRMED');
   });
+
+  it('names the stages that leave the least room, though heights come out alike: 10.5285 and then 10.51869 over 12.2625 are 0.85 m', () => {
+    const covered = buildUp('covered', [{ material: 'soil', thicknessMm: 100 }, { material: 'cloth' }]);
+    const scene = sceneOf({
+      buildups: [covered],
+      zones: [zone('Z1', rect(0, 0, 4, 3), 'covered')],
+      stages: [
+        { id: 'S1', name: 'Soil', place: [{ roles: ['substrate'] }] },
+        { id: 'S2', name: 'Cloth', place: [{ roles: ['filter'] }] },
+        { id: 'S3', name: 'Hand-over' },
+      ],
+    });
+    expect(lines(scene)).toContain('A1 S2, S3 0.85');
+  });
 });
 
 it('columns in kN and tonnes, heaviest first: 6.75 and 5.25 m² of 1.4715, over 9.81', () => {
@@ -168,6 +182,19 @@ it('tolerances as a range of use, the highest first', () => {
     'bay least planned most',
     'tight 62.3 % 86.6 % 114.3 % could go over',
     'wide 26.5 % 36.8 % 48.6 %',
+  ]);
+});
+
+it('tolerances say whose permitted load is not confirmed, also beside what could go over', () => {
+  const bays = [
+    { ...bay('wide', rect(0, 0, 2, 3), { permanentKNm2: 4 }), basis: {} },
+    { ...bay('tight', rect(2, 0, 4, 3), { permanentKNm2: 1.7 }), basis: {} },
+  ];
+  const text = lines(sceneOf({ tolerance: { thicknessMm: 20, densityPercent: 10 }, deck: { bays } }));
+  const from = text.findIndex((line) => line.startsWith('Tolerances'));
+  expect(text.slice(from + 3, from + 5)).toEqual([
+    'tight 62.3 % 86.6 % 114.3 % could go over, NOT CONFIRMED',
+    'wide 26.5 % 36.8 % 48.6 % NOT CONFIRMED',
   ]);
 });
 
