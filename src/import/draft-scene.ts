@@ -78,7 +78,7 @@ export function draftScene(
   const outline = deck === null || layersOf('outline').length > 0 ? outlineOf(layersOf('outline'), issues) : null;
   const areas = areaParts(layersOf, issues, entries);
   const places = placeParts(layersOf, issues, entries);
-  const levels = levelsOf(layersOf('levels'), issues);
+  const levels = levelsOf(layersOf('levels'), issues, missingTold(result));
   testThinned(result.thinned, layersOf('levels'), issues);
   const openings = [
     ...(outline?.holes ?? []),
@@ -195,7 +195,15 @@ function boxArea({ points }: Ring): number {
   return extent(0) * extent(1);
 }
 
-function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLevels | null {
+const isWithoutLevel = (shape: DrawingShape): boolean => shape.kind === 'point' && shape.levelM === null;
+
+/** Whether the reading told of all points without a level: once is enough. */
+function missingTold({ issues, layers }: ImportResult): boolean {
+  const told = Number(issues.find(({ code }) => code === 'LEVELS_MISSING')?.said?.values.count ?? 0);
+  return told > 0 && layers.reduce((count, { shapes }) => count + shapes.filter(isWithoutLevel).length, 0) <= told;
+}
+
+function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues, isTold: boolean): SceneLevels | null {
   const spots: Point3M[] = [];
   const breaklines: (readonly Point3M[])[] = [];
   for (const { name, shapes } of layers) {
@@ -208,6 +216,7 @@ function levelsOf(layers: readonly DrawingLayer[], issues: DraftIssues): SceneLe
       const [spot, breakline] = [spotOf(shape), breaklineOf(shape)];
       if (spot !== null) spots.push(spot);
       else if (breakline !== null) breaklines.push(breakline);
+      else if (isTold && isWithoutLevel(shape)) continue;
       else if (shape.kind !== 'ring' || !told.has(shape.points[0].join(' '))) unfit += 1;
     }
     issues.unfit(name, unfit, 'levels');

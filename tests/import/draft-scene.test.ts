@@ -320,3 +320,26 @@ describe('a closed outline whose corners lie at different levels', () => {
     expect(issues).toEqual([]);
   });
 });
+
+describe('points without a level', () => {
+  const file = (...points: readonly (readonly number[])[]) => {
+    const feature = (coordinates: readonly number[]) => ({
+      type: 'Feature',
+      properties: { layer: 'Levels' },
+      geometry: { type: 'Point', coordinates },
+    });
+    return readText(JSON.stringify({ type: 'FeatureCollection', features: points.map(feature) }));
+  };
+  const codesOf = (result: ReturnType<typeof readText>) => {
+    const { issues } = draftScene(result, Object.fromEntries(result.layers.map(({ name }) => [name, 'levels'])), { deck: [[0, 0]] });
+    return [...result.issues, ...issues].map(({ code }) => code);
+  };
+
+  it('are told once where the reading tells of them', () => {
+    expect(codesOf(readText('point;x;y;z\n1;0;0;1.20\n2;40;0;1.25\n3;40;30;1.30\n4;20;20;\n'))).toEqual(['LEVELS_MISSING']);
+  });
+
+  it('are told with the role where it does not', () => {
+    expect(codesOf(file([0, 0, 1.2], [40, 0, 1.25], [20, 20]))).toEqual(['SHAPE_UNFIT']);
+  });
+});
