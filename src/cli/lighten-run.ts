@@ -5,6 +5,7 @@ import type { Solver } from '../lighten/solver.ts';
 import type { Language } from '../model/language.ts';
 import type { LightenAim, LightenAnswer, LightenObstacle, LightenVariant, LightenZone } from '../model/lighten.ts';
 import { byCases, type LightenCase, type WithCases } from '../model/lighten-cases.ts';
+import { derivedStageName } from '../model/roles.ts';
 import type { Project } from '../project/evaluate-project.ts';
 import { WRITING, type Writing } from './writing.ts';
 
@@ -30,7 +31,7 @@ export function runLighten(
   });
   const out = call.json
     ? `${JSON.stringify({ format: 'loamdeck-lighten', version: 1, ...answer }, null, 2)}\n`
-    : `${lines(answer, WRITING[call.language]).join('\n')}\n`;
+    : `${lines(answer, { ...WRITING[call.language], stage: stageNames(project, call.language) }).join('\n')}\n`;
   const [first] = answer.variants;
   const isOpen = answer.obstacles.length > 0 || answer.unsolved.some(({ why }) => why !== 'no prices');
   const code = isOpen || answer.variants.some(({ unmet }) => unmet.length > 0) ? 1 : 0;
@@ -39,7 +40,20 @@ export function runLighten(
   return { out, code, file: { name: call.out, bytes } };
 }
 
-function lines(answer: LightenAnswer, to: Writing): string[] {
+interface Telling extends Writing {
+  /** A stage by its id, with its name. */
+  readonly stage: (id: string) => string;
+}
+
+function stageNames({ evaluation }: Project, language: Language): Telling['stage'] {
+  const names = new Map(evaluation.plan.stages.map(({ id, name, derived }) => [id, derived ? derivedStageName(name, language) : name]));
+  return (id) => {
+    const name = names.get(id) ?? id;
+    return name.toLowerCase() === id.toLowerCase() ? id : `${id} (${name})`;
+  };
+}
+
+function lines(answer: LightenAnswer, to: Telling): string[] {
   const { calls, fixed } = to;
   if (answer.over.length === 0 && answer.variants.length === 0) return [calls.withinAll];
   return [
@@ -55,7 +69,7 @@ function lines(answer: LightenAnswer, to: Writing): string[] {
   ];
 }
 
-function variantLines(variant: LightenVariant, to: Writing): string[] {
+function variantLines(variant: LightenVariant, to: Telling): string[] {
   const { calls, fixed } = to;
   const { costBefore, costAfter } = variant;
   const price = costBefore === null || costAfter === null ? calls.noPrices : calls.price(fixed(costBefore, 0), fixed(costAfter, 0));
@@ -74,7 +88,7 @@ function variantLines(variant: LightenVariant, to: Writing): string[] {
   ];
 }
 
-function zoneLines({ zone, buildUp, newBuildUp, layers, laidIn, savedKN }: LightenZone, { calls, fixed }: Writing): string[] {
+function zoneLines({ zone, buildUp, newBuildUp, layers, laidIn, savedKN }: LightenZone, { calls, fixed, stage }: Telling): string[] {
   const mm = (spread: LightenZone['layers'][number]['beforeMm']) => {
     if (!spread) return calls.none;
     return spread.max - spread.min < 0.5 ? `${fixed(spread.mean, 0)} mm` : `${fixed(spread.min, 0)}–${fixed(spread.max, 0)} mm`;
@@ -83,17 +97,17 @@ function zoneLines({ zone, buildUp, newBuildUp, layers, laidIn, savedKN }: Light
   return [
     `  ${calls.zoneLess(zone, renamed, fixed(savedKN, 1))}`,
     ...layers.map(({ name, beforeMm, afterMm }) => `    ${name}: ${mm(beforeMm)} → ${mm(afterMm)}`),
-    ...(laidIn === null ? [] : [`    ${calls.laidIn(laidIn)}`]),
+    ...(laidIn === null ? [] : [`    ${calls.laidIn(stage(laidIn))}`]),
   ];
 }
 
-const placeOf = (bay: string, cases: readonly LightenCase[], { calls }: Writing): string =>
+const placeOf = (bay: string, cases: readonly LightenCase[], { calls, stage: named }: Telling): string =>
   calls.bayAt(
     bay,
-    cases.map(({ kind, stage }) => (stage === null ? calls.limit[kind] : calls.inStage(stage))),
+    cases.map(({ kind, stage }) => (stage === null ? calls.limit[kind] : calls.inStage(named(stage)))),
   );
 
-function obstacleLine({ bay, cases, hindrances, ...loads }: WithCases<LightenObstacle>, to: Writing): string {
+function obstacleLine({ bay, cases, hindrances, ...loads }: WithCases<LightenObstacle>, to: Telling): string {
   const { calls, fixed } = to;
   const says = calls.obstacle({
     before: fixed(loads.beforeKNm2),

@@ -28,7 +28,8 @@ export interface Writing {
 
 function writing(words: Pick<Writing, 'words' | 'calls' | 'count'>, mark: '.' | ',', between: string): Writing {
   const marked = (text: string) => text.replace('.', mark);
-  const fixed: Writing['fixed'] = (value, digits = 2) => marked(value.toFixed(digits));
+  // What rounds to nothing has no sign.
+  const fixed: Writing['fixed'] = (value, digits = 2) => marked(value.toFixed(digits).replace(/^-(?=[0.]+$)/, ''));
   return {
     ...words,
     fixed,

@@ -108,7 +108,7 @@ describe('lighten in German', () => {
 
   it('tells what is in the way', () => {
     const { out, code } = call('lighten', 'hopeless', '--language', 'de');
-    expect(out).toMatch(/^Feld A1, ständig, Bauzustand substrate: 4,79 von 0,50 kN\/m²; so leicht wie möglich sind es noch /m);
+    expect(out).toMatch(/^Feld A1, ständig, Bauzustand substrate \(Substrat\): 4,79 von 0,50 kN\/m²; so leicht wie möglich sind es noch /m);
     expect(code).toBe(1);
   });
 });
