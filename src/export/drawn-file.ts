@@ -2,6 +2,7 @@
 
 import { drawSection } from '../mesh/section-drawing.ts';
 import type { SectionSource } from '../mesh/section-source.ts';
+import { dayIn } from '../model/date-text.ts';
 import type { DrawnKind, DrawnOptions } from '../model/drawn-file.ts';
 import type { ExportedFile } from '../model/engine.ts';
 import type { SceneFile } from '../model/scene-file.ts';
@@ -95,7 +96,9 @@ function basisOf({ deck }: SceneFile, language: DrawnOptions['language'], wanted
   const { revision } = SHEET_WORDS[language];
   const documents = deck.bays.flatMap(({ id, basis }) => {
     if (!wanted(id) || basis?.document === undefined) return [];
-    return [[basis.document, basis.revision && revision(basis.revision), basis.date].filter(Boolean).join(', ')];
+    return [
+      [basis.document, basis.revision && revision(basis.revision), basis.date && dayIn(basis.date, language)].filter(Boolean).join(', '),
+    ];
   });
   return [...new Set(documents)];
 }

@@ -1,5 +1,6 @@
 /** Words of the handover page, in English and German. */
 
+import { dayIn } from '../model/date-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { Severity } from '../model/finding.ts';
 import type { SourceGrade } from '../model/source.ts';
@@ -86,7 +87,7 @@ const EN: HandoverWords = {
 
 const DE: HandoverWords = {
   title: (scene) => `Übergabe: ${scene}`,
-  madeOn: (date) => `Erstellt am ${date}`,
+  madeOn: (date) => `Erstellt am ${dayIn(date, 'de')}`,
   says: 'Vergleicht eingegebene Lasten mit eingegebenen Grenzwerten. Kein Standsicherheitsnachweis: Es entscheiden Tragwerksplaner und örtliche Vorschriften.',
   contents: 'Inhalt',
   findings: 'Befunde',

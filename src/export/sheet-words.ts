@@ -1,5 +1,6 @@
 /** Words and numbers on drawings, in English and German. */
 
+import { dayIn } from '../model/date-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { PartKind } from '../model/picture.ts';
 import type { DrawnOnly } from '../model/section-drawing.ts';
@@ -138,7 +139,7 @@ const DE: SheetWords = {
   scale: (scale) => `Maßstab ${scale}`,
   heights: (times, scale) => `Höhen × ${times} (${scale})`,
   trueHeights: 'Höhen maßstäblich',
-  date: (date) => `Datum ${date}`,
+  date: (date) => `Datum ${dayIn(date, 'de')}`,
   basis: (documents) => `Zulässige Lasten: ${documents}`,
   noBasis: 'Zulässige Lasten: kein Dokument angegeben',
   revision: (revision) => `Index ${revision}`,

@@ -1,5 +1,6 @@
 /** Words of a comparison of two scenes. Whole sentences, one per kind of change, so that other languages can follow. */
 
+import { dayIn } from '../model/date-text.ts';
 import type { Language } from '../model/language.ts';
 import type { ChangedItem, ChangeGroup, ReportChange, SceneChange } from '../model/scene-change.ts';
 
@@ -31,6 +32,8 @@ export interface DiffText {
   readonly results: string;
   /** A number with so many decimals; as it stands in the file where none are given. */
   readonly number: (value: number, digits?: number) => string;
+  /** A text that may be a day. */
+  readonly day: (text: string) => string;
 }
 
 const plainNumber = (value: number, digits?: number) => (digits === undefined ? String(value) : value.toFixed(digits));
@@ -82,6 +85,7 @@ const DIFF_EN: DiffText = {
     `zone ${id}: mean depth ${depth} → ${newDepth} mm, greatest load ${load} → ${newLoad} kN/m²`,
   results: 'What comes out',
   number: plainNumber,
+  day: (text) => text,
 };
 
 const DIFF_DE: DiffText = {
@@ -132,6 +136,7 @@ const DIFF_DE: DiffText = {
     `Zone ${id}: mittlere Aufbauhöhe ${depth} → ${newDepth} mm, größte Last ${load} → ${newLoad} kN/m²`,
   results: 'Was herauskommt',
   number: (value, digits) => plainNumber(value, digits).replace('.', ','),
+  day: (text) => dayIn(text, 'de'),
 };
 
 /** Words by language. */
@@ -155,7 +160,7 @@ function valueText(value: unknown, unit: string, text: DiffText): string {
   }
   if (Array.isArray(value) && value.every((one) => typeof one === 'string')) return value.join(', ') || '–';
   if (typeof value === 'number') return `${text.number(value)} ${unit}`.trimEnd();
-  return typeof value === 'string' ? value : JSON.stringify(value);
+  return typeof value === 'string' ? text.day(value) : JSON.stringify(value);
 }
 
 /** All changes by group, then what comes out otherwise. */

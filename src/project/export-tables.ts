@@ -1,5 +1,6 @@
 /** Tables of a report to be saved: headings in English or German, cells as text or as numbers with their decimals. */
 
+import { dayIn } from '../model/date-text.ts';
 import type { ExportLanguage } from '../model/engine.ts';
 import type { ExportTableId } from '../model/export-table.ts';
 import type { Report, ReportBay, ReportTakeOff, TakeOffShare } from '../model/report.ts';
@@ -149,7 +150,7 @@ function bayRow(bay: ReportBay, on: Context): Cell[] {
     yesNo(bay.confirmed, on),
     basis?.document ?? null,
     basis?.revision ?? null,
-    basis?.date ?? null,
+    basis?.date === undefined ? null : dayIn(basis.date, on.language),
     basis?.by ?? null,
   ];
 }

@@ -10,10 +10,18 @@ export interface Edition {
 }
 
 const ISO_DATE = /\b\d{4}-\d{2}-\d{2}\b/;
+const GERMAN_DATE = /\b(\d{2})\.(\d{2})\.(\d{4})\b/;
 /** As people write it in a sentence: a word for revision, then capitals or a number. */
 const REVISION = /\b(?:[Rr]ev(?:ision)?|REV|[Ii]ndex)\b\.?:?\s*([A-Z]{1,2}\d{0,2}|\d{1,3})\b/;
 /** What load plans are called where no other document is meant. */
 const LOAD_PLAN = /load plan|lastenplan|belastungsplan/i;
+
+/** The date that a text tells first, as it can be sorted. */
+function dateIn(text: string): string | null {
+  const iso = ISO_DATE.exec(text)?.[0];
+  const [, day, month, year] = GERMAN_DATE.exec(text) ?? [];
+  return iso ?? (year === undefined ? null : `${year}-${month}-${day}`);
+}
 
 /** Names of documents are compared without case and double blanks. */
 export const documentKey = (document: string): string => document.trim().replace(/\s+/g, ' ').toLowerCase();
@@ -21,7 +29,7 @@ export const documentKey = (document: string): string => document.trim().replace
 /** Edition that a bay's load is taken from; null where neither revision nor date is said. */
 export function editionOf(basis: SceneBasis | undefined): Edition | null {
   const revision = basis?.revision?.trim() || null;
-  const date = basis?.date === undefined ? null : (ISO_DATE.exec(basis.date)?.[0] ?? null);
+  const date = basis?.date === undefined ? null : dateIn(basis.date);
   return revision === null && date === null ? null : { revision, date };
 }
 
@@ -37,7 +45,7 @@ export function editionsInHistory(scene: Pick<SceneFile, 'history' | 'deck'>, do
   return (scene.history ?? []).flatMap(({ says }): Edition[] => {
     const named = documentKey(says).includes(key) || (documents.size === 1 && LOAD_PLAN.test(says));
     const revision = named ? REVISION.exec(says)?.[1] : undefined;
-    return revision === undefined ? [] : [{ revision, date: ISO_DATE.exec(says)?.[0] ?? null }];
+    return revision === undefined ? [] : [{ revision, date: dateIn(says) }];
   });
 }
 

@@ -1,5 +1,6 @@
 /** Numbers as the user reads them: fixed decimals per unit, unit after a narrow no-break space, true minus sign. */
 
+import { dayIn, dayOf } from '../model/date-text.ts';
 import type { Language } from '../model/language.ts';
 import { INCHES_PER_FOOT, type LoadUnit, MM_PER_INCH, PER_KNM2, PER_MM, type ShownUnits, USUAL_UNITS } from '../model/shown-units.ts';
 
@@ -204,5 +205,6 @@ export function isAtLimit(ratio: number): boolean {
 
 /** Day and time of day, to the minute. */
 export function timeText(when: Date): string {
-  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(when);
+  const time = new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(when);
+  return `${dayIn(dayOf(when), locale === LOCALES.de ? 'de' : 'en')}, ${time}`;
 }

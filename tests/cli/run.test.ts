@@ -195,7 +195,7 @@ describe('export', () => {
     const text = async (...more: string[]) =>
       new TextDecoder().decode(await run(['export', 'd', '--plan', '--svg', 'o', ...more], read, '2026-03-09').file!.bytes);
     expect(await text()).toContain('>Date 2026-03-09<');
-    expect(await text('--date', '2026-05-01', '--language', 'de')).toContain('>Datum 2026-05-01<');
+    expect(await text('--date', '2026-05-01', '--language', 'de')).toContain('>Datum 01.05.2026<');
   });
 
   it('draws a stage by its id', async () => {

@@ -129,7 +129,7 @@ describe('an earlier edition', () => {
     expect(found.map(({ where }) => where.bay)).toEqual(['A1', 'A4']);
     expect(found[0]).toMatchObject({ why: 'earlier', severity: 'check', rule: 'load.basis' });
     expect(found[0]?.says).toContain('from load plan, revision B of 2026-03-03; bays A2, A3 know revision C of 2026-05-09.');
-    expect(found[0]?.german).toContain('Index B vom 2026-03-03; bekannt ist in den Feldern A2, A3 Index C vom 2026-05-09.');
+    expect(found[0]?.german).toContain('Index B vom 03.03.2026; bekannt ist in den Feldern A2, A3 Index C vom 09.05.2026.');
   });
 
   it('where only the history of the file does', () => {

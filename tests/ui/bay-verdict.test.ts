@@ -114,10 +114,11 @@ describe('headline', () => {
   const textOf = (...given: readonly Given[]) => headlineText(headlineOf(verdictsOf(...given)));
 
   it('says all are within, and of which plan, only when all are', () => {
-    expect(textOf({ id: 'A' }, { id: 'B' })).toBe('All 2 bays within the permitted loads of load plan rev C');
+    expect(textOf({ id: 'A' }, { id: 'B' })).toBe('Both bays within the permitted loads of load plan rev C');
     const other = { document: 'addendum', revision: '1', date: '2026-04-01' };
+    expect(textOf({ id: 'A' }, { id: 'B' }, { id: 'C' })).toBe('All 3 bays within the permitted loads of load plan rev C');
     expect(textOf({ id: 'A' }, { id: 'B', basis: other })).toBe(
-      'All 2 bays within the permitted loads of load plan rev C and addendum rev 1',
+      'Both bays within the permitted loads of load plan rev C and addendum rev 1',
     );
   });
 

@@ -67,6 +67,8 @@ const CHOICES = [
   'add',
   'upstand',
   { id: 'X1', kind: 'overflow', invertM: 2.5, deliveryBy: null },
+  new Date(2026, 2, 9),
+  { document: 'X1', revision: 'X1', date: '2026-03-09' },
   { what: 'scene', wanted: 'X1', known: ['X1'] },
   { kind: 'parts', act: 'move', part: 'zone', names: ['X1'] },
   {

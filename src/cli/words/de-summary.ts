@@ -1,5 +1,6 @@
 /** The summary of a check in German. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { SummaryWords } from './en-summary.ts';
 
 export const SUMMARY_DE: SummaryWords = {
@@ -26,7 +27,7 @@ export const SUMMARY_DE: SummaryWords = {
     'Grundlage',
   ],
   inAll: (kNm2) => `${kNm2} insgesamt`,
-  basis: (document, revision, date) => `${document}, Index ${revision}, ${date}`,
+  basis: (document, revision, date) => `${document}, Index ${revision}, ${dayIn(date, 'de')}`,
   notConfirmed: 'NICHT BESTÄTIGT',
   zones: 'Zonen (wassergesättigt, kN/m²)',
   zonesHead: ['Zone', 'Fläche m²', 'Aufbauhöhe mm', 'Ausgleich mm', 'kleinste', 'mittlere', 'größte', 'speichert l/m²'],

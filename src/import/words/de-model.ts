@@ -1,7 +1,7 @@
 /** What is asked and said on building models alone, in German. */
 
 import type { Levels, MapPlace, ModelChoices, ModelIssues, ModelMends, ModelQuestions, SlabWay } from './en-model.ts';
-import { countDe, numberDe, someDe } from './number-words.ts';
+import { allDe, countDe, numberDe, someDe } from './number-words.ts';
 
 const at = ({ fromM, toM }: Levels) =>
   numberDe(fromM) === numberDe(toM) ? `Oberkante bei ${numberDe(fromM)} m` : `Oberkante von ${numberDe(fromM)} bis ${numberDe(toM)} m`;
@@ -24,7 +24,7 @@ export const MODEL_QUESTIONS_DE: ModelQuestions = {
 
 export const MODEL_CHOICES_DE: ModelChoices = {
   SLAB: (v) => `„${v.name}“ (${v.kind}), ${storey(v.storey)}, ${area(v.areaM2)}, ${at(v)}`,
-  SLAB_STOREY: (v) => `Alle ${countDe(v.count)} Deckenplatten (${storey(v.storey)}) zusammen als eine Decke, ${area(v.areaM2)}, ${at(v)}`,
+  SLAB_STOREY: (v) => `${allDe(v.count, 'Deckenplatten')} (${storey(v.storey)}) zusammen als eine Decke, ${area(v.areaM2)}, ${at(v)}`,
   ORIGIN_PROJECT: () => 'Die des Projekts, wie gezeichnet.',
   ORIGIN_MAP: (v) => `Die der Karte: ${place(v)}.`,
 };

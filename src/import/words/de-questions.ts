@@ -2,7 +2,7 @@
 
 import { MODEL_CHOICES_DE, MODEL_QUESTIONS_DE } from './de-model.ts';
 import type { Choices, Group, Questions } from './en-questions.ts';
-import { countDe, numberDe, placeDe, sizeDe, someDe } from './number-words.ts';
+import { allDe, countDe, numberDe, placeDe, sizeDe, someDe } from './number-words.ts';
 import { TERMS_DE } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_DE;
@@ -24,7 +24,7 @@ export const QUESTIONS_DE: Questions = {
     `${v.count === 1 ? 'Ein Punkt liegt' : `${countDe(v.count)} Punkte liegen`} ${v.farM} m vom Rest entfernt, bei ${placeDe(v, 1)}. Weglassen?`,
   LEVEL_UNIT: (v) => `Die Höhen reichen von ${numberDe(v.from)} bis ${numberDe(v.to)}. In welcher Einheit?`,
   LEVELS_ZERO: (v) =>
-    `${v.count === 1 ? 'Die einzige Höhe ist' : `Alle ${countDe(v.count)} Höhen sind`} 0. Ist das die Höhe, oder gibt es keine?`,
+    `${v.count === 1 ? 'Die einzige Höhe ist' : `${allDe(v.count, 'Höhen')} sind`} 0. Ist das die Höhe, oder gibt es keine?`,
   LEVEL_GROUPS: (v) =>
     `Die Höhen bilden zwei Gruppen, ${group({ count: v.lowCount, from: v.lowFrom, to: v.lowTo })} und ${group({ count: v.highCount, from: v.highFrom, to: v.highTo })} m. Welches Höhensystem gilt?`,
   LEVELS_DOUBLE: (v) =>

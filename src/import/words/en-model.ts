@@ -1,6 +1,6 @@
 /** What is asked and said on building models alone. */
 
-import { countEn, numberEn, someEn } from './number-words.ts';
+import { allEn, countEn, numberEn, someEn } from './number-words.ts';
 
 export interface Levels {
   readonly fromM: number;
@@ -38,7 +38,7 @@ export const MODEL_CHOICES_EN = {
   SLAB: (v: Levels & { readonly name: string; readonly kind: string; readonly storey: string; readonly areaM2: number }) =>
     `"${v.name}" (${v.kind}), ${storey(v.storey)}, ${area(v.areaM2)}, ${at(v)}`,
   SLAB_STOREY: (v: Levels & { readonly count: number; readonly storey: string; readonly areaM2: number }) =>
-    `All ${countEn(v.count)} slabs of ${storey(v.storey)} as one deck, ${area(v.areaM2)}, ${at(v)}`,
+    `${allEn(v.count, 'slabs')} of ${storey(v.storey)} as one deck, ${area(v.areaM2)}, ${at(v)}`,
   ORIGIN_PROJECT: (_: object) => 'Those of the project, as drawn.',
   ORIGIN_MAP: (v: MapPlace) => `Those of the map: ${place(v)}.`,
 } as const;

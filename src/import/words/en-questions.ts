@@ -4,7 +4,7 @@ import type { LengthUnit } from '../length-unit.ts';
 import type { DecimalMark } from '../number-form.ts';
 import type { Separator } from '../table-form.ts';
 import { MODEL_CHOICES_EN, MODEL_QUESTIONS_EN } from './en-model.ts';
-import { countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
+import { allEn, countEn, numberEn, type Place, placeEn, type Size, sizeEn, someEn } from './number-words.ts';
 import { type Axes, TERMS_EN } from './term-words.ts';
 
 const { units, axes, separators, marks } = TERMS_EN;
@@ -53,7 +53,7 @@ export const QUESTIONS_EN = {
   LEVEL_UNIT: (v: { readonly from: number; readonly to: number }) =>
     `Levels range from ${numberEn(v.from)} to ${numberEn(v.to)}. In which unit?`,
   LEVELS_ZERO: (v: { readonly count: number }) =>
-    `${v.count === 1 ? 'The only level is' : `All ${countEn(v.count)} levels are`} 0. Is that the level, or is there none?`,
+    `${v.count === 1 ? 'The only level is' : `${allEn(v.count, 'levels')} are`} 0. Is that the level, or is there none?`,
   LEVEL_GROUPS: (v: Groups) =>
     `Levels fall into two groups, ${group({ count: v.lowCount, from: v.lowFrom, to: v.lowTo })} and ${group({ count: v.highCount, from: v.highFrom, to: v.highTo })} m. Which height system?`,
   LEVELS_DOUBLE: (v: Place & { readonly count: number; readonly mostM: number }) =>

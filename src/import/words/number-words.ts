@@ -32,6 +32,10 @@ const grouped = (count: number, mark: string) => String(count).replace(/\B(?=(?:
 export const countEn = (count: number) => grouped(count, ',');
 export const countDe = (count: number) => grouped(count, '.');
 
+/** All of several things; of two "both". */
+export const allEn = (count: number, more: string) => (count === 2 ? `Both ${more}` : `All ${countEn(count)} ${more}`);
+export const allDe = (count: number, more: string) => (count === 2 ? `Beide ${more}` : `Alle ${countDe(count)} ${more}`);
+
 /** Count with its noun. */
 export const someEn = (count: number, one: string, more: string) => `${countEn(count)} ${count === 1 ? one : more}`;
 export const someDe = (count: number, one: string, more: string) => `${countDe(count)} ${count === 1 ? one : more}`;

@@ -1,12 +1,15 @@
 /** A load plan that contradicts itself or is out of date, and loads entered twice, in German words. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { FindingFact } from '../../model/finding.ts';
 import type { LOAD_PLAN_EN } from './en-load-plan.ts';
 import { type Like, namesIn, numberDe } from './rule-words.ts';
 
 const kNm2 = (value: number | string) => `${numberDe(Number(value))} kN/m²`;
 const edition = (revision: string | number, date: string | number) =>
-  [revision === '' ? '' : `Index ${revision}`, date === '' ? '' : `vom ${date}`].filter((part) => part !== '').join(' ');
+  [revision === '' ? '' : `Index ${revision}`, date === '' ? '' : `vom ${dayIn(String(date), 'de')}`]
+    .filter((part) => part !== '')
+    .join(' ');
 
 function known({ bays, inHistory }: FindingFact['facts']): string {
   const ids = bays === '' ? [] : namesIn(bays);

@@ -1,5 +1,6 @@
 /** Short words that many texts share, in English and German. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { Language } from '../../model/language.ts';
 
 interface SharedWords {
@@ -26,7 +27,7 @@ const DE: SharedWords = {
   practice: 'übliche Praxis',
   sceneFile: 'die Szenendatei',
   notConfirmed: 'zulässige Last nicht bestätigt: Grundlage unvollständig',
-  basis: (document, revision, date) => `${document}, Index ${revision}, ${date}`,
+  basis: (document, revision, date) => `${document}, Index ${revision}, ${dayIn(date, 'de')}`,
   flowUnchecked: (ids) => `Zufluss zu den Abläufen, da kein Regen angegeben ist: ${ids}`,
   reachUnchecked: (ids) => `Erreichbarkeit von den Zugängen, da keine Bauzustände angegeben sind: ${ids}`,
   variantsUnchecked: (ids) => `Varianten, jede beim Vergleichen beurteilt: ${ids}`,

@@ -1,5 +1,6 @@
 /** Numbers in a language of their own, whatever the page speaks: a sheet or card may be in another one. */
 
+import { dayIn, dayOf } from '../../model/date-text.ts';
 import type { Language } from '../../model/language.ts';
 
 const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de-DE' };
@@ -35,6 +36,6 @@ export function numbersIn(language: Language): NumbersIn {
     new Intl.NumberFormat(locale, { maximumSignificantDigits: DIGITS, signDisplay: 'negative', useGrouping: false })
       .format(value)
       .replace('-', MINUS);
-  const date = (day: Date) => day.toLocaleDateString(locale, { day: 'numeric', month: 'long', year: 'numeric' });
+  const date = (day: Date) => dayIn(dayOf(day), language);
   return { number, quantity, percent, exact, date };
 }

@@ -1,15 +1,12 @@
 /** The section that is shown, as a file, at the stage shown. */
 
 import { useCallback } from 'react';
+import { dayOf } from '../../model/date-text.ts';
 import type { ExportedFile } from '../../model/engine.ts';
 import type { Language } from '../../model/language.ts';
 import { useStores } from '../use-stores.ts';
 
-/** Year, month and day here, not in Greenwich. */
-export function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
-}
+export const today = (): string => dayOf(new Date());
 
 export function useSectionFiles(): (kind: 'svg' | 'dxf', language?: Language) => Promise<ExportedFile> {
   const { scene, view } = useStores();

@@ -2,6 +2,7 @@
 
 import type { Refusal } from '../../edit/refusal.ts';
 import type { SnapKind } from '../../edit/snap.ts';
+import { dayIn } from '../../model/date-text.ts';
 import type { DrawnKind, PlanLayer, PlanTab } from '../../store/plan-draw.ts';
 import type { KindGroup } from '../facts/drawn-kinds.ts';
 import { areaText, coordinateText, levelText, loadNumber, numberText, quantityText, sliverText, unitText } from '../format.ts';
@@ -270,7 +271,7 @@ export const draw: Texts['draw'] = {
     entered: ({ document, revision, date }, bays) =>
       date === null
         ? `${document}: Index ${revision} eingetragen für ${bays}`
-        : `${document}: Index ${revision} vom ${date} eingetragen für ${bays}`,
+        : `${document}: Index ${revision} vom ${dayIn(date, 'de')} eingetragen für ${bays}`,
   },
   layers: {
     title: 'Gezeigt und gesperrt',

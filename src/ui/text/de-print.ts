@@ -1,5 +1,6 @@
 /** Sätze der Druckblätter, Herleitungen und Karten auf Deutsch: the German twin of `en-print.ts`. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { TermName, TermSource } from '../../model/derivation.ts';
 import type { SceneBasis } from '../../model/scene-file.ts';
 import type { CardName, SheetName } from '../../store/sheet-view.ts';
@@ -116,7 +117,7 @@ const TERMS: Readonly<Record<TermName, string>> = {
 };
 
 const basis = ({ document, revision, date }: SceneBasis) =>
-  [document, revision && `Index ${revision}`, date].filter((part) => part !== undefined && part !== '').join(' ');
+  [document, revision && `Index ${revision}`, date && dayIn(date, 'de')].filter((part) => part !== undefined && part !== '').join(' ');
 
 const fields = (bays: readonly string[]) => `${bays.length === 1 ? 'Feld' : 'Felder'} ${bays.join(', ')}`;
 
@@ -226,7 +227,7 @@ export const print: Worded<typeof enPrint> = {
     open: 'Zulässige Last nicht bestätigt: erst den Tragwerksplaner fragen',
     table: 'Felder',
     ofStage: 'die des Bauzustands',
-    all: (count) => `alle ${count}`,
+    all: (count) => (count === 2 ? 'beide' : `alle ${count}`),
     noPlan: 'Keine Höhen: Die Szene hat keinen Bauzustand, kein Schüttgut oder kein Feld mit zulässiger Last.',
     bayHead: 'Feld',
     permittedHead: 'Zulässig kN/m²',
@@ -324,7 +325,7 @@ export const print: Worded<typeof enPrint> = {
     noLayers: 'In diesem Bauzustand wird keine Lage eingebaut.',
     stop: 'Hier anhalten. Erst nach Freigabe weiter:',
     open: (by) => (by === '' ? 'Noch nicht freigegeben; niemand ist dafür benannt.' : `Noch nicht freigegeben. Gibt frei: ${by}`),
-    released: (by, on) => `Freigegeben${by === '' ? '' : ` von ${by}`} am ${on}`,
+    released: (by, on) => `Freigegeben${by === '' ? '' : ` von ${by}`} am ${dayIn(on, 'de')}`,
     evidence: (evidence) => `Beleg: ${evidence}`,
     earlier: (stage) => `aus Bauzustand ${stage}`,
     noStops: 'Kein Haltepunkt in diesem Bauzustand und keiner davor offen.',

@@ -1,5 +1,6 @@
 /** Words and small phrases that the German sentences are made of. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { Rule } from '../../model/finding.ts';
 import type { CoreLogOther, MapKind } from '../../model/maps.ts';
 import type { PartKind } from '../../model/picture.ts';
@@ -9,19 +10,16 @@ import type { BasisPart } from '../facts/basis.ts';
 import type { BayCase, BayStatus } from '../facts/bay-verdict.ts';
 import type { MapGroup } from '../facts/map-groups.ts';
 import type { Judgement } from '../facts/utilisation.ts';
-import { loadText } from '../format.ts';
+import { loadText, numberText } from '../format.ts';
 import { list } from './en-words.ts';
 
-/** 2026-03-09 as 9.3.2026; anything else as it stands. */
-export const dateText = (date: string): string => {
-  const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(date);
-  return parts === null ? date : `${Number(parts[3])}.${Number(parts[2])}.${parts[1]}`;
-};
+/** Of two things "beide". */
+export const allOf = (count: number, more: string): string => (count === 2 ? `Beide ${more}` : `Alle ${numberText(count, 0)} ${more}`);
 
 export const basisShort = ({ document, revision }: SceneBasis): string => `${document}, Index ${revision}`;
 
 export const basisText = (basis: SceneBasis): string =>
-  [basisShort(basis), dateText(basis.date ?? ''), basis.by].filter((part) => part !== undefined && part !== '').join(', ');
+  [basisShort(basis), dayIn(basis.date ?? '', 'de'), basis.by].filter((part) => part !== undefined && part !== '').join(', ');
 
 const MISSING: Readonly<Record<BasisPart, string>> = { document: 'Dokument', revision: 'Index', date: 'Datum' };
 

@@ -1,5 +1,6 @@
 /** Every sentence the user reads, in German, as the trade speaks on site. */
 
+import { dayIn } from '../../model/date-text.ts';
 import {
   areaText,
   coordinateText,
@@ -33,10 +34,10 @@ import { walk } from './de-walk.ts';
 import { water } from './de-water.ts';
 import { wheels } from './de-wheels.ts';
 import {
+  allOf,
   basisShort,
   basisText,
   CASE_NAMES,
-  dateText,
   JUDGEMENTS,
   LIMITS,
   MAP_BASES,
@@ -137,7 +138,7 @@ export const de: Texts = {
     field: (name) => `Dicke von ${name}`,
     nominal: (min, max) => `Ausgleich, ${mmText(min)} bis ${mmText(max)}; dies ist die Nenndicke`,
     none: 'Keine Lage dieses Aufbaus hat eine einstellbare Dicke.',
-    layers: (count) => (count === 1 ? 'Die eine Lage' : `Alle ${numberText(count, 0)} Lagen, von oben nach unten`),
+    layers: (count) => (count === 1 ? 'Die eine Lage' : `${allOf(count, 'Lagen')}, von oben nach unten`),
     source: (source) => `Quelle: ${source}`,
   },
   map: {
@@ -222,7 +223,7 @@ export const de: Texts = {
     allWithin: (bays, bases) =>
       bays === 1
         ? `Das eine Feld hält die zulässige Last ein: ${list(bases.map(basisShort), 'und')}`
-        : `Alle ${numberText(bays, 0)} Felder halten die zulässigen Lasten ein: ${list(bases.map(basisShort), 'und')}`,
+        : `${allOf(bays, 'Felder')} halten die zulässigen Lasten ein: ${list(bases.map(basisShort), 'und')}`,
     allWithinAdd: 'In der fertigen Anlage und in jedem Bauzustand.',
     otherStops: (count) => `${many(count, 'Stopp', 'Stopps')} außer den Lasten der Felder: siehe Befunde.`,
     notChecked: (parts) => `Nicht Teil dieses Ergebnisses: ${parts.join('; ')}.`,
@@ -339,7 +340,7 @@ export const de: Texts = {
     holds: 'Haltepunkte',
     hold: (id, says) => `${id} ${says}`,
     released: (by, on) =>
-      by === '' ? `freigegeben am ${dateText(on)}, von wem ist nicht genannt` : `freigegeben durch ${by} am ${dateText(on)}`,
+      by === '' ? `freigegeben am ${dayIn(on, 'de')}, von wem ist nicht genannt` : `freigegeben durch ${by} am ${dayIn(on, 'de')}`,
     open: (by) => (by === '' ? 'offen: nicht freigegeben' : `offen: freizugeben durch ${by}`),
     evidence: (evidence) => `Beleg: ${evidence}`,
     openCount: (count) => many(count, 'offener Haltepunkt', 'offene Haltepunkte'),

@@ -221,7 +221,7 @@ export const print = {
     open: 'Permitted load not confirmed: ask the engineer first',
     table: 'Bays',
     ofStage: 'those of the stage',
-    all: (count: number) => `all ${count}`,
+    all: (count: number) => (count === 2 ? 'both' : `all ${count}`),
     noPlan: 'No heights can be given: this scene has no stage, no loose material or no bay with a permitted load.',
     bayHead: 'Bay',
     permittedHead: 'Permitted kN/m²',

@@ -12,6 +12,10 @@ import { loadText, numberText } from '../format.ts';
 
 export const many = (count: number, one: string, more: string): string => `${numberText(count, 0)} ${count === 1 ? one : more}`;
 
+/** Of two things "both". */
+export const allOf = (count: number, one: string, more: string): string =>
+  count === 1 ? `The one ${one}` : count === 2 ? `Both ${more}` : `All ${many(count, one, more)}`;
+
 export const list = (words: readonly string[], last: string): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 

@@ -42,6 +42,7 @@ import { savedViews } from './en-views.ts';
 import { water } from './en-water.ts';
 import { wheels } from './en-wheels.ts';
 import {
+  allOf,
   basisShort,
   basisText,
   CASE_NAMES,
@@ -147,7 +148,7 @@ export const en = {
     field: (name: string) => `Thickness of ${name}`,
     nominal: (min: number, max: number) => `Make-up, ${mmText(min)} to ${mmText(max)}; this is its nominal thickness`,
     none: 'No layer of this build-up has a thickness to set.',
-    layers: (count: number) => `All ${many(count, 'layer', 'layers')}, top to bottom`,
+    layers: (count: number) => (count === 1 ? 'The one layer' : `${allOf(count, 'layer', 'layers')}, top to bottom`),
     source: (source: string) => `Source: ${source}`,
   },
   map: {
@@ -229,7 +230,7 @@ export const en = {
   },
   bays: {
     allWithin: (bays: number, bases: readonly SceneBasis[]) =>
-      `All ${many(bays, 'bay', 'bays')} within the permitted loads of ${list(bases.map(basisShort), 'and')}`,
+      `${allOf(bays, 'bay', 'bays')} within the permitted loads of ${list(bases.map(basisShort), 'and')}`,
     allWithinAdd: 'In the finished garden and in every stage.',
     otherStops: (count: number) => `${many(count, 'stop', 'stops')} besides the loads of bays: see Findings.`,
     notChecked: (parts: readonly string[]) => `Not part of this result: ${parts.join('; ')}.`,

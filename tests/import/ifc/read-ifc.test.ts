@@ -234,7 +234,7 @@ describe('several slabs', () => {
       '17 "West" (IfcSlab FLOOR), storey "P", 100 m², top at 0 m',
       '37 "East" (IfcSlab FLOOR), storey "P", 100 m², top at 0 m',
       '57 "Roof" (IfcSlab FLOOR), storey "Above", 100 m², top at 3 m',
-      'storey-70 All 2 slabs of storey "P" as one deck, 200 m², top at 0 m',
+      'storey-70 Both slabs of storey "P" as one deck, 200 m², top at 0 m',
     ]);
     expect(importIn(result, 'de').questions.find(({ id }) => id === 'slab')!.says).toContain('Welche ist die Decke?');
   });
