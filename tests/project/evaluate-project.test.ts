@@ -23,7 +23,7 @@ describe('reading', () => {
     const { project, issues } = readProject(JSON.stringify(sceneOf({ deck: { outline } })), 0.1);
     expect(project).toBeNull();
     expect(issues).toEqual([expect.objectContaining({ code: 'TOO_MANY_CELLS', level: 'error', path: 'grid.cellM' })]);
-    expect(issues[0].got).toContain('6000000 cells');
+    expect(issues[0].got).toContain('6,000,000 cells');
     expect(issues[0].mend).toContain('0.13 m');
   });
 });

@@ -58,6 +58,13 @@ describe('German messages', () => {
 });
 
 describe('phrases', () => {
+  it('group the thousands of counts as the language does', () => {
+    const most = phrase('pointsInList', { n: 20000 });
+    expect(tell(most, 'en')).toBe('at most 20,000 points in one list');
+    expect(tell(most, 'de')).toBe('höchstens 20.000 Punkte in einer Liste');
+    expect(tell(phrase('pointsFound', { n: 999 }), 'de')).toBe('999 Punkte');
+  });
+
   /** In both languages. */
   const said = (one: Phrase) => [tell(one, 'en'), tell(one, 'de')];
 

@@ -290,7 +290,7 @@ export const SHAPE_OF_FILE_CASES: readonly SceneCase[] = [
     fault: 'long list of points',
     code: 'TOO_MANY_POINTS',
     path: 'zones[0].outline',
-    says: ['at most 20000'],
+    says: ['at most 20,000'],
     put: (s) => {
       s.zones[0].outline = Array.from({ length: 20_001 }, (_, i) => [i, 0]);
     },
@@ -299,7 +299,7 @@ export const SHAPE_OF_FILE_CASES: readonly SceneCase[] = [
     fault: 'far too many points',
     code: 'TOO_MANY_POINTS',
     path: '',
-    says: ['at most 200000'],
+    says: ['at most 200,000'],
     put: (s) => {
       s.zones[0].outline = Array.from({ length: 200_001 }, () => [0, 0]);
     },

@@ -104,7 +104,7 @@ export const LEVEL_CASES: readonly SceneCase[] = [
     fault: 'long list of levels',
     code: 'TOO_MANY_POINTS',
     path: 'deck.levels',
-    says: ['20001 points', 'Thin them out'],
+    says: ['20,001 points', 'Thin them out'],
     put: (s) => {
       s.deck.levels = { spots: Array.from({ length: 20_001 }, (_, i) => [i % 100, i / 100, 0]) };
     },

@@ -1,5 +1,9 @@
 /** Numbers, sizes and places inside sentences on drawings, in English and German. */
 
+import { countDe, countEn } from '../../model/count-text.ts';
+
+export { countDe, countEn };
+
 /** Rounded, without zeros at the end. */
 const short = (value: number, decimals: number) => String(Number(value.toFixed(decimals)));
 
@@ -25,12 +29,6 @@ export const placeDe = ({ x, y }: Place, decimals = 3) => `(${numberDe(x, decima
 /** With zeros at the end, as places are read off a plan. */
 export const spotEn = ({ x, y }: Place) => `(${x.toFixed(2)}, ${y.toFixed(2)})`;
 export const spotDe = ({ x, y }: Place) => `(${x.toFixed(2).replace('.', ',')}; ${y.toFixed(2).replace('.', ',')})`;
-
-const grouped = (count: number, mark: string) => String(count).replace(/\B(?=(?:\d{3})+$)/g, mark);
-
-/** A whole number with its thousands grouped. */
-export const countEn = (count: number) => grouped(count, ',');
-export const countDe = (count: number) => grouped(count, '.');
 
 /** All of several things; of two "both". */
 export const allEn = (count: number, more: string) => (count === 2 ? `Both ${more}` : `All ${countEn(count)} ${more}`);

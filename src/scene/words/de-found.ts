@@ -1,11 +1,12 @@
 /** What was found in a scene file, in German: by what is meant, with its values. */
 
+import { countDe } from '../../model/count-text.ts';
 import type { FOUND_EN } from './en-found.ts';
 import { KINDS_DE as KINDS } from './kinds.ts';
 import { namesDe as names } from './names.ts';
 
 export const FOUND_DE: typeof FOUND_EN = {
-  furtherMessages: (v) => (v.n === 1 ? `${v.n} weitere Meldung` : `${v.n} weitere Meldungen`),
+  furtherMessages: (v) => (v.n === 1 ? `${countDe(v.n)} weitere Meldung` : `${countDe(v.n)} weitere Meldungen`),
   materialTwoWeights: (v) => `Material "${v.id}" mit "density" und "areal"`,
   materialNoWeight: (v) => `Material "${v.id}" ohne Gewicht`,
   saturatedBelowDry: (v) => `gesättigt ${v.a} unter trocken ${v.b} bei "${v.id}"`,
@@ -39,7 +40,7 @@ export const FOUND_DE: typeof FOUND_EN = {
     v.n === 1
       ? `${v.n} Punkt, weniger als drei verschiedene: ${tell(v.name)}`
       : `${v.n} Punkte, weniger als drei verschiedene: ${tell(v.name)}`,
-  pointsIn: (v, tell) => `${v.n} Punkte: ${tell(v.name)}`,
+  pointsIn: (v, tell) => `${countDe(v.n)} Punkte: ${tell(v.name)}`,
   enclosesNothing: (v, tell) => `${tell(v.name)} ohne Fläche: Die Punkte liegen auf einer Linie oder aufeinander`,
   crossesItself: (v, tell) => `Rand, der sich nahe ${v.at} selbst kreuzt (Kanten ${v.a} und ${v.b}): ${tell(v.name)}`,
   runsOverItself: (v, tell) => `Rand, der bei ${v.at} über sich selbst läuft (Kanten ${v.a} und ${v.b}): ${tell(v.name)}`,
@@ -72,9 +73,9 @@ export const FOUND_DE: typeof FOUND_EN = {
   keyAgain: (v) => `der Schlüssel "${v.key}" noch einmal, zuerst in Zeile ${v.line}`,
   theKey: (v) => `der Schlüssel "${v.key}"`,
   noKey: (v) => `kein "${v.key}"`,
-  numbersFound: (v, tell) => `${v.n} Zahlen: ${tell(v.list)}`,
-  entriesFound: (v, tell) => (v.n === 1 ? `${v.n} Eintrag: ${tell(v.list)}` : `${v.n} Einträge: ${tell(v.list)}`),
-  listOf: (v) => `eine Liste aus ${v.n} Einträgen`,
+  numbersFound: (v, tell) => `${countDe(v.n)} Zahlen: ${tell(v.list)}`,
+  entriesFound: (v, tell) => (v.n === 1 ? `${countDe(v.n)} Eintrag: ${tell(v.list)}` : `${countDe(v.n)} Einträge: ${tell(v.list)}`),
+  listOf: (v) => `eine Liste aus ${countDe(v.n)} Einträgen`,
   emptyObject: () => 'ein leeres Objekt { }',
   objectWith: (v) => `ein Objekt mit ${names(v.keys)}`,
   bracketsInside: (v) => `mehr als ${v.n} ineinander geschachtelte Klammern`,
@@ -85,7 +86,7 @@ export const FOUND_DE: typeof FOUND_EN = {
   controlInText: (v) => `das Steuerzeichen ${v.n} in einem Text`,
   commaBefore: (v) => `ein Komma vor der schließenden ${v.mark}`,
   aComment: (v) => `ein Kommentar: ${v.text}`,
-  charactersFound: (v) => `${v.n} Zeichen`,
+  charactersFound: (v) => `${countDe(v.n)} Zeichen`,
   emptyFile: () => 'eine leere Datei (0 Bytes)',
   blankFile: () => 'eine Datei nur aus Leerzeichen',
   binaryFile: () => 'binäre Daten oder Text in UTF-16',
@@ -99,9 +100,9 @@ export const FOUND_DE: typeof FOUND_EN = {
   isGltf: () => 'ein glTF-Modell',
   isSchema: () => 'ein JSON-Schema',
   isPackageList: () => 'die Paketliste eines Programms',
-  pointsFound: (v) => `${v.n} Punkte`,
+  pointsFound: (v) => `${countDe(v.n)} Punkte`,
   lettersLost: (v) => `nicht lesbare Buchstaben, der erste in Zeile ${v.line}`,
-  deckInCells: (v) => `${v.a} m × ${v.b} m in Zellen von ${v.c} m, ${v.n} Zellen`,
+  deckInCells: (v) => `${v.a} m × ${v.b} m in Zellen von ${v.c} m, ${countDe(v.n)} Zellen`,
   asIs: (v) => `${v.text}`,
   unknownThing: (v) => `${KINDS[v.what]} "${v.id}"`,
   densityFor: (v) => `${v.value} kg/m³ bei "${v.id}"`,

@@ -1,5 +1,6 @@
 /** What a scene file was to hold, in German: by what is meant, with its values. */
 
+import { countDe } from '../../model/count-text.ts';
 import type { WANTED_EN } from './en-wanted.ts';
 import { namesDe as names } from './names.ts';
 
@@ -28,7 +29,7 @@ export const WANTED_DE: typeof WANTED_EN = {
   idOnce: () => 'jede Kennung einmal in ihrer Liste',
   twoPoints: () => 'zwei oder mehr verschiedene Punkte [x, y]',
   threePoints: () => 'drei oder mehr verschiedene Punkte [x, y]',
-  pointsInPolygon: (v) => `höchstens ${v.n} Punkte in einem Umriss mit seinen Löchern`,
+  pointsInPolygon: (v) => `höchstens ${countDe(v.n)} Punkte in einem Umriss mit seinen Löchern`,
   someArea: () => 'ein Umriss, der eine Fläche umschließt',
   edgesApart: () => 'Kanten, die sich nur an ihren Enden treffen, damit Fläche und Last berechenbar sind',
   edgesOfNeighbours: () => 'Kanten, die sich nur an den Enden benachbarter treffen',
@@ -38,10 +39,10 @@ export const WANTED_DE: typeof WANTED_EN = {
   holesApart: () => 'Löcher und Öffnungen getrennt voneinander',
   deckSides: (v) => `Seiten von höchstens ${v.n} m, in Metern`,
   deckArea: () => 'eine Decke von mindestens einem Quadratmeter',
-  pointsInList: (v) => `höchstens ${v.n} Punkte in einer Liste`,
-  pointsInScene: (v) => `höchstens ${v.n} Punkte in einer Szene`,
-  messagesInList: (v) => `höchstens ${v.n} in einer Liste`,
-  cellsAtMost: (v) => `höchstens ${v.n} Zellen`,
+  pointsInList: (v) => `höchstens ${countDe(v.n)} Punkte in einer Liste`,
+  pointsInScene: (v) => `höchstens ${countDe(v.n)} Punkte in einer Szene`,
+  messagesInList: (v) => `höchstens ${countDe(v.n)} in einer Liste`,
+  cellsAtMost: (v) => `höchstens ${countDe(v.n)} Zellen`,
   permittedLoad: () => '"permanentKNm2" oder "totalKNm2" [kN/m²], wie der Tragwerksplaner es angibt',
   treeWeight: (v) => `ein Baum mit Ballen von mindestens ${v.n} kg`,
   extremeRain: () => 'Starkregen von mindestens dem Bemessungsregen [l/(s·ha)]',
@@ -78,7 +79,7 @@ export const WANTED_DE: typeof WANTED_EN = {
   straightKey: () => 'ein Schlüssel in geraden doppelten Anführungszeichen',
   straightText: () => 'ein Text in geraden doppelten Anführungszeichen',
   plainNumber: () => 'eine einfache Zahl wie 250, 0.8 oder -1.25',
-  charactersAtMost: (v) => `höchstens ${v.n} Zeichen (20 MB)`,
+  charactersAtMost: (v) => `höchstens ${countDe(v.n)} Zeichen (20 MB)`,
   sceneText: () => 'eine Szene als JSON-Text',
   utf8Text: () => 'Text in UTF-8',
   sceneObject: () => 'eine Szene: ein Objekt in geschweiften Klammern { }',

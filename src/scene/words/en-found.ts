@@ -1,12 +1,13 @@
 /** What was found in a scene file, in English: by what is meant, with its values. */
 
+import { countEn } from '../../model/count-text.ts';
 import type { Phrase } from '../../model/issue.ts';
 import { KINDS_EN as KINDS, type Kind } from './kinds.ts';
 import { namesEn as names } from './names.ts';
 import type { Names, Tell, Text } from './phrase-values.ts';
 
 export const FOUND_EN = {
-  furtherMessages: (v: { readonly n: number }) => (v.n === 1 ? `${v.n} further message` : `${v.n} further messages`),
+  furtherMessages: (v: { readonly n: number }) => (v.n === 1 ? `${countEn(v.n)} further message` : `${countEn(v.n)} further messages`),
   materialTwoWeights: (v: { readonly id: Text }) => `material "${v.id}" with "density" and "areal"`,
   materialNoWeight: (v: { readonly id: Text }) => `material "${v.id}" without a weight`,
   saturatedBelowDry: (v: { readonly a: Text; readonly b: Text; readonly id: Text }) => `${v.a} saturated below ${v.b} dry for "${v.id}"`,
@@ -46,7 +47,7 @@ export const FOUND_EN = {
     v.n === 1
       ? `${v.n} point, fewer than three of them different, for ${tell(v.name)}`
       : `${v.n} points, fewer than three of them different, for ${tell(v.name)}`,
-  pointsIn: (v: { readonly n: Text; readonly name: Phrase }, tell: Tell) => `${v.n} points in ${tell(v.name)}`,
+  pointsIn: (v: { readonly n: Text; readonly name: Phrase }, tell: Tell) => `${countEn(v.n)} points in ${tell(v.name)}`,
   enclosesNothing: (v: { readonly name: Phrase }, tell: Tell) =>
     `${tell(v.name)} enclosing no area: its points lie on one line or on top of each other`,
   crossesItself: (v: { readonly name: Phrase; readonly at: Text; readonly a: Text; readonly b: Text }, tell: Tell) =>
@@ -89,10 +90,10 @@ export const FOUND_EN = {
   keyAgain: (v: { readonly key: Text; readonly line: Text }) => `the key "${v.key}" again, first in line ${v.line}`,
   theKey: (v: { readonly key: Text }) => `the key "${v.key}"`,
   noKey: (v: { readonly key: Text }) => `no "${v.key}"`,
-  numbersFound: (v: { readonly n: Text; readonly list: Phrase }, tell: Tell) => `${v.n} numbers: ${tell(v.list)}`,
+  numbersFound: (v: { readonly n: Text; readonly list: Phrase }, tell: Tell) => `${countEn(v.n)} numbers: ${tell(v.list)}`,
   entriesFound: (v: { readonly n: number; readonly list: Phrase }, tell: Tell) =>
-    v.n === 1 ? `${v.n} entry: ${tell(v.list)}` : `${v.n} entries: ${tell(v.list)}`,
-  listOf: (v: { readonly n: Text }) => `a list of ${v.n} entries`,
+    v.n === 1 ? `${countEn(v.n)} entry: ${tell(v.list)}` : `${countEn(v.n)} entries: ${tell(v.list)}`,
+  listOf: (v: { readonly n: Text }) => `a list of ${countEn(v.n)} entries`,
   emptyObject: (_: object) => 'an empty object { }',
   objectWith: (v: { readonly keys: Names }) => `an object with ${names(v.keys)}`,
   bracketsInside: (v: { readonly n: Text }) => `more than ${v.n} brackets inside each other`,
@@ -104,7 +105,7 @@ export const FOUND_EN = {
   controlInText: (v: { readonly n: Text }) => `the control character ${v.n} inside a text`,
   commaBefore: (v: { readonly mark: Text }) => `a comma before the closing ${v.mark}`,
   aComment: (v: { readonly text: Text }) => `a comment: ${v.text}`,
-  charactersFound: (v: { readonly n: Text }) => `${v.n} characters`,
+  charactersFound: (v: { readonly n: Text }) => `${countEn(v.n)} characters`,
   emptyFile: (_: object) => 'an empty file (0 bytes)',
   blankFile: (_: object) => 'a file with nothing but blanks',
   binaryFile: (_: object) => 'binary data or text in UTF-16',
@@ -118,10 +119,10 @@ export const FOUND_EN = {
   isGltf: (_: object) => 'a glTF model',
   isSchema: (_: object) => 'a JSON Schema',
   isPackageList: (_: object) => 'the package list of a program',
-  pointsFound: (v: { readonly n: Text }) => `${v.n} points`,
+  pointsFound: (v: { readonly n: Text }) => `${countEn(v.n)} points`,
   lettersLost: (v: { readonly line: Text }) => `letters that could not be read, the first in line ${v.line}`,
   deckInCells: (v: { readonly a: Text; readonly b: Text; readonly c: Text; readonly n: Text }) =>
-    `${v.a} m × ${v.b} m in cells of ${v.c} m, ${v.n} cells`,
+    `${v.a} m × ${v.b} m in cells of ${v.c} m, ${countEn(v.n)} cells`,
   /** Numbers and what the file itself holds: the same in every language. */
   asIs: (v: { readonly text: Text }) => `${v.text}`,
   unknownThing: (v: { readonly what: Kind; readonly id: Text }) => `the ${KINDS[v.what].bare} "${v.id}"`,

@@ -1,5 +1,6 @@
 /** What a scene file was to hold, in English: by what is meant, with its values. */
 
+import { countEn } from '../../model/count-text.ts';
 import type { Phrase } from '../../model/issue.ts';
 import { KINDS_EN as KINDS, type Kind } from './kinds.ts';
 import { namesEn as names } from './names.ts';
@@ -31,7 +32,7 @@ export const WANTED_EN = {
   idOnce: (_: object) => 'each id once in its list',
   twoPoints: (_: object) => 'two or more different points [x, y]',
   threePoints: (_: object) => 'three or more different points [x, y]',
-  pointsInPolygon: (v: { readonly n: Text }) => `at most ${v.n} points in one polygon with its holes`,
+  pointsInPolygon: (v: { readonly n: Text }) => `at most ${countEn(v.n)} points in one polygon with its holes`,
   someArea: (_: object) => 'an outline that encloses an area',
   edgesApart: (_: object) => 'edges that meet only at their ends, so that area and load can be computed',
   edgesOfNeighbours: (_: object) => 'edges that meet only at the ends of neighbours',
@@ -41,10 +42,10 @@ export const WANTED_EN = {
   holesApart: (_: object) => 'holes and openings apart from each other',
   deckSides: (v: { readonly n: Text }) => `sides of at most ${v.n} m, in metres`,
   deckArea: (_: object) => 'a deck of at least one square metre',
-  pointsInList: (v: { readonly n: Text }) => `at most ${v.n} points in one list`,
-  pointsInScene: (v: { readonly n: Text }) => `at most ${v.n} points in one scene`,
-  messagesInList: (v: { readonly n: Text }) => `at most ${v.n} in one list`,
-  cellsAtMost: (v: { readonly n: Text }) => `at most ${v.n} cells`,
+  pointsInList: (v: { readonly n: Text }) => `at most ${countEn(v.n)} points in one list`,
+  pointsInScene: (v: { readonly n: Text }) => `at most ${countEn(v.n)} points in one scene`,
+  messagesInList: (v: { readonly n: Text }) => `at most ${countEn(v.n)} in one list`,
+  cellsAtMost: (v: { readonly n: Text }) => `at most ${countEn(v.n)} cells`,
   permittedLoad: (_: object) => '"permanentKNm2" or "totalKNm2" [kN/m²], as the structural engineer gives it',
   treeWeight: (v: { readonly n: Text }) => `a tree with its root ball of at least ${v.n} kg`,
   extremeRain: (_: object) => 'extreme rain of at least the design rain [l/(s·ha)]',
@@ -81,7 +82,7 @@ export const WANTED_EN = {
   straightKey: (_: object) => 'a key in straight double quotation marks',
   straightText: (_: object) => 'a text in straight double quotation marks',
   plainNumber: (_: object) => 'a plain number such as 250, 0.8 or -1.25',
-  charactersAtMost: (v: { readonly n: Text }) => `at most ${v.n} characters (20 MB)`,
+  charactersAtMost: (v: { readonly n: Text }) => `at most ${countEn(v.n)} characters (20 MB)`,
   sceneText: (_: object) => 'a scene as JSON text',
   utf8Text: (_: object) => 'text in UTF-8',
   sceneObject: (_: object) => 'a scene: an object in braces { }',
