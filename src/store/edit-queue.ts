@@ -85,31 +85,45 @@ export function latestOfEach<T>(
   /** `dropped` is called for a job that never runs. */
   push(kind: string, job: () => Promise<T>, dropped?: () => void): void;
   drop(): void;
+  /** Nothing more begins until `release`, called once for each. */
+  hold(): void;
+  release(): void;
 } {
   let running = false;
+  let holds = 0;
   const waiting = new Map<string, { readonly job: () => Promise<T>; readonly dropped?: (() => void) | undefined }>();
+  const first = () => (holds === 0 ? waiting.entries().next().value : undefined);
   async function run(): Promise<void> {
     running = true;
     try {
-      for (let next = waiting.entries().next().value; next; next = waiting.entries().next().value) {
+      for (let next = first(); next; next = first()) {
         waiting.delete(next[0]);
         await done(await next[1].job());
         if (after.overdue()) await after.run(false);
       }
     } finally {
       running = false;
+      // What went wrong after one answer keeps neither the next from its turn nor the report away.
+      if (first()) void run();
+      else await after.run(true);
     }
-    await after.run(true);
   }
   return {
     push(kind, job, dropped) {
       waiting.get(kind)?.dropped?.();
       waiting.set(kind, { job, dropped });
-      if (!running) void run();
+      if (!running && holds === 0) void run();
     },
     drop() {
       for (const { dropped } of waiting.values()) dropped?.();
       waiting.clear();
+    },
+    hold() {
+      holds++;
+    },
+    release() {
+      holds--;
+      if (!running && first()) void run();
     },
   };
 }

@@ -141,8 +141,12 @@ export function createSceneStore(engine: Engine, view: ViewStore, startLightener
     async openText(fileName, text, unsaved = false, notes = []) {
       // An edit that still waits was meant for the scene before.
       edits.drop();
+      edits.hold();
       set({ status: 'working' });
       const answer = await answered(unsaved ? engine.open(text, true) : engine.open(text));
+      // So was one that came since.
+      if (answer.ok) edits.drop();
+      edits.release();
       if (!answer.ok) {
         set((old) => ({ status: old.snapshot ? 'ready' : 'empty', refused: { fileName, issues: answer.issues, ofEdit: false } }));
         return;

@@ -1,7 +1,7 @@
 /** Puts into the store what the engine answers to an edit: all at once, or first what is calculated and then the report. */
 
 import type { EditAnswer, Engine, Preview, Spoken } from '../model/engine.ts';
-import type { MapKind } from '../model/maps.ts';
+import { isWaterMap, type MapKind } from '../model/maps.ts';
 import { type Aftermath, answered, type Edited } from './edit-queue.ts';
 import type { Refresh } from './refreshers.ts';
 import type { SceneState, SceneStore } from './scene-store.ts';
@@ -35,6 +35,7 @@ export function takeAnswers(view: ViewStore, store: SceneStore, refresh: Refresh
       if (previewed) store.setState((old) => ({ ...withPreview(old, answer.preview, view.getState()), travelled, warnings }));
       else store.setState({ snapshot: answer.snapshot, history: answer.snapshot.history, behind: null, travelled, warnings });
       told?.([]);
+      leaveWhatIsGone(view, store);
       if (previewed) await refresh.refreshLog();
       else await all();
     },
@@ -62,6 +63,14 @@ function withPreview(
     behind: fits || asked.map === null ? 'tables' : 'tables and map',
     cellMap: fits ? map : old.cellMap,
   };
+}
+
+/** A stage or map that the scene no longer has cannot go on being shown. */
+function leaveWhatIsGone(view: ViewStore, store: SceneStore): void {
+  const { snapshot } = store.getState();
+  const { stage, map, showStage, showMap } = view.getState();
+  if (stage !== null && stage >= (snapshot?.stages?.length ?? Infinity)) showStage(null);
+  if (map !== null && isWaterMap(map) && snapshot?.report && snapshot.report.water === undefined) showMap(null);
 }
 
 function refuse(store: SceneStore, { issues }: Extract<EditAnswer, { ok: false }>): void {
