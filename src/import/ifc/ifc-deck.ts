@@ -111,9 +111,10 @@ function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gathe
   const way = ways.has('mesh') ? 'mesh' : ways.has('faces') ? 'faces' : 'profile';
   gather.mend('SLAB_READ', { name, way, ...levelsOf(slabs, metres) }, OUTLINE_LAYER);
   if (slabs.length > 1) gather.mend('SLABS_UNITED', { count: slabs.length, areas }, OUTLINE_LAYER);
-  const [through, recesses, below] = [sum(({ cut }) => cut.through), sum(({ cut }) => cut.recesses), sum(({ cut }) => cut.below)];
+  const [through, recesses, below, beside] = (['through', 'recesses', 'below', 'beside'] as const).map((way) => sum(({ cut }) => cut[way]));
   if (through > 0) gather.mend('SLAB_OPENINGS', { through }, OUTLINE_LAYER);
   if (recesses + below > 0) gather.mend('OPENINGS_LEFT', { recesses, below }, OUTLINE_LAYER);
+  if (beside > 0) gather.warning('OPENINGS_BESIDE', { count: beside, name });
   const lost = sum((slab) => slab.lost);
   if (lost > 0) gather.warning('MODEL_OPENINGS', { count: lost, name });
   if (chords > 0) gather.mend('CURVES_TO_CHORDS', { count: chords, errorMm: 1000 * chord * metres }, OUTLINE_LAYER);

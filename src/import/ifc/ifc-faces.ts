@@ -32,7 +32,8 @@ const MOST_COVERED = 3000;
 /** Areas that share no edges but may overlap. */
 const MOST_APART = 400;
 
-interface Tilted {
+/** A face with its normal and the box around it. */
+export interface Sheet {
   readonly face: Face;
   readonly normal: Xyz;
   readonly box: DrawingBox;
@@ -53,6 +54,28 @@ export function normalOf({ outer }: Face): Xyz {
   let sum: Xyz = [0, 0, 0];
   for (let i = 1; i + 1 < outer.length; i++) sum = plus(sum, cross(plus(outer[i], origin, -1), plus(outer[i + 1], origin, -1)));
   return sum;
+}
+
+/** Files write the edges of holes in either direction: here they always run against the outer one. */
+export function directedFace({ outer, holes }: Face): Face {
+  const normal = normalOf({ outer, holes: [] });
+  return { outer, holes: holes.map((hole) => (dot(normalOf({ outer: hole, holes: [] }), normal) > 0 ? [...hole].reverse() : hole)) };
+}
+
+/** Faces that are not upright, with the box around each: what lies above and below a place. */
+export function sheetsOf(faces: readonly Face[]): readonly Sheet[] {
+  return faces
+    .map((face): Sheet => ({ face, normal: normalOf(face), box: boxOf(face) }))
+    .filter(({ normal }) => Math.abs(normal[2]) > 1e-6 * Math.hypot(...normal));
+}
+
+/** A sheet that holds a place, and its level there. */
+export function levelOn({ face, normal, box }: Sheet, x: number, y: number): number | null {
+  if (x < box.minX || x > box.maxX || y < box.minY || y > box.maxY) return null;
+  const side = (ring: readonly Xyz[]) => pointInRing([x, y], ringOf(flatOf(ring)));
+  if (side(face.outer) < 0 || face.holes.some((hole) => side(hole) > 0)) return null;
+  const [origin] = face.outer;
+  return origin[2] - ((x - origin[0]) * normal[0] + (y - origin[1]) * normal[1]) / normal[2];
 }
 
 /** The upward faces of solids, merged; `weld` is the distance within which corners are one. */
@@ -93,16 +116,19 @@ function reversed(faces: readonly Face[]): readonly Face[] {
   return faces.map(({ outer, holes }) => ({ outer: [...outer].reverse(), holes: holes.map((hole) => [...hole].reverse()) }));
 }
 
-function lookingUp(faces: readonly Face[]): readonly Tilted[] {
-  return faces
-    .map((face): Tilted => ({ face, normal: normalOf(face), box: boxOf(face) }))
-    .filter(({ normal }) => normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal));
+/** Whether a face is part of a top. */
+export function isTop({ normal }: Sheet): boolean {
+  return normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal);
+}
+
+function lookingUp(faces: readonly Face[]): readonly Sheet[] {
+  return faces.map((face): Sheet => ({ face, normal: normalOf(face), box: boxOf(face) })).filter(isTop);
 }
 
 const flatOf = (points: readonly Xyz[]): PointM[] => points.map(([x, y]) => [x, y]);
 
 /** Whether another upward face lies above the middle of this one, as over a hollow. */
-function isCovered({ face }: Tilted, all: readonly Tilted[], weld: number): boolean {
+function isCovered({ face }: Sheet, all: readonly Sheet[], weld: number): boolean {
   const { outer } = face;
   const [x, y, z] = outer.reduce((sum, point) => plus(sum, point, 1 / outer.length), [0, 0, 0] as Xyz);
   return all.some(({ face: other, normal, box }) => {
@@ -146,7 +172,7 @@ class Welded {
 }
 
 /** Edges that only one face has, and those at which two of other slope meet. */
-function edgesOf(tops: readonly Tilted[], points: Welded): { readonly outline: HalfEdge[]; readonly folds: (readonly [Xyz, Xyz])[] } {
+function edgesOf(tops: readonly Sheet[], points: Welded): { readonly outline: HalfEdge[]; readonly folds: (readonly [Xyz, Xyz])[] } {
   const open = new Map<string, { readonly edge: HalfEdge; readonly normal: Xyz }>();
   const folds: (readonly [Xyz, Xyz])[] = [];
   for (const { face, normal } of tops) {

@@ -3,9 +3,11 @@
 import { type AreaM, areaM2, overlay } from '../../edit/overlay.ts';
 import type { PointM } from '../../model/scene-file.ts';
 import { areaOf } from '../../scene/ring.ts';
+import type { Affine } from '../curves.ts';
 import { type Loop, straightLoop } from './ifc-curves.ts';
+import { isTop, levelOn, type Sheet, sheetsOf } from './ifc-faces.ts';
 import { Unreadable, type Xyz } from './ifc-model.ts';
-import { type Body, laidOut, type TopFace } from './ifc-solids.ts';
+import { type Body, laidOut, shiftedLoop, type TopFace } from './ifc-solids.ts';
 
 export interface Opening {
   readonly body: Body;
@@ -19,6 +21,8 @@ export interface Cut {
   readonly through: number;
   readonly recesses: number;
   readonly below: number;
+  /** Openings that do not touch the slab. */
+  readonly beside: number;
   /** Curves that had to be laid into chords for it. */
   readonly chords: number;
 }
@@ -32,12 +36,17 @@ interface CutOptions {
 const MOST_CORNERS = 30_000;
 
 export function cutOpenings(slab: Body, openings: readonly Opening[], options: CutOptions): Cut {
-  const sorted = openings.map((opening) => ({ ...opening, how: howDeep(slab, opening, options.same) }));
+  const sheets = openings.length === 0 ? [] : sheetsOf(slab.sides());
+  const sorted = openings.map((one) => {
+    const opening = inTopOf(sheets.filter(isTop), one);
+    return { ...opening, how: howDeep(slab, sheets, opening, options) };
+  });
   const through = sorted.filter(({ how }) => how === 'through');
   const counts = {
     through: through.length,
     recesses: sorted.filter(({ how }) => how === 'recess').length,
     below: sorted.filter(({ how }) => how === 'below').length,
+    beside: sorted.filter(({ how }) => how === 'beside').length,
   };
   const tools = through.flatMap(({ body }) => body.tops);
   if (tools.length === 0 && slab.tops.length === 1) return { tops: slab.tops, ...counts, chords: 0 };
@@ -94,40 +103,83 @@ function isUndisturbed(own: readonly AreaM[], cutters: readonly AreaM[], left: r
 
 /** Of the slab's height an opening must take this share to go through it. */
 const THROUGH = 0.9;
+/** Corners of an opening that are looked at. */
+const MOST_LOOKED = 64;
 
-function howDeep(slab: Body, { body, recess }: Opening, same: number): 'through' | 'recess' | 'below' {
-  const top = topNear(slab, body);
-  if (body.high < top - 10 * same) return 'below';
-  const flat = slab.spots.every(([, , z]) => Math.abs(z - slab.high) <= 10 * same);
-  const thick = slab.thick ?? (flat ? slab.high - slab.low : null);
-  return recess || (thick !== null && body.low > top - THROUGH * thick) ? 'recess' : 'through';
+/** The opening as it lies in the top of the slab: swept at a slant, it does not lie there where it begins. */
+function inTopOf(slab: readonly Sheet[], opening: Opening): Opening {
+  const tops = opening.body.tops.map((face): TopFace => {
+    if (face.slant === undefined) return face;
+    const places = placesIn([face]);
+    const [under] = places.flatMap(([x, y]) => levelsAt(slab, x, y).slice(0, 1)).map(({ sheet }) => sheet);
+    const plane = under ?? nearest(slab, places[0]);
+    const move = plane === null ? null : slide(face.slant, plane);
+    return move === null ? face : { outer: shiftedLoop(face.outer, move), holes: face.holes.map((hole) => shiftedLoop(hole, move)) };
+  });
+  return { ...opening, body: { ...opening.body, tops } };
 }
 
-/** Level of the slab's top over the middle of an opening: of a plane its own, else of the nearest point. */
-function topNear({ spots, way, high }: Body, { tops }: Body): number {
-  const corners = tops.flatMap(({ outer }) => laidOut(outer, Infinity));
-  const middle = [0, 1].map((axis) => corners.reduce((sum, point) => sum + point[axis], 0) / corners.length);
-  const plane = way === 'profile' ? planeThrough(spots) : null;
-  if (plane !== null) return plane(middle[0], middle[1]);
-  let [least, level] = [Infinity, high];
-  for (const [x, y, z] of spots) {
-    const far = Math.hypot(x - middle[0], y - middle[1]);
-    if (far < least) [least, level] = [far, z];
-  }
-  return level;
+/** The part of the top whose box is nearest: an opening at the edge may reach the slab only where it is led to. */
+function nearest(slab: readonly Sheet[], [x, y]: PointM): Sheet | null {
+  const far = ({ box }: Sheet) => Math.hypot(Math.max(box.minX - x, 0, x - box.maxX), Math.max(box.minY - y, 0, y - box.maxY));
+  return slab.reduce((best: Sheet | null, sheet) => (best === null || far(sheet) < far(best) ? sheet : best), null);
 }
 
-/** The plane through the first corners that span one. */
-function planeThrough(spots: readonly Xyz[]): ((x: number, y: number) => number) | null {
-  const [a, b] = spots;
-  if (a === undefined || b === undefined) return null;
-  const [bx, by, bz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
-  for (const c of spots.slice(2)) {
-    const [cx, cy, cz] = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
-    const det = bx * cy - by * cx;
-    if (Math.abs(det) <= 1e-3 * Math.hypot(bx, by) * Math.hypot(cx, cy)) continue;
-    const [sx, sy] = [(bz * cy - by * cz) / det, (bx * cz - bz * cx) / det];
-    return (x, y) => a[2] + sx * (x - a[0]) + sy * (y - a[1]);
-  }
-  return null;
+/** What moves the plan of a slanted profile's end along its way to a plane; null where they run along each other. */
+function slide({ at, normal, path }: NonNullable<TopFace['slant']>, { face, normal: across }: Sheet): Affine | null {
+  const slopes = ([x, y, z]: Xyz) => [-x / z, -y / z] as const;
+  const [own, other] = [slopes(normal), slopes(across)];
+  const [origin] = face.outer;
+  const rise = path[2] - other[0] * path[0] - other[1] * path[1];
+  if (!(Math.abs(rise) > 1e-3 * Math.hypot(...path))) return null;
+  const [px, py] = [path[0] / rise, path[1] / rise];
+  const gap = origin[2] - other[0] * origin[0] - other[1] * origin[1] - (at[2] - own[0] * at[0] - own[1] * at[1]);
+  const [gx, gy] = [other[0] - own[0], other[1] - own[1]];
+  return { a: 1 + gx * px, b: gx * py, c: gy * px, d: 1 + gy * py, e: gap * px, f: gap * py };
+}
+
+/** The middle of faces, then places near it and at their corners. */
+const placesIn = (tops: readonly TopFace[]): readonly PointM[] => placesAmong(tops.flatMap(({ outer }) => laidOut(outer, Infinity)));
+
+function placesAmong(all: readonly PointM[]): readonly PointM[] {
+  const corners = all.filter((_, i) => i % Math.ceil(all.length / MOST_LOOKED) === 0);
+  const [x, y] = [0, 1].map((axis) => corners.reduce((sum, point) => sum + point[axis], 0) / corners.length);
+  const towards = (share: number) => corners.map((corner): PointM => [x + share * (corner[0] - x), y + share * (corner[1] - y)]);
+  return [[x, y], ...towards(0.5), ...towards(0.99)];
+}
+
+/** Sides over and under a place, the highest first. */
+function levelsAt(sheets: readonly Sheet[], x: number, y: number): readonly { readonly sheet: Sheet; readonly level: number }[] {
+  const found = sheets.flatMap((sheet) => {
+    const level = levelOn(sheet, x, y);
+    return level === null ? [] : [{ sheet, level }];
+  });
+  return found.sort((a, b) => b.level - a.level);
+}
+
+/** Looked up at places of the opening that lie on the slab, the first of which say. */
+function howDeep(slab: Body, sheets: readonly Sheet[], { body, recess }: Opening, options: CutOptions): (typeof WAYS)[number] | 'beside' {
+  const own = sheetsOf(body.sides());
+  const waysAt = (places: readonly PointM[]) =>
+    places.flatMap(([x, y]) => {
+      const [hit, cut] = [levelsAt(sheets, x, y), levelsAt(own, x, y)].map((list) => list.map(({ level }) => level));
+      if (hit.length === 0 || cut.length === 0) return [];
+      const [top, bottom] = [hit[0], hit[hit.length - 1]];
+      if (cut[0] < top - 10 * options.same) return ['below'];
+      return recess || cut[cut.length - 1] > top - THROUGH * (top - bottom) ? ['recess'] : ['through'];
+    });
+  const within = waysAt(placesIn(body.tops));
+  const ways = within.length > 0 ? within : common(slab.tops, body.tops, options).flatMap(({ outline }) => waysAt(placesAmong(outline)));
+  return WAYS.find((way) => ways.includes(way)) ?? 'beside';
+}
+
+/** The strongest first: what goes through anywhere goes through. */
+const WAYS = ['through', 'recess', 'below'] as const;
+
+/** What two tops have in common. */
+function common(slab: readonly TopFace[], opening: readonly TopFace[], { chord, same }: CutOptions): readonly AreaM[] {
+  const areas = [...slab, ...opening].map((face) => areaOfFace(face, chord));
+  const both = (covered: readonly boolean[]) =>
+    covered.some((is, i) => is && i < slab.length) && covered.some((is, i) => is && i >= slab.length);
+  return overlay(areas, both, same / 100);
 }

@@ -160,7 +160,10 @@ function* meshedSlabs(wholes: readonly Whole[], among: Among): Steps<readonly Sl
     const slab = readOr(() => {
       const faces = own.flatMap(({ id }) => facesOfTriangles(surfaces.get(id) ?? missing(), root, metres));
       const body = facedBody(faces, same, 'mesh');
-      return { ...slabWith(product, body, { tops: body.tops, through: relations.length, recesses: 0, below: 0, chords: 0 }, among), lost };
+      return {
+        ...slabWith(product, body, { tops: body.tops, through: relations.length, recesses: 0, below: 0, beside: 0, chords: 0 }, among),
+        lost,
+      };
     }, null);
     return slab === null ? [] : [slab];
   });

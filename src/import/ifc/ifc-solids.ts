@@ -2,7 +2,7 @@
 
 import { type Affine, moveCurve, movePoint, pointsBetween } from '../curves.ts';
 import { type CurveOptions, type Loop, loopOf, straightLoop } from './ifc-curves.ts';
-import { type Face, seenFromAbove } from './ifc-faces.ts';
+import { directedFace, type Face, seenFromAbove } from './ifc-faces.ts';
 import {
   deeper,
   type Entity,
@@ -28,6 +28,8 @@ import { directed } from './ifc-steps.ts';
 export interface TopFace {
   readonly outer: Loop;
   readonly holes: readonly Loop[];
+  /** Of a profile swept at a slant: its corner with the way swept, and its normal. What it cuts out lies along that way. */
+  readonly slant?: { readonly at: Xyz; readonly normal: Xyz; readonly path: Xyz };
 }
 
 /** A profile with a size of its own, standing upright. */
@@ -49,8 +51,8 @@ export interface Body {
   readonly rings: readonly (readonly Xyz[])[];
   readonly low: number;
   readonly high: number;
-  /** Height of a swept body; null where its underside may run otherwise. */
-  readonly thick: number | null;
+  /** All sides of the body, made when they are asked for. */
+  readonly sides: () => readonly Face[];
   readonly way: 'profile' | 'faces' | 'mesh';
   readonly standing: Standing | null;
 }
@@ -164,19 +166,21 @@ function extruded({ values }: Entity, outer: Frame, options: SolidOptions): Part
   const top = path[2] > 0 ? { ...frame, at: plus(frame.at, path) } : frame;
   const spots = [profile.outer, ...profile.holes].flatMap((loop) => cornersOf(loop).map(([x, y]) => moved(top, [x, y, 0])));
   const levels = spots.map(([, , z]) => z);
-  const thick = Math.abs(path[2]);
-  const upright = Math.hypot(normal[0], normal[1]) < 1e-6 && Math.hypot(path[0], path[1]) < 1e-6 * thick;
+  const height = Math.abs(path[2]);
+  const slanting = Math.hypot(path[0], path[1]) >= 1e-6 * height;
+  const upright = Math.hypot(normal[0], normal[1]) < 1e-6 && !slanting;
+  const face = { outer: movedLoop(profile.outer, top), holes: profile.holes.map((hole) => movedLoop(hole, top)) };
   const body: Body = {
-    tops: [{ outer: movedLoop(profile.outer, top), holes: profile.holes.map((hole) => movedLoop(hole, top)) }],
+    tops: [slanting ? { ...face, slant: { at: top.at, normal, path } } : face],
     spots,
     folds: [],
     rings: [profile.outer, ...profile.holes].map((loop, i) => {
       const ring = laidOut(loop, options.chord).map(([x, y]) => moved(top, [x, y, 0]));
       return directed(ring, i > 0);
     }),
-    low: levels.reduce((a, b) => Math.min(a, b)) - thick,
+    low: levels.reduce((a, b) => Math.min(a, b)) - height,
     high: levels.reduce((a, b) => Math.max(a, b)),
-    thick,
+    sides: () => prism(profile, frame, path, options),
     way: 'profile',
     standing: upright ? standingOf(profile, top, isBoxed(section.type)) : null,
   };
@@ -201,8 +205,10 @@ function cornersOf({ points, curves }: Loop): readonly (readonly [number, number
   });
 }
 
-function movedLoop({ points, curves }: Loop, frame: Frame): Loop {
-  const plan: Affine = planOf(frame);
+const movedLoop = (loop: Loop, frame: Frame): Loop => shiftedLoop(loop, planOf(frame));
+
+/** A loop moved in its plane. */
+export function shiftedLoop({ points, curves }: Loop, plan: Affine): Loop {
   const placedPoints = Array.from({ length: points.length / 2 }, (_, i) => movePoint(plan, points[2 * i], points[2 * i + 1])).flat();
   return { points: placedPoints, curves: new Map([...curves].map(([i, curve]) => [i, moveCurve(plan, curve)])) };
 }
@@ -248,8 +254,8 @@ function facesOf({ type, values }: Entity, model: IfcModel): readonly Face[] {
   if (type === 'IFCFACETEDBREP' || type === 'IFCFACETEDBREPWITHVOIDS') return shellFaces(model.to(values[0]), model);
   if (type === 'IFCSHELLBASEDSURFACEMODEL' || type === 'IFCFACEBASEDSURFACEMODEL')
     return model.toAll(values[0]).flatMap((shell) => shellFaces(shell, model));
-  if (type === 'IFCTRIANGULATEDFACESET') return indexFaces(values[0], listOf(values[3]), model);
-  if (type === 'IFCPOLYGONALFACESET') return polygonFaces(values[0], model.toAll(values[2]), model);
+  if (type === 'IFCTRIANGULATEDFACESET') return indexFaces(pointList(values[0], values[4], model), listOf(values[3]));
+  if (type === 'IFCPOLYGONALFACESET') return polygonFaces(pointList(values[0], values[3], model), model.toAll(values[2]));
   throw OTHER_BODIES.test(type) ? new Unsupported(type) : new Unreadable(type);
 }
 
@@ -277,23 +283,24 @@ function shellFaces({ type, values }: Entity, model: IfcModel): readonly Face[] 
 
 function checkedFace(face: Face): Face {
   if ([face.outer, ...face.holes].some((ring) => ring.length < 3)) throw new Unreadable('a face of fewer than three corners');
-  return face;
+  return directedFace(face);
 }
 
 type Values = Entity['values'];
+type PointAt = (index: Values[number]) => Xyz;
 
-function pointList(value: Values[number] | undefined, model: IfcModel): (index: Values[number]) => Xyz {
+/** Points by their number. Numbers may stand for places in a second list (PnIndex), which IFC4 first had for normals: three to a face there. */
+function pointList(value: Values[number] | undefined, places: Values[number] | undefined, model: IfcModel): PointAt {
   const list = listOf(model.to(value).values[0]);
-  return (index) => tripleOf(list[numberOf(index) - 1]);
+  const inPlace = Array.isArray(places) && places.length > 0 && places.every((place) => typeof place === 'number');
+  return (index) => tripleOf(list[numberOf(inPlace ? places[numberOf(index) - 1] : index) - 1]);
 }
 
-function indexFaces(points: Values[number] | undefined, triangles: Values, model: IfcModel): readonly Face[] {
-  const at = pointList(points, model);
+function indexFaces(at: PointAt, triangles: Values): readonly Face[] {
   return triangles.map((corners) => checkedFace({ outer: listOf(corners).map(at), holes: [] }));
 }
 
-function polygonFaces(points: Values[number] | undefined, faces: readonly Entity[], model: IfcModel): readonly Face[] {
-  const at = pointList(points, model);
+function polygonFaces(at: PointAt, faces: readonly Entity[]): readonly Face[] {
   return faces.map(({ type, values }) => {
     const holes = type === 'IFCINDEXEDPOLYGONALFACEWITHVOIDS' ? listOf(values[1]).map((hole) => listOf(hole).map(at)) : [];
     return checkedFace({ outer: listOf(values[0]).map(at), holes });
@@ -307,7 +314,7 @@ export function facedBody(faces: readonly Face[], weld: number, way: 'faces' | '
   for (const { outer } of faces) for (const [, , z] of outer) [low, high] = [Math.min(low, z), Math.max(high, z)];
   const loop = (ring: readonly (readonly [number, number])[]) => straightLoop(ring.flat());
   const tops = areas.map(({ outline, holes = [] }) => ({ outer: loop(outline), holes: holes.map(loop) }));
-  return { tops, spots, folds, rings, low, high, thick: null, way, standing: null };
+  return { tops, spots, folds, rings, low, high, sides: () => faces, way, standing: null };
 }
 
 /** Several bodies as one. */
@@ -320,7 +327,7 @@ export function joined(bodies: readonly Body[]): Body {
     rings: bodies.flatMap(({ rings }) => rings),
     low: Math.min(...bodies.map(({ low }) => low)),
     high: Math.max(...bodies.map(({ high }) => high)),
-    thick: null,
+    sides: () => bodies.flatMap(({ sides }) => sides()),
     way: bodies.some(({ way }) => way === 'mesh') ? 'mesh' : bodies.some(({ way }) => way === 'faces') ? 'faces' : 'profile',
     standing: null,
   };

@@ -84,6 +84,12 @@ export const MODEL_ISSUES_DE: ModelIssues = {
       'extrudierte Profile, Flächen oder mit Ebenen verschnittene Körper',
       'Die Decke ist gelesen, als wären sie geschlossen: im Plan einzeichnen oder das Modell noch einmal exportieren.',
     ),
+  OPENINGS_BESIDE: (v) =>
+    says(
+      `${someDe(v.count, 'Öffnung', 'Öffnungen')} von „${v.name}“, von oben gesehen neben der Decke`,
+      'Öffnungen, die ihre Deckenplatte schneiden',
+      'Für sie ist nichts ausgeschnitten. Fehlt eine, sie im Plan einzeichnen oder das Modell noch einmal exportieren.',
+    ),
   MODEL_SLABS_LEFT: (v) =>
     says(
       `${someDe(v.count, 'Deckenplatte', 'Deckenplatten')} mehr, als betrachtet werden`,

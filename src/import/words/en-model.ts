@@ -98,6 +98,12 @@ export const MODEL_ISSUES_EN = {
       'swept profiles, faces, or bodies cut by planes',
       'The deck is read as if they were closed: draw them in the plan, or export the model again.',
     ),
+  OPENINGS_BESIDE: (v: { readonly count: number; readonly name: string }) =>
+    says(
+      `${someEn(v.count, 'opening', 'openings')} of "${v.name}" beside it, seen from above`,
+      'openings that cut the slab they belong to',
+      'Nothing is cut out for them. If one is missing, draw it in the plan, or export the model again.',
+    ),
   MODEL_SLABS_LEFT: (v: { readonly count: number; readonly most: number }) =>
     says(
       `${someEn(v.count, 'slab', 'slabs')} more than are looked at`,
