@@ -61,8 +61,16 @@ const readFrom = (file: string) => {
 };
 const call = (...args: string[]) => run(args, readFrom, undefined, { solver: SOLVER });
 
+const isoDays = (told: string) => told.replace(/\b(\d\d)\.(\d\d)\.(\d{4})\b/g, '$3-$2-$1');
 /** Numbers of a text in any order; the names in it are the same in both languages. */
-const numbersOf = (told: string) => (told.replace(/(\d),(\d)/g, '$1.$2').match(/\d+(?:\.\d+)?/g) ?? []).map(Number).sort((a, b) => a - b);
+const numbersOf = (told: string) =>
+  (
+    isoDays(told)
+      .replace(/(\d),(\d)/g, '$1.$2')
+      .match(/\d+(?:\.\d+)?/g) ?? []
+  )
+    .map(Number)
+    .sort((a, b) => a - b);
 /** Words that are English alone; texts of scenes are English, so none that stand in a scene. */
 const ENGLISH =
   /\b(bays?|zone s|stages?|saturated|permitted|permanent|worst|findings?|highest|least|required|spare|width|asked|straight|heap|deliveries|wheels|membrane|outlets?|overflows?|ponds|litres|blocked|deck of|load plan|build-ups|finished|price|binding|open questions|settled|changes|waits|left out|expected|found)\b/i;
