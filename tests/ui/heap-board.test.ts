@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { StageView } from '../../src/model/maps.ts';
 import type { Report, ReportBay } from '../../src/model/report.ts';
 import type { SceneFile } from '../../src/model/scene-file.ts';
-import { heapBoard, heapMaterials, heapStage } from '../../src/ui/facts/heap-board.ts';
+import { heapBoard, heapMaterials, heapStage, isUnusual } from '../../src/ui/facts/heap-board.ts';
 import { heaps } from '../../src/ui/text/en-sheets.ts';
 
 const BASIS = { document: 'load plan', revision: 'C', date: '2026-03-09' };
@@ -56,6 +56,11 @@ describe('one material at one stage', () => {
     expect(board[1]).toEqual({ bay: 'A10', state: 'free', heightM: 0.55, overKNm2: 0, confirmed: true, permittedKNm2: 8, basis: BASIS });
     expect(board[0]).toMatchObject({ state: 'over', overKNm2: 1.24, confirmed: false, basis: undefined });
     expect(board[2]).toMatchObject({ state: 'no limit' });
+  });
+
+  it('is unusual where a height is above 2 m', () => {
+    expect(isUnusual([{ heightM: 0.5 }, { heightM: 2 }])).toBe(false);
+    expect(isUnusual([{ heightM: 0.5 }, { heightM: 2.05 }])).toBe(true);
   });
 
   it('in words: numbers of bays that nobody confirmed stand in brackets', () => {

@@ -53,6 +53,7 @@ export const SUMMARY_DE: SummaryWords = {
   heaps: [
     'Haufwerkshöhen in m, die in jedem Bauzustand eingehalten sind, auf 0,05 m abgerundet, zusätzlich zu allem, was dann auf dem ungünstigsten',
     'Bereich von 1 m × 1 m des Feldes liegt (Lagen, Objekte, eigene Haufwerke); Material wassergesättigt. Höhen je Bauzustand im Bericht (--json).',
+    'Nur aus der Last gerechnet: Böschung, Abstand zum Rand, Wind und Reichweite des Geräts können weniger zulassen.',
   ],
   heapsHead: ['Feld', 'engster Zustand'],
   noPermitted: 'keine zulässige Last',

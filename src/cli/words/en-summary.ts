@@ -40,6 +40,7 @@ export const SUMMARY_EN = {
   heaps: [
     'Heap heights in m that hold at every stage, rounded down to 0.05 m, on top of all that then lies on the worst patch of 1 m × 1 m of the bay',
     '(layers, objects and the stage’s own stockpiles); the material counts wet through. The heights of each stage stand in the report (--json).',
+    'From the load alone: the slope of the heap, distance from edges, wind and the reach of the machine may allow less.',
   ],
   heapsHead: ['bay', 'tightest stage'],
   noPermitted: 'no permitted load',

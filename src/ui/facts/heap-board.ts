@@ -18,6 +18,12 @@ export interface HeapEntry {
   readonly basis: SceneBasis | undefined;
 }
 
+/** Loose heaps on decks are usually kept lower; common practice, no rule [m]. */
+const USUAL_M = 2;
+
+/** Whether some height is more than is usual. */
+export const isUnusual = (entries: readonly { readonly heightM: number }[]): boolean => entries.some(({ heightM }) => heightM > USUAL_M);
+
 /** Heaps belong to a stage: for the finished garden the last one is shown. Null without stages. */
 export function heapStage(stages: readonly StageView[], shown: number | null): number | null {
   if (stages.length === 0) return null;

@@ -1,8 +1,8 @@
 /** The toolbox talk on one page of paper, with lines to fill in and to sign. */
 
-import { talkMaterials } from '../facts/talk-facts.ts';
+import { talkHeights, talkMaterials } from '../facts/talk-facts.ts';
 import { TableHead } from '../parts/TableHead.tsx';
-import { TalkHeaps, TalkLayers, TalkPicture, type TalkProps, TalkSafety, TalkStops } from './talk-parts.tsx';
+import { TalkHeaps, TalkLayers, TalkPicture, type TalkProps, TalkSafety, TalkStops, talkLimits } from './talk-parts.tsx';
 
 const SIGNATURES = 12;
 /** More materials would push the list to sign off the page. */
@@ -27,6 +27,14 @@ export function TalkPage({ snapshot, words, stage, picture }: TalkProps & { read
           {materials.map((material) => (
             <TalkHeaps key={material} {...talk} material={material} plan={false} />
           ))}
+          {materials.length > 0 && (
+            <p>
+              {talkLimits(
+                words,
+                materials.map((material) => talkHeights(snapshot, stage, material)),
+              )}
+            </p>
+          )}
         </section>
         <section>
           <h3>3 {card.layers}</h3>

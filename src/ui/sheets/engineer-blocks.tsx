@@ -43,6 +43,12 @@ function inOrder(bays: readonly ReportBay[]): ReportBay[] {
   return [...bays].sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));
 }
 
+/** Beside a patch that holds the imposed load, too. */
+const IMPOSED_MARK = '\u202F*';
+
+/** Where only a total is permitted, that is what the bay is held against. */
+const judgedOf = ({ permanent, total }: ReportBay) => (permanent.permittedKNm2 === null && total ? total : permanent);
+
 function bayTable(on: SheetContext): TableBlock {
   const { snapshot, words } = on;
   const given = new Map(snapshot.scene.deck.bays.map((bay) => [bay.id, bay.basis]));
@@ -51,12 +57,14 @@ function bayTable(on: SheetContext): TableBlock {
   return {
     key: 'bays',
     title: words.engineer.bays,
-    says: words.engineer.baysSays,
+    says: snapshot.report.bays.some((bay) => judgedOf(bay) === bay.total)
+      ? `${words.engineer.baysSays} ${words.engineer.withImposed(IMPOSED_MARK)}`
+      : words.engineer.baysSays,
     columns: columnsOf(words.engineer.baysHead, [[1], 1, 1.2, 1.2, 1.3, 1.2, 1.2, 1.3, 1.2, [1.1], [4]]),
     rows: inOrder(snapshot.report.bays).map((bay) => {
       const { id, areaM2, permanent, imposed, total, worstStage, confirmed } = bay;
       const basis = given.get(id);
-      const judged = permanent.permittedKNm2 === null && total ? total : permanent;
+      const judged = judgedOf(bay);
       const said = basis !== undefined && missingBasis(basis).length === 0 ? words.oneBasis(basis) : words.unconfirmed;
       const stage = snapshot.stages.findIndex((one) => one.id === worstStage);
       return {
@@ -68,7 +76,7 @@ function bayTable(on: SheetContext): TableBlock {
           <Derived key="mean" ask={{ kind: 'mean', bay: id }}>
             {words.number(permanent.meanKNm2, 2)}
           </Derived>,
-          words.number(judged.patchKNm2, 2),
+          `${words.number(judged.patchKNm2, 2)}${judged === total ? IMPOSED_MARK : ''}`,
           <span key="permitted">
             {load(judged.permittedKNm2)}
             {judged === total && <small> {words.engineer.ofTotal}</small>}

@@ -1,7 +1,7 @@
 /** The heap board: one page with the plan; where a bay is too small for its numbers on it, a table follows. */
 
 import { missingBasis } from '../facts/basis.ts';
-import { heapBoard, heapMaterials } from '../facts/heap-board.ts';
+import { heapBoard, heapMaterials, isUnusual } from '../facts/heap-board.ts';
 import { talkMaterials } from '../facts/talk-facts.ts';
 import { BAY_FILLS, fittingScales, type HeapColumn, HeapPlanPaper, heapLabels, PaperHatches } from './HeapPlanPaper.tsx';
 import { roomMm, type SheetBlock, type TableBlock } from './paged-sheet.ts';
@@ -49,7 +49,10 @@ export function heapBlocks(on: SheetContext, choice: HeapChoice): SheetBlock[] {
   const plan = (
     <div className="heap-board">
       <h2>{title}</h2>
-      <p className="paper-says">{words.heaps.says}</p>
+      <p className="paper-says">
+        {words.heaps.says} {words.heaps.loadOnly}
+        {columns.some(({ entries }) => isUnusual(entries)) && ` ${words.heaps.unusual}`}
+      </p>
       <p className="heap-order">{materials.length === 1 ? names[0] : words.heaps.materials(names)}</p>
       <div className="heap-middle">
         <HeapPlanPaper snapshot={snapshot} scale={scale} columns={columns} labels={labels} title={title} />

@@ -1,6 +1,7 @@
 /** What the cards of the toolbox talk say; the printed page says the same, smaller. */
 
 import type { Snapshot } from '../../model/engine.ts';
+import { isUnusual } from '../facts/heap-board.ts';
 import { stageSite } from '../facts/site-list.ts';
 import { type TalkHeights, talkBuildUps, talkHeights, talkStops } from '../facts/talk-facts.ts';
 import type { PrintWords } from '../text/print-words.ts';
@@ -77,12 +78,18 @@ export function TalkHeaps({ snapshot, words, stage, material, plan }: HeapProps)
           </tbody>
         </table>
         <p>{words.talk.rule}</p>
+        {plan && <p>{talkLimits(words, [heights])}</p>}
         {shown.stockpiles.map(({ id, material: name, heightM }) => (
           <p key={id}>{words.talk.stockpile(id, name, heightM)}</p>
         ))}
       </div>
     </div>
   );
+}
+
+/** What the heights leave out. */
+export function talkLimits({ heaps }: PrintWords, shown: readonly TalkHeights[]): string {
+  return shown.some(({ groups }) => isUnusual(groups)) ? `${heaps.loadOnly} ${heaps.unusual}` : heaps.loadOnly;
 }
 
 function lineOf(bay: string, { groups, over }: TalkHeights, words: PrintWords): string {

@@ -3,7 +3,7 @@
 import { useMemo, useRef } from 'react';
 import type { Snapshot } from '../../model/engine.ts';
 import { missingBasis } from '../facts/basis.ts';
-import { type HeapEntry, heapBoard, heapMaterials, heapStage } from '../facts/heap-board.ts';
+import { type HeapEntry, heapBoard, heapMaterials, heapStage, isUnusual } from '../facts/heap-board.ts';
 import { Icon } from '../parts/Icon.tsx';
 import { Derived } from '../sheets/Derived.tsx';
 import { t } from '../text/text.ts';
@@ -45,11 +45,14 @@ function Heaps({ snapshot }: { readonly snapshot: Snapshot }) {
       <MaterialChoice materials={materials} material={material} names={snapshot.materialNames} />
       <HeapPlan snapshot={snapshot} entries={entries} label={title} large={false} />
       <p>{t.heaps.says}</p>
+      <p>{limitsText(entries)}</p>
       <LargePlan snapshot={snapshot} entries={entries} title={title} />
       <HeapTable entries={entries} caption={title} stage={stage.id} material={material} />
     </section>
   );
 }
+
+const limitsText = (entries: readonly HeapEntry[]) => (isUnusual(entries) ? `${t.heaps.loadOnly} ${t.heaps.unusual}` : t.heaps.loadOnly);
 
 interface ChoiceProps {
   readonly materials: readonly string[];
@@ -94,7 +97,9 @@ function LargePlan({ snapshot, entries, title }: LargePlanProps) {
             <Icon name="close" />
           </button>
         </header>
-        <p className="small">{t.heaps.says}</p>
+        <p className="small">
+          {t.heaps.says} {limitsText(entries)}
+        </p>
         <HeapPlan snapshot={snapshot} entries={entries} label={title} large />
       </dialog>
     </>

@@ -6,6 +6,7 @@ import type { SceneBasis } from '../../model/scene-file.ts';
 import type { CardName, SheetName } from '../../store/sheet-view.ts';
 import type { HeapEntry } from '../facts/heap-board.ts';
 import { numbersIn } from '../facts/number-in.ts';
+import { HEAP_LIMITS } from './de-words.ts';
 import type { print as enPrint } from './en-print.ts';
 import type { Worded } from './text.ts';
 
@@ -177,6 +178,7 @@ export const print: Worded<typeof enPrint> = {
       'Grundlage',
     ],
     ofTotal: 'mit Nutzlast',
+    withImposed: (mark) => `${mark.trim()} Nutzlast enthalten, da die zulässige Last eine Gesamtlast ist.`,
     stages: (from, to) => `Felder je Bauzustand, Zustände ${from} bis ${to}`,
     stagesSays:
       'Oben: größtes Mittel über 1 m² am Ende des Bauzustands mit Haufwerken und Flutprobe, kN/m². Unten: Ausnutzung der beim Bauen zulässigen Last. Der ungünstigste Zustand eines Feldes ist gerahmt.',
@@ -214,6 +216,7 @@ export const print: Worded<typeof enPrint> = {
   heaps: {
     title: (stage) => `Wie hoch darf gelagert werden? ${stage}`,
     says: 'Höhe in Metern, die Schüttgut überall in einem Feld liegen darf, zusätzlich zu allem, was am Ende des Bauzustands eingebaut ist, und zu dessen Haufwerken; auf 5 cm abgerundet. Nicht für Maschinen.',
+    ...HEAP_LIMITS,
     materials: (materials) => `Reihenfolge der Höhen in jedem Feld: ${materials.map((name, i) => `${i + 1} ${name}`).join(' · ')}`,
     entry: ({ state, heightM, overKNm2, confirmed }: HeapEntry) => {
       if (state === 'no limit') return '–';

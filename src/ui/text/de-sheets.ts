@@ -1,5 +1,6 @@
 /** The sheets in German: heap board, columns, edges, take-off, probes, sources. */
 
+import { dayIn } from '../../model/date-text.ts';
 import type { SourceGrade } from '../../model/source.ts';
 import type { Grouping } from '../facts/take-off.ts';
 import {
@@ -14,7 +15,7 @@ import {
   signedLoadText,
   signedMmText,
 } from '../format.ts';
-import { JUDGEMENTS, NUMBER_NAMES } from './de-words.ts';
+import { HEAP_LIMITS, JUDGEMENTS, NUMBER_NAMES } from './de-words.ts';
 import { many } from './en-words.ts';
 import type { Texts } from './text.ts';
 
@@ -32,6 +33,7 @@ export const heaps: Texts['heaps'] = {
   title: (material, number, stage) => `${material}: wie hoch in Bauzustand ${number}, ${stage}`,
   plan: (title) => `Plan der Felder. ${title}. Die Tabelle hat dieselben Zahlen.`,
   says: 'Höhe von Schüttgut, das überall auf einem Feld liegen darf, zusätzlich zu allem, was am Ende dieses Bauzustands eingebaut ist, und zu seinen eigenen Haufwerken; auf 5 cm abgerundet. Nicht für Maschinen.',
+  ...HEAP_LIMITS,
   large: 'Großer Plan',
   height: 'Höhe',
   permitted: 'Zulässig, kN/m²',
@@ -135,10 +137,13 @@ export const probes: Texts['probes'] = {
     layer: 'Was gemessen wurde',
     whole: 'Ganzer Aufbau',
     measured: 'Gemessene Dicke',
+    on: 'Gemessen am',
+    by: 'Gemessen von',
     go: 'Mit dem Plan vergleichen',
   },
   remove: (id) => `${id} entfernen`,
   removeShort: 'Entfernen',
+  measuredOn: (on, by) => `Gemessen${on === '' ? '' : ` am ${dayIn(on, 'de')}`}${by === '' ? '' : ` von ${by}`}`,
   countedAs: (layer) => `Der Unterschied zählt als ${layer}.`,
   says: 'Auf der Baustelle gemessene Dicken gegen die berechneten; die Last gilt, wenn der ganze Quadratmeter so wäre.',
   place: (id, zone, bay) =>

@@ -11,7 +11,7 @@ import type { BayCase, BayStatus } from '../facts/bay-verdict.ts';
 import type { MapGroup } from '../facts/map-groups.ts';
 import type { Judgement } from '../facts/utilisation.ts';
 import { loadText, numberText } from '../format.ts';
-import { list } from './en-words.ts';
+import { type HEAP_LIMITS as heapLimits, list } from './en-words.ts';
 
 /** Of two things "beide". */
 export const allOf = (count: number, more: string): string => (count === 2 ? `Beide ${more}` : `Alle ${numberText(count, 0)} ${more}`);
@@ -28,6 +28,11 @@ export const missingText = (missing: readonly BasisPart[]): string =>
     missing.map((part) => MISSING[part]),
     'und',
   )} ${missing.length === 1 ? 'fehlt' : 'fehlen'}`;
+
+export const HEAP_LIMITS: typeof heapLimits = {
+  loadOnly: 'Nur aus der Last gerechnet: Böschung, Abstand zum Rand, Wind und Reichweite des Geräts können weniger zulassen.',
+  unusual: 'Über 2 m: Haufwerke auf Decken werden üblicherweise niedriger gehalten (übliche Praxis, keine Regel).',
+};
 
 export const MAP_GROUP_NAMES: Readonly<Record<MapGroup, string>> = {
   loads: 'Lasten',

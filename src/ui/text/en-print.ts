@@ -5,6 +5,7 @@ import type { SceneBasis } from '../../model/scene-file.ts';
 import type { CardName, SheetName } from '../../store/sheet-view.ts';
 import type { HeapEntry } from '../facts/heap-board.ts';
 import { numbersIn } from '../facts/number-in.ts';
+import { HEAP_LIMITS } from './en-words.ts';
 
 const n = numbersIn('en');
 
@@ -172,6 +173,7 @@ export const print = {
       'Basis',
     ],
     ofTotal: 'with imposed',
+    withImposed: (mark: string) => `${mark.trim()} Imposed load included, as the permitted load is a total.`,
     stages: (from: number, to: number) => `Bays by stage, stages ${from} to ${to}`,
     stagesSays:
       'Above: patch at the end of the stage with its stockpiles and flood test, kN/m². Below: use of the load permitted while building. The worst stage of a bay is framed.',
@@ -207,6 +209,7 @@ export const print = {
   heaps: {
     title: (stage: string) => `How high may it be heaped? ${stage}`,
     says: 'Height in metres that loose material may lie all over a bay besides everything laid by the end of the stage and its own stockpiles, rounded down to 5 cm. Not for machines.',
+    ...HEAP_LIMITS,
     materials: (materials: readonly string[]) =>
       `Order of the heights in each bay: ${materials.map((name, i) => `${i + 1} ${name}`).join(' · ')}`,
     entry: ({ state, heightM, overKNm2, confirmed }: HeapEntry) => {

@@ -19,7 +19,7 @@ import {
   signedLoadText,
   signedMmText,
 } from '../format.ts';
-import { JUDGEMENTS, many, NUMBER_NAMES } from './en-words.ts';
+import { HEAP_LIMITS, JUDGEMENTS, many, NUMBER_NAMES } from './en-words.ts';
 
 const heightText = (heightM: number) => quantityOf(heightM, 2, 'm');
 
@@ -35,6 +35,7 @@ export const heaps = {
   title: (material: string, number: number, stage: string) => `${material}: how high in stage ${number}, ${stage}`,
   plan: (title: string) => `Plan of the bays. ${title}. The table has the same numbers.`,
   says: 'Height of loose material that may lie all over a bay besides everything laid by the end of that stage and its own stockpiles, rounded down to 5 cm. Not for machines.',
+  ...HEAP_LIMITS,
   large: 'Large plan',
   height: 'Height',
   permitted: 'Permitted, kN/m²',
@@ -140,10 +141,13 @@ export const probes = {
     layer: 'What was measured',
     whole: 'Whole build-up',
     measured: 'Depth measured',
+    on: 'Measured on',
+    by: 'Measured by',
     go: 'Compare with the plan',
   },
   remove: (id: string) => `Remove ${id}`,
   removeShort: 'Remove',
+  measuredOn: (on: string, by: string) => `Measured${on === '' ? '' : ` on ${on}`}${by === '' ? '' : ` by ${by}`}`,
   countedAs: (layer: string) => `The difference counts as ${layer}.`,
   says: 'Depths measured on site against the calculated ones; the load is what it would be if the whole square metre were so.',
   place: (id: string, zone: string | null, bay: string | null) =>

@@ -26,6 +26,12 @@ export const basisShort = ({ document, revision }: SceneBasis): string => `${doc
 
 export const missingText = (missing: readonly BasisPart[]): string => `not confirmed: no ${list(missing, 'or')}`;
 
+/** What a height of a heap leaves out; for screen, paper and talk. */
+export const HEAP_LIMITS = {
+  loadOnly: 'From the load alone: the slope of the heap, distance from edges, wind and the reach of the machine may allow less.',
+  unusual: 'Above 2 m: loose heaps on decks are usually kept lower (common practice, no rule).',
+};
+
 export const MAP_GROUP_NAMES: Readonly<Record<MapGroup, string>> = {
   loads: 'Loads',
   depths: 'Depths and levels',
