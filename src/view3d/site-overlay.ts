@@ -124,6 +124,13 @@ export class SiteOverlay {
     });
   }
 
+  /** Without their labels, which lie beside the canvas, posts are but sticks: none while a picture is drawn; the returned function brings them back. */
+  hidePosts(): () => void {
+    const { visible } = this.posts.mesh;
+    this.posts.setVisible(false);
+    return () => this.posts.setVisible(visible);
+  }
+
   dispose(): void {
     for (const one of [this.halo, this.band, this.ways, this.reach, this.posts, this.areas]) {
       this.model.root.remove(one.mesh);

@@ -21,7 +21,7 @@ export function takePicture(director: DeckDirector, easel: Easel, widthPx: numbe
   if (Math.max(widthPx, heightPx) > gl.capabilities.maxTextureSize || gl.getContext().isContextLost()) return null;
   const camera = cameraFor(easel.camera, widthPx / heightPx);
   const target = new WebGLRenderTarget(widthPx, heightPx, { samples: SAMPLES });
-  const back = [setUniforms(director, camera, heightPx), setPaper(easel)];
+  const back = [setUniforms(director, camera, heightPx), setPaper(easel), director.site.hidePosts()];
   const rows = new Uint8Array(4 * widthPx * heightPx);
   try {
     gl.setRenderTarget(target);
