@@ -62,6 +62,9 @@ export interface Given {
   readonly levelM?: number;
   readonly measuredMm?: number;
   readonly layer?: string;
+  /** Of a measurement: its day and who made it. */
+  readonly on?: string;
+  readonly by?: string;
   /** Of a level of a finish: which zone's; left out, that in which it lies. */
   readonly zone?: string;
 }
@@ -100,7 +103,7 @@ const MAY: Readonly<Record<string, readonly (keyof Given)[]>> = {
   route: ['widthM'],
   'set-up area': ['name'],
   'access point': ['reachM'],
-  probe: ['layer'],
+  probe: ['layer', 'on', 'by'],
 };
 
 /** What the points of a part are called in the file: an outline unless told otherwise. */

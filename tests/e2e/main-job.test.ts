@@ -247,11 +247,14 @@ describe('a depth measured on site', () => {
     await depth.press('Enter');
     await page.getByText('That is not a number.').waitFor();
     await depth.fill('62 cm');
+    await page.getByLabel('Measured on').fill('2026-11-02');
+    await page.getByLabel('Measured by').fill('foreman');
     await page.getByRole('button', { name: 'Compare with the plan' }).click();
     // 0.32 m · 1450 kg/m³ · 9.81 = 4.55 kN/m²
     const row = page.getByRole('listitem').filter({ hasText: 'P4' });
     await row.getByText('620\u202Fmm measured, 300\u202Fmm planned, +320\u202Fmm').waitFor();
     await row.getByText('+4.55\u202FkN/m² saturated').waitFor();
+    await row.getByText('Measured on 2026-11-02 by foreman').waitFor();
     await page.getByRole('button', { name: 'Remove P4' }).click();
     await row.waitFor({ state: 'detached' });
   });

@@ -2,6 +2,7 @@
 
 import { type FormEvent, useId, useState } from 'react';
 import { withNew } from '../../edit/new-part.ts';
+import { dayOf } from '../../model/date-text.ts';
 import type { Issue } from '../../model/issue.ts';
 import type { CoreLog } from '../../model/maps.ts';
 import type { NumberRead } from '../../model/parse-number.ts';
@@ -17,13 +18,29 @@ const DEEPEST_MM = 20_000;
 
 export function NewProbe() {
   const log = useScene((state) => state.coreLog);
+  // Day and name stay for the next place: one person measures many.
+  const [on, setOn] = useState(() => dayOf(new Date()));
+  const [by, setBy] = useState('');
   const words = t.probes.add;
   if (log === null || log.layers.length === 0) return <p className="small">{words.pick}</p>;
   // Another place has other layers, and what was typed was measured at the one before.
-  return <ProbeAt key={log.cell} log={log} />;
+  return <ProbeAt key={log.cell} log={log} measured={{ on, setOn, by, setBy }} />;
 }
 
-function ProbeAt({ log }: { readonly log: CoreLog }) {
+interface Measured {
+  /** YYYY-MM-DD; empty for none. */
+  readonly on: string;
+  readonly setOn: (on: string) => void;
+  readonly by: string;
+  readonly setBy: (by: string) => void;
+}
+
+interface ProbeProps {
+  readonly log: CoreLog;
+  readonly measured: Measured;
+}
+
+function ProbeAt({ log, measured }: ProbeProps) {
   const words = t.probes.add;
   const { scene } = useStores();
   const id = useId();
@@ -35,7 +52,7 @@ function ProbeAt({ log }: { readonly log: CoreLog }) {
     const { snapshot, edit } = scene.getState();
     if (snapshot === null) return;
     const make = (now: SceneFile) => {
-      const made = withNew(now, 'probe', [log.at], { measuredMm, ...(layer === '' ? {} : { layer }) });
+      const made = withNew(now, 'probe', [log.at], { measuredMm, ...given({ layer, on: measured.on, by: measured.by.trim() }) });
       if ('needs' in made) throw new RangeError(`NewProbe: a probe needs ${made.needs.join(', ')}`);
       return made;
     };
@@ -84,6 +101,7 @@ function ProbeAt({ log }: { readonly log: CoreLog }) {
         </span>
       </label>
       <FieldProblem id={id}>{problem}</FieldProblem>
+      <MeasuredFields {...measured} />
       <button type="submit" className="button button-main">
         {words.go}
       </button>
@@ -91,6 +109,26 @@ function ProbeAt({ log }: { readonly log: CoreLog }) {
     </form>
   );
 }
+
+function MeasuredFields({ on, setOn, by, setBy }: Measured) {
+  const words = t.probes.add;
+  return (
+    <>
+      <label className="probe-field">
+        <span>{words.on}</span>
+        <input type="date" className="text-field" value={on} onChange={(event) => setOn(event.target.value)} />
+      </label>
+      <label className="probe-field">
+        <span>{words.by}</span>
+        <input type="text" className="text-field" autoComplete="name" value={by} onChange={(event) => setBy(event.target.value)} />
+      </label>
+    </>
+  );
+}
+
+/** Without what was left empty. */
+const given = <Key extends string>(entries: Readonly<Record<Key, string>>): Partial<Record<Key, string>> =>
+  Object.fromEntries(Object.entries(entries).filter(([, text]) => text !== '')) as Partial<Record<Key, string>>;
 
 function complaint(read: NumberRead): string | null {
   if (!read.ok) return t.number.refused(read);

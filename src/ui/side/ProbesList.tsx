@@ -46,6 +46,7 @@ function RemoveProbe({ id }: { readonly id: string }) {
 function Probe({ probe }: { readonly probe: ReportProbe }) {
   const names = useScene((state) => state.snapshot?.materialNames);
   const confirmed = useScene((state) => state.snapshot?.report.bays.find(({ id }) => id === probe.bay)?.confirmed ?? false);
+  const told = useScene((state) => state.snapshot?.scene.probes?.find(({ id }) => id === probe.id));
   const go = useGo();
   const { id, at, zone, bay, layer, countedAs, utilisation } = probe;
   const over = utilisation !== null && judge(utilisation) === 'over';
@@ -57,6 +58,7 @@ function Probe({ probe }: { readonly probe: ReportProbe }) {
         <span className="finding-says">{t.probes.countedAs(names?.get(countedAs) ?? countedAs)}</span>
       )}
       <span className="finding-says">{t.probes.means(probe, utilisation === null ? null : judge(utilisation), confirmed)}</span>
+      {(told?.on || told?.by) && <span className="finding-says">{t.probes.measuredOn(told.on ?? '', told.by ?? '')}</span>}
     </button>
   );
 }
