@@ -123,6 +123,7 @@ it('cut at the edge of the deck, cut out of a neighbour; the gap is filled by a 
       return [gap.width / deck.width, gap.height / deck.height, (gap.right - deck.left) / deck.width, (gap.top - deck.top) / deck.height];
     });
   await expect.poll(share).toEqual([2 / 9, 1 / 3, 1, 0].map((wanted) => expect.closeTo(wanted, 2)));
+  await on.getByText('The gap gets the build-up of what fills it: Zone Terrace: ').waitFor();
   expect(await areasAfter(() => button('Fill from Zone Terrace').click())).toEqual({ paving: 31.5, bed: 18, gravel: 4.5 });
 });
 

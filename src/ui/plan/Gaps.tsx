@@ -53,6 +53,7 @@ function GapItem({ part, scene, gap }: Pick<Props, 'part'> & { readonly scene: S
   const lookAt = usePlan((state) => state.lookAt);
   const tell = usePlan((state) => state.tell);
   const words = t.draw.gaps;
+  const neighbours = gap.neighbours.slice(0, MOST_NEIGHBOURS);
   const says = words.one(gap.areaM2);
   const show = () => {
     tell({ issues: [], says, at: gap.at, ghost: gap.outline, note: true });
@@ -66,13 +67,22 @@ function GapItem({ part, scene, gap }: Pick<Props, 'part'> & { readonly scene: S
         <button type="button" className="button" aria-label={words.showLabel(gap.areaM2)} onClick={show}>
           {words.show}
         </button>
-        {gap.neighbours.slice(0, MOST_NEIGHBOURS).map((id) => (
+        {neighbours.map((id) => (
           <button key={id} type="button" className="button" onClick={() => fill(id)}>
             {words.fillFrom(partTitle(scene, { part, id }))}
           </button>
         ))}
-        {gap.neighbours.length === 0 && <span className="small">{words.alone}</span>}
+        {neighbours.length === 0 && <span className="small">{words.alone}</span>}
       </div>
+      {neighbours.length > 0 && (
+        <p className="small">{part === 'bay' ? words.bayTakes : words.zoneTakes(neighbours.map((id) => buildUpOf(scene, id)))}</p>
+      )}
     </li>
   );
+}
+
+/** Title of a zone and name of its build-up. */
+function buildUpOf(scene: SceneFile, id: string): readonly [string, string] {
+  const buildUp = scene.zones.find((zone) => zone.id === id)?.buildup ?? '';
+  return [partTitle(scene, { part: 'zone', id }), scene.buildups.find((one) => one.id === buildUp)?.name ?? buildUp];
 }

@@ -26,7 +26,7 @@ export const ringsPath = (rings: readonly PolygonM[], frame: PlanFrame): string 
 export const PlanScene = memo(function PlanScene({ snapshot, stage, hidden, scalePx }: DrawnScene) {
   const { scene, originM } = snapshot;
   const frame = useMemo<PlanFrame>(() => ({ scale: scalePx, originM, viewBox: '' }), [scalePx, originM]);
-  const shown = (layer: PlanLayer, drawn: () => ReactNode) => (hidden.has(layer) ? null : <g key={layer}>{drawn()}</g>);
+  const shown = (layer: PlanLayer, drawn: () => ReactNode) => (hidden.has(layer) ? null : <g>{drawn()}</g>);
   const now = stage === null ? undefined : scene.stages?.[stage];
   const { deck, objects = [] } = scene;
   return (

@@ -317,6 +317,10 @@ export const draw: Texts['draw'] = {
     show: 'Zeigen',
     showLabel: (areaM2) => `Lücke von ${sliverText(areaM2)} zeigen`,
     fillFrom: (neighbour) => `Füllen durch ${neighbour}`,
+    zoneTakes: (names) =>
+      `Die Lücke bekommt den Aufbau dessen, was sie füllt: ${names.map(([zone, buildUp]) => `${zone}: ${buildUp}`).join('; ')}.`,
+    bayTakes:
+      'Das Feld, das sie füllt, behält seine zulässigen Lasten, verliert aber ihre Grundlage: Für die Lücke hat sie niemand bestätigt.',
     alone: 'Kein Nachbar, der sie füllen könnte: dort ein neues Teil zeichnen.',
     more: (count) => `${many(count, 'kleinere Lücke ist', 'kleinere Lücken sind')} nicht aufgeführt.`,
     merged: (moreM2) =>

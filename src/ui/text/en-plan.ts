@@ -319,6 +319,9 @@ export const draw = {
     show: 'Show',
     showLabel: (areaM2: number) => `Show the gap of ${sliverText(areaM2)}`,
     fillFrom: (neighbour: string) => `Fill from ${neighbour}`,
+    zoneTakes: (names: readonly (readonly [zone: string, buildUp: string])[]) =>
+      `The gap gets the build-up of what fills it: ${names.map(([zone, buildUp]) => `${zone}: ${buildUp}`).join('; ')}.`,
+    bayTakes: 'The bay that fills it keeps its permitted loads, but its basis goes: nobody has confirmed them for the gap.',
     alone: 'No neighbour to fill it from: draw a new part there.',
     more: (count: number) => `${many(count, 'smaller gap is', 'smaller gaps are')} not listed.`,
     merged: (moreM2: number) =>
