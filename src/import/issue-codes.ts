@@ -31,6 +31,7 @@ export const IMPORT_ISSUE_CODES = {
   NO_SLAB: 'a building model without a slab that can be laid out',
   MODEL_SHAPE: 'slabs with a body that cannot be laid out',
   MODEL_OPENINGS: 'openings with a body that cannot be laid out',
+  MODEL_PROJECTIONS: 'bodies added to a slab',
   OPENINGS_BESIDE: 'openings beside the slab they belong to',
   MODEL_SLABS_LEFT: 'more slabs than are looked at',
   MODEL_DAMAGED: 'lines of a building model out of form',

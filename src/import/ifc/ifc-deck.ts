@@ -114,6 +114,8 @@ function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gathe
   const [through, recesses, below, beside] = (['through', 'recesses', 'below', 'beside'] as const).map((way) => sum(({ cut }) => cut[way]));
   if (through > 0) gather.mend('SLAB_OPENINGS', { through }, OUTLINE_LAYER);
   if (recesses + below > 0) gather.mend('OPENINGS_LEFT', { recesses, below }, OUTLINE_LAYER);
+  const projections = sum((slab) => slab.projections);
+  if (projections > 0) gather.warning('MODEL_PROJECTIONS', { count: projections, name });
   if (beside > 0) gather.warning('OPENINGS_BESIDE', { count: beside, name });
   const lost = sum((slab) => slab.lost);
   if (lost > 0) gather.warning('MODEL_OPENINGS', { count: lost, name });

@@ -13,6 +13,8 @@ export interface Opening {
   readonly body: Body;
   /** The model calls it a recess. */
   readonly recess: boolean;
+  /** Belongs to a whole that the slab is part of; other parts of it may be meant. */
+  readonly ofWhole: boolean;
 }
 
 export interface Cut {
@@ -46,7 +48,7 @@ export function cutOpenings(slab: Body, openings: readonly Opening[], options: C
     through: through.length,
     recesses: sorted.filter(({ how }) => how === 'recess').length,
     below: sorted.filter(({ how }) => how === 'below').length,
-    beside: sorted.filter(({ how }) => how === 'beside').length,
+    beside: sorted.filter(({ how, ofWhole }) => how === 'beside' && !ofWhole).length,
   };
   const tools = through.flatMap(({ body }) => body.tops);
   if (tools.length === 0 && slab.tops.length === 1) return { tops: slab.tops, ...counts, chords: 0 };

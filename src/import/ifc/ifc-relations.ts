@@ -11,6 +11,10 @@ export interface Relations {
   readonly children: ReadonlyMap<number, readonly number[]>;
   /** Openings by the element they are in, with the relation that says so. */
   readonly voids: ReadonlyMap<number, readonly { readonly opening: number; readonly relation: number }[]>;
+  /** How many bodies are added to an element. */
+  readonly projections: ReadonlyMap<number, number>;
+  /** What an element is part of, the nearest first. */
+  wholesOf(element: number): readonly number[];
   storeyOf(element: number): Storey;
 }
 
@@ -29,14 +33,17 @@ export function relationsOf(model: IfcModel): Relations {
   for (const { id, one, many } of model.relations('IFCRELVOIDSELEMENT', 4, 5)) {
     voids.set(one, [...(voids.get(one) ?? []), ...many.map((opening) => ({ opening, relation: id }))]);
   }
-  const storeyOf = (element: number): Storey => {
-    let at: number | undefined = element;
-    for (let i = 0; at !== undefined && i < MOST_STEPS; i++) {
-      const place = container.get(at);
-      if (place !== undefined) return { id: place, name: readOr(() => textOf(model.entity(place).values[2]), '') };
-      at = parent.get(at);
-    }
-    return { id: 0, name: '' };
+  const projections = new Map<number, number>();
+  for (const { one, many } of model.relations('IFCRELPROJECTSELEMENT', 4, 5))
+    projections.set(one, (projections.get(one) ?? 0) + many.length);
+  const wholesOf = (element: number): readonly number[] => {
+    const wholes: number[] = [];
+    for (let at = parent.get(element); at !== undefined && wholes.length < MOST_STEPS; at = parent.get(at)) wholes.push(at);
+    return wholes;
   };
-  return { children, voids, storeyOf };
+  const storeyOf = (element: number): Storey => {
+    const place = [element, ...wholesOf(element)].map((at) => container.get(at)).find((at) => at !== undefined);
+    return place === undefined ? { id: 0, name: '' } : { id: place, name: readOr(() => textOf(model.entity(place).values[2]), '') };
+  };
+  return { children, voids, projections, wholesOf, storeyOf };
 }

@@ -27,6 +27,8 @@ export interface Slab {
   readonly area: number;
   /** Openings that cannot be read. */
   readonly lost: number;
+  /** Bodies added to it, which are not read. */
+  readonly projections: number;
 }
 
 export interface SlabsRead {
@@ -120,6 +122,7 @@ function slabWith(product: Entity, body: Body, cut: Cut, { options, relations }:
     body,
     cut,
     area: sizeOfTops(cut.tops, chord),
+    projections: relations.projections.get(product.id) ?? 0,
   };
 }
 
@@ -128,22 +131,31 @@ const OPENINGS = /^IFC(OPENINGELEMENT|OPENINGSTANDARDCASE|VOIDINGFEATURE)$/;
 interface Openings {
   readonly openings: readonly (Opening | 'unsupported')[];
   readonly relations: readonly number[];
+  /** Openings of what the slab is part of: a library does not cut them out. */
+  readonly ofWhole: number;
   /** Openings that cannot be read. */
   readonly lost: number;
 }
 
 function openingsOf(products: readonly Entity[], { options, relations }: Among): Openings {
-  const all = [...new Set(products)].flatMap(({ id }) => relations.voids.get(id) ?? []);
-  const read = all.map(({ opening, relation }) => {
+  const own = [...new Set(products.map(({ id }) => id))];
+  const wholes = relations.wholesOf(own[0]);
+  const all = [...own, ...wholes].flatMap((id) => (relations.voids.get(id) ?? []).map((one) => ({ ...one, ofWhole: wholes.includes(id) })));
+  const read = all.map(({ opening, relation, ofWhole }) => {
     const made = tryOr((): Opening => {
       const entity = options.model.entity(opening);
       if (!OPENINGS.test(entity.type)) throw new Unreadable(entity.type);
-      return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS' };
+      return { body: bodyOf(entity, options), recess: wordOf(entity.values[8]) === 'RECESS', ofWhole };
     });
-    return { made, relation };
+    return { made, relation, ofWhole };
   });
-  const sound = read.flatMap(({ made, relation }) => (made === 'damaged' ? [] : [{ made, relation }]));
-  return { openings: sound.map(({ made }) => made), relations: sound.map(({ relation }) => relation), lost: all.length - sound.length };
+  const sound = read.flatMap(({ made, ...rest }) => (made === 'damaged' ? [] : [{ made, ...rest }]));
+  return {
+    openings: sound.map(({ made }) => made),
+    relations: sound.filter(({ ofWhole }) => !ofWhole).map(({ relation }) => relation),
+    ofWhole: sound.filter(({ ofWhole }) => ofWhole).length,
+    lost: all.length - sound.length,
+  };
 }
 
 /** Slabs that are cut by other bodies, bent or swept: made into surfaces by a library, with their openings. */
@@ -156,7 +168,8 @@ function* meshedSlabs(wholes: readonly Whole[], among: Among): Steps<readonly Sl
   const surfaces = new Map(surfacesOf(mesher, model, parts).map((numbers, i) => [parts[i].id, numbers]));
   yield 0.8;
   return wholes.flatMap(({ product, own }, i): readonly Slab[] => {
-    const { relations, lost } = cut[i];
+    const { relations, ofWhole } = cut[i];
+    const lost = cut[i].lost + ofWhole;
     const slab = readOr(() => {
       const faces = own.flatMap(({ id }) => facesOfTriangles(surfaces.get(id) ?? missing(), root, metres));
       const body = facedBody(faces, same, 'mesh');

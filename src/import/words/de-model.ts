@@ -45,6 +45,10 @@ export const MODEL_MENDS_DE: ModelMends = {
     `${someDe(v.count, 'Stütze zählt', 'Stützen zählen')} mit dem Rechteck um ${v.count === 1 ? 'ihren' : 'den'} Querschnitt.`,
   MAP_LEFT: (v) => `Die Koordinaten bleiben die des Projekts; sein Ursprung liegt auf der Karte bei ${place(v)}.`,
   MAP_TAKEN: (v) => `Der Plan wurde auf die Karte gelegt: ${place(v)}. Längen behalten den Maßstab des Projekts.`,
+  MAP_SCALE: (v) =>
+    `Das Modell nennt einen Maßstab zur Karte: 1 m im Modell ist dort ${numberDe(v.scale, 8)} m. Er wurde nicht angewandt; Längen sind die des Modells.`,
+  WORLD_LEFT: (v) =>
+    `Das Koordinatensystem des ganzen Modells liegt nicht in seinem Ursprung: x ${numberDe(v.xM)} m, y ${numberDe(v.yM)} m, z ${numberDe(v.zM)} m, gedreht um ${numberDe(v.turnDeg)}°, geneigt um ${numberDe(v.tiltDeg)}°. Es wurde nicht angewandt; Lage und Höhen mit den Plänen vergleichen.`,
   TRUE_NORTH: (v) =>
     `Geografisch Nord liegt ${numberDe(v.turnDeg)}° im Uhrzeigersinn von der nach oben zeigenden Achse des Plans; der Plan wurde nicht gedreht.`,
   SITE_LEVEL: (v) => `Das Grundstück nennt als eigene Höhe ${numberDe(v.levelM)} m; die Höhen bleiben die des Projekts, ohne sie.`,
@@ -83,6 +87,12 @@ export const MODEL_ISSUES_DE: ModelIssues = {
       `${someDe(v.count, 'Öffnung', 'Öffnungen')} von „${v.name}“ ohne lesbaren Körper`,
       'extrudierte Profile, Flächen oder mit Ebenen verschnittene Körper',
       'Die Decke ist gelesen, als wären sie geschlossen: im Plan einzeichnen oder das Modell noch einmal exportieren.',
+    ),
+  MODEL_PROJECTIONS: (v) =>
+    says(
+      `${someDe(v.count, 'Anformung', 'Anformungen')} an „${v.name}“`,
+      'eine Deckenplatte nur mit Öffnungen',
+      'Sie fehlen in Umriss und Höhen: im Plan einzeichnen.',
     ),
   OPENINGS_BESIDE: (v) =>
     says(

@@ -12,6 +12,13 @@ export interface MapPlace {
   readonly levelM: number;
   readonly turnDeg: number;
 }
+export interface WorldPlace {
+  readonly xM: number;
+  readonly yM: number;
+  readonly zM: number;
+  readonly turnDeg: number;
+  readonly tiltDeg: number;
+}
 /** How the outline came about. */
 export type SlabWay = 'profile' | 'faces' | 'mesh';
 
@@ -58,6 +65,10 @@ export const MODEL_MENDS_EN = {
   COLUMNS_BOXED: (v: { readonly count: number }) => `${someEn(v.count, 'column counts', 'columns count')} by the box around its section.`,
   MAP_LEFT: (v: MapPlace) => `Coordinates stay those of the project; its origin lies on the map at ${place(v)}.`,
   MAP_TAKEN: (v: MapPlace) => `The plan was moved to the map: ${place(v)}. Lengths keep the scale of the project.`,
+  MAP_SCALE: (v: { readonly scale: number }) =>
+    `The model gives a scale to the map: 1 m in the model is ${numberEn(v.scale, 8)} m there. It was not applied; lengths are those of the model.`,
+  WORLD_LEFT: (v: WorldPlace) =>
+    `The coordinate system of the whole model does not lie at its origin: x ${numberEn(v.xM)} m, y ${numberEn(v.yM)} m, z ${numberEn(v.zM)} m, turned by ${numberEn(v.turnDeg)}°, tilted by ${numberEn(v.tiltDeg)}°. It was not applied; compare place and levels with the plans.`,
   TRUE_NORTH: (v: { readonly turnDeg: number }) =>
     `True north lies ${numberEn(v.turnDeg)}° clockwise from the upward axis of the plan; the plan was not turned.`,
   SITE_LEVEL: (v: { readonly levelM: number }) =>
@@ -97,6 +108,12 @@ export const MODEL_ISSUES_EN = {
       `${someEn(v.count, 'opening', 'openings')} of "${v.name}" with a body that cannot be laid out`,
       'swept profiles, faces, or bodies cut by planes',
       'The deck is read as if they were closed: draw them in the plan, or export the model again.',
+    ),
+  MODEL_PROJECTIONS: (v: { readonly count: number; readonly name: string }) =>
+    says(
+      `${someEn(v.count, 'projection', 'projections')} added to "${v.name}"`,
+      'a slab with openings only',
+      'They are not in its outline and levels: draw them in the plan.',
     ),
   OPENINGS_BESIDE: (v: { readonly count: number; readonly name: string }) =>
     says(
