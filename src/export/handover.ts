@@ -4,6 +4,7 @@
  */
 
 import type { SectionSource } from '../mesh/section-source.ts';
+import { dayIn } from '../model/date-text.ts';
 import type { ExportedFile, ExportLanguage, HandoverOptions } from '../model/engine.ts';
 import { EXPORT_TABLES } from '../model/export-table.ts';
 import type { Finding } from '../model/finding.ts';
@@ -145,9 +146,11 @@ function drawnChapters({ words }: On, files: readonly ExportedFile[]): Chapter[]
   return [...chapter('plan', words.plan, plan), ...chapter('section', words.section, section)];
 }
 
-function holdsChapter({ project, words }: On): Chapter {
+function holdsChapter({ project, options, words }: On): Chapter {
   const rows = stageViews(project).flatMap(({ name, holdPoints }) =>
-    holdPoints.map(({ id, says, releasedBy, on, evidence }) => [name, id, says, on === '' ? words.open : releasedBy, on, evidence]),
+    holdPoints.map(({ id, says, releasedBy, on, evidence }) => {
+      return [name, id, says, on === '' ? words.open : releasedBy, dayIn(on, options.language), evidence];
+    }),
   );
   return { id: 'holds', title: words.holds, html: rows.length === 0 ? paragraph(words.noHolds) : htmlTable(words.holdHeads, rows) };
 }

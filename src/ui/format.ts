@@ -203,8 +203,11 @@ export function isAtLimit(ratio: number): boolean {
   return Math.abs(ratio - 1) <= AT_LIMIT;
 }
 
+/** A day of a file; anything else as it stands. */
+export const dayText = (day: string): string => dayIn(day, locale === LOCALES.de ? 'de' : 'en');
+
 /** Day and time of day, to the minute. */
 export function timeText(when: Date): string {
   const time = new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(when);
-  return `${dayIn(dayOf(when), locale === LOCALES.de ? 'de' : 'en')}, ${time}`;
+  return `${dayText(dayOf(when))}, ${time}`;
 }

@@ -1,8 +1,10 @@
 /** Numbers as shown: decimals per unit, units after a narrow no-break space, and what happens next to 100 %. */
 
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import {
   cellText,
+  dayText,
+  formatIn,
   isAtLimit,
   levelText,
   loadText,
@@ -10,6 +12,7 @@ import {
   numberText,
   percentText,
   quantityText,
+  timeText,
   wholePercent,
 } from '../../src/ui/format.ts';
 
@@ -66,5 +69,16 @@ describe('percent', () => {
     // 0.1 · 3 / 0.3 is not exactly 1 in floating point.
     expect(isAtLimit((0.1 * 3) / 0.3)).toBe(true);
     expect(isAtLimit(1.000001)).toBe(false);
+  });
+});
+
+describe('days', () => {
+  afterEach(() => formatIn('en'));
+
+  it('are told one way in each language, with a time and without', () => {
+    const when = new Date(2026, 2, 9, 14, 5);
+    expect([dayText('2026-03-09'), timeText(when)]).toEqual(['2026-03-09', '2026-03-09, 14:05']);
+    formatIn('de');
+    expect([dayText('2026-03-09'), timeText(when)]).toEqual(['09.03.2026', '09.03.2026, 14:05']);
   });
 });

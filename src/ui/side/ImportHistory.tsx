@@ -1,6 +1,6 @@
 /** How the scene came from drawings: what was read, asked and mended, as it stands in the scene. */
 
-import { timeText } from '../format.ts';
+import { dayText, timeText } from '../format.ts';
 import { t } from '../text/text.ts';
 import { useScene } from '../use-stores.ts';
 
@@ -30,8 +30,8 @@ export function ImportHistory() {
   );
 }
 
-/** Other programs may write dates otherwise: those stand as they are. */
+/** A day alone has no time, and other programs may write dates otherwise: those stand as they are. */
 function whenText(on: string): string {
   const when = new Date(on);
-  return Number.isNaN(when.getTime()) ? on : timeText(when);
+  return !on.includes('T') || Number.isNaN(when.getTime()) ? dayText(on) : timeText(when);
 }
