@@ -23,6 +23,8 @@ interface Aiming extends Work {
   /** Limits that can be kept singly, but that no answer was found for. */
   readonly aside: Map<string, Why>;
   readonly cuts: Map<string, Cut>;
+  /** Something was held back that may not be to blame. */
+  heldTooMuch: boolean;
 }
 
 export interface Aim {
@@ -34,7 +36,7 @@ export interface Aim {
 
 /** The answer for an aim, or why there is none. */
 export function solveAim(work: Work, { aim, hopeless, tasksOf }: Aim): LightenVariant | Why {
-  const aiming: Aiming = { ...work, hopeless, aside: new Map(), cuts: new Map() };
+  const aiming: Aiming = { ...work, hopeless, aside: new Map(), cuts: new Map(), heldTooMuch: false };
   let tasks = tasksOf([], new Set());
   let sound: LightenVariant | Why | null = null;
   for (let round = 1; round <= MOST_ROUNDS; round++) {
@@ -45,7 +47,8 @@ export function solveAim(work: Work, { aim, hopeless, tasksOf }: Aim): LightenVa
     if (addCuts(aiming, next.on, tasks)) continue;
     const tested = { ...next, report: reportIn(work.project, next) };
     if (reserveForWater(aiming, tested, tasks)) continue;
-    const faults = newFaults(work, tested, tasks, solved.choices);
+    const { faults, isShared } = newFaults(work, tested, tasks, solved.choices);
+    if (isShared) aiming.heldTooMuch = true;
     if (faults.length === 0) sound = toldAs(aiming, { aim, tasks, solved, tested });
     const tried = settleCaps(work, tasks, solved.choices, faults);
     // A limit may have been given up for a change that was held back too far.
@@ -106,7 +109,7 @@ interface Tested {
   readonly tested: Trial & { readonly report: Report };
 }
 
-function toldAs({ aside, cuts, limits, project }: Aiming, { aim, tasks, solved, tested }: Tested): LightenVariant | Why {
+function toldAs({ aside, cuts, limits, project, heldTooMuch }: Aiming, { aim, tasks, solved, tested }: Tested): LightenVariant | Why {
   const unmet = limits.flatMap((limit): LightenUnmet[] => {
     const why = aside.get(keyOf(limit));
     const { bay, kind, stage, permittedKNm2 } = limit;
@@ -119,8 +122,9 @@ function toldAs({ aside, cuts, limits, project }: Aiming, { aim, tasks, solved, 
   if (keepsAll && first) return first.why;
   const shaping = new Set([...cuts.values()].map(({ limit }) => keyOf(limit)));
   const isBinding = (limit: BayLimit) => shaping.has(keyOf(limit));
-  const { choices, proven } = solved;
-  return variantOf({ aim, proven: proven && unmet.length === 0, unmet, project, limits, isBinding, tasks, choices, next: tested });
+  const { choices } = solved;
+  const proven = solved.proven && unmet.length === 0 && !heldTooMuch;
+  return variantOf({ aim, proven, unmet, project, limits, isBinding, tasks, choices, next: tested });
 }
 
 /** What a limit lets a cell carry. One that can't be kept must not get worse anywhere. */

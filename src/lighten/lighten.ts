@@ -47,7 +47,19 @@ export function lighten(
   const candidates = candidatesOf(scene, options.fills);
   const limits = limitsOf(evaluation);
   const seen = zonesSeen(evaluation);
-  const work: Work = { solver, site, project, limits, seen, options, onProgress, candidates, caps: new Map(), leftOut: [], trial: null };
+  const work: Work = {
+    solver,
+    site,
+    project,
+    limits,
+    seen,
+    options,
+    onProgress,
+    candidates,
+    caps: new Map(),
+    leftOut: [],
+    trials: { last: null },
+  };
   const over = work.limits.filter((limit) => isOver(greatestOf(evaluation, limit).kNm2, limit.permittedKNm2));
   const reached: Reached = new Map(over.map((limit) => [limit, new Set(cellsOver(evaluation, limit).flatMap(seen))]));
   const { asked, passedOver } = askedZones(work, reached);
@@ -69,12 +81,37 @@ export function lighten(
     over: over.map((limit) => ({ ...told(limit), beforeKNm2: greatestOf(evaluation, limit).kNm2 })),
     zones: grounds.map(({ id }) => id),
     passedOver,
-    variants,
+    variants: variants.map((own) => bestAmong(own, variants)),
     obstacles,
     unsolved,
     leftOut: onlyOnce(work.leftOut),
     withoutPrice: [...candidates.lightFills, ...candidates.subsoils].filter((one) => priceOf(one) === null).map(({ id }) => id),
   };
+}
+
+/** What an aim wants little of; null where that is not known. */
+const COUNTED: Readonly<Record<LightenAim, (variant: LightenVariant) => number | null>> = {
+  cost: ({ costAfter }) => costAfter,
+  weight: ({ savedKN }) => -savedKN,
+  change: ({ exchangedM3 }) => exchangedM3,
+};
+
+/**
+ * The answer for an aim, or the answer for another one where that serves this aim better: what held back one search need not
+ * have come up in the other.
+ * @param own - the answer for the aim
+ * @param all - those for all aims, each sound
+ * @returns the best of them, which nothing proves to be the best there is unless it is the aim's own
+ */
+export function bestAmong(own: LightenVariant, all: readonly LightenVariant[]): LightenVariant {
+  const counted = COUNTED[own.aim];
+  const isBetter = (one: LightenVariant, other: LightenVariant) => {
+    const [a, b] = [counted(one), counted(other)];
+    if (a === null || b === null) return false;
+    return one.unmet.length < other.unmet.length || (one.unmet.length === other.unmet.length && a < b - 1e-6 * Math.max(1, Math.abs(b)));
+  };
+  const best = all.reduce((most, one) => (isBetter(one, most) ? one : most), own);
+  return best === own ? own : { ...best, aim: own.aim, proven: false };
 }
 
 /** Each zone and change once, whichever aim came upon it: with the least that broke the rule. */

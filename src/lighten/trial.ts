@@ -30,8 +30,8 @@ export interface Work {
   readonly candidates: Candidates;
   readonly caps: Caps;
   readonly leftOut: LightenLeftOut[];
-  /** Evaluation and scene that trials are made from, used up and written anew. */
-  trial: { resolved: ResolvedScene; on: Evaluation } | null;
+  /** Evaluation and scene that trials are made from, used up and written anew: held once, as no search may go on from what another has used up. */
+  readonly trials: { last: { readonly resolved: ResolvedScene; readonly on: Evaluation } | null };
 }
 
 export interface Trial {
@@ -47,9 +47,9 @@ export const keyOf = ({ bay, kind, stage }: Pick<LightenLoad, 'bay' | 'kind' | '
 export function evaluated(work: Work, tasks: readonly ZoneTask[], choices: readonly Choice[]): Trial {
   const scene = choices.length === 0 ? work.project.scene : applyChoices(work.project, tasks, choices);
   const { cellM } = work.project.resolved.input;
-  const resolved = resolveScene(scene, { cellM, previous: work.trial?.resolved });
-  const on = evaluate(resolved.input, work.trial?.on);
-  work.trial = { resolved, on };
+  const resolved = resolveScene(scene, { cellM, previous: work.trials.last?.resolved });
+  const on = evaluate(resolved.input, work.trials.last?.on);
+  work.trials.last = { resolved, on };
   return { scene, resolved, on };
 }
 

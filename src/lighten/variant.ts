@@ -44,18 +44,24 @@ export function cameUp(before: Report, after: Report): Finding[] {
   return after.findings.filter((finding) => !known.has(placeOf(finding)));
 }
 
+export interface Faults {
+  readonly faults: readonly LightenLeftOut[];
+  /** Several changes may each be to blame for one of them: all give way, though perhaps one would have done. */
+  readonly isShared: boolean;
+}
+
 /** Changes that break a rule which held before, each with the rule; loads are held by the programme itself. */
 export function newFaults(
   { project, seen }: Pick<Work, 'project' | 'seen'>,
   next: Proposal['next'],
   tasks: readonly ZoneTask[],
   choices: readonly Choice[],
-): LightenLeftOut[] {
+): Faults {
   const changed = tasks.flatMap((task, t): Changed[] => {
     const { changes } = task.recipes[choices[t].recipe];
     return changes.length > 0 ? [{ task, choice: choices[t], changes }] : [];
   });
-  const level = changed.flatMap((one) =>
+  const level = changed.map((one) =>
     keepsLevel(project.evaluation, next.on, one.task.ground.z) ? [] : fault(one, 'depth.short', LEVEL_LOST[project.language]),
   );
   const wasOver = new Set(project.report.findings.filter(({ severity }) => severity === 'stop').map(bayRuleOf));
@@ -66,7 +72,7 @@ export function newFaults(
     return severity === 'stop' || (severity === 'check' && !isNearLimit(rule));
   });
   const wetter = runningOffMore(project.report, next.report);
-  const broken = found.flatMap((finding) => {
+  const broken = found.map((finding) => {
     const { zone, at } = finding.where;
     const isFlow = finding.rule.startsWith('water.') && finding.rule !== 'water.pond';
     const upstream = isFlow ? changed.filter(({ task }) => wetter.has(task.ground.id)) : [];
@@ -81,7 +87,8 @@ export function newFaults(
     // Where nobody can say which change did it, all of them give way.
     return (named.length > 0 ? named : changed).flatMap((one) => fault(one, finding.rule, finding.says));
   });
-  return [...level, ...broken];
+  const blamed = [...level, ...broken];
+  return { faults: blamed.flat(), isShared: blamed.some(({ length }) => length > 1) };
 }
 
 /** Cell of the window that is too heavy with water; null for any other finding. */

@@ -85,7 +85,7 @@ export interface LightenProgress {
 
 export interface LightenVariant {
   readonly aim: LightenAim;
-  /** False where the search was stopped early or limits were given up: sound, but there may be a better one. */
+  /** False where the search was stopped early, limits were given up, or changes were held back together for what one of them may have done: sound, but there may be a better one. */
   readonly proven: boolean;
   readonly unmet: readonly LightenUnmet[];
   readonly zones: readonly LightenZone[];

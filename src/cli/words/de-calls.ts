@@ -64,7 +64,7 @@ export const CALLS_DE: CallWords = {
   noPrices: 'ohne Preise',
   price: (before, after) => `Preis ${before} → ${after}`,
   variant: (aim, proven, savedKN, exchangedM3) =>
-    `${aim}${proven ? '' : ' (Suche vorzeitig beendet)'}: ${savedKN} kN weniger, ${exchangedM3} m³ getauscht`,
+    `${aim}${proven ? '' : ' (nicht bewiesen, dass es die beste Lösung ist)'}: ${savedKN} kN weniger, ${exchangedM3} m³ getauscht`,
   limit: { permanent: 'ständig', total: 'gesamt', stage: 'Bauzustand' },
   bayAt: (bay, cases) => `Feld ${bay}, ${cases.join(', ')}`,
   inStage: (stage) => `Bauzustand ${stage}`,

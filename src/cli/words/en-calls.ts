@@ -83,7 +83,7 @@ export const CALLS_EN = {
   noPrices: 'no prices',
   price: (before: string, after: string) => `price ${before} → ${after}`,
   variant: (aim: string, proven: boolean, savedKN: string, exchangedM3: string) =>
-    `${aim}${proven ? '' : ' (search stopped early)'}: ${savedKN} kN less, ${exchangedM3} m³ exchanged`,
+    `${aim}${proven ? '' : ' (not proven to be the best)'}: ${savedKN} kN less, ${exchangedM3} m³ exchanged`,
   limit: { permanent: 'permanent', total: 'total', stage: 'stage' } as Readonly<Record<LightenLoad['kind'], string>>,
   bayAt: (bay: string, cases: readonly string[]) => `bay ${bay}, ${cases.join(', ')}`,
   inStage: (stage: string) => `stage ${stage}`,

@@ -143,7 +143,7 @@ export const lighten: Texts['lighten'] = {
   within: 'Kein Feld ist über seiner Grenze.',
   stale: 'Die Szene wurde seither geändert. Bitte neu suchen.',
   answer: (aim, savedKN) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN weniger`,
-  stopped: 'Die Suche wurde vorzeitig beendet: Diese Lösung hält jede Grenze ein, vielleicht gibt es aber eine bessere.',
+  stopped: 'Diese Lösung hält jede Grenze ein; dass es keine bessere gibt, ist nicht bewiesen.',
   unmet: ({ bay, cases, beforeKNm2, afterKNm2, permittedKNm2, why }) =>
     `Noch über der Grenze: Feld ${bay}, ${casesOf(cases)}, ${loadText(afterKNm2)} von ${loadText(permittedKNm2)}, vorher ${loadText(beforeKNm2)}: ${UNMET[why]}.`,
   exchanged: (m3) => `${numberText(m3, 1)} m³ ausgetauscht`,

@@ -152,7 +152,7 @@ export const lighten = {
   within: 'No bay is over its limit.',
   stale: 'The scene was changed since. Look again.',
   answer: (aim: LightenAim, savedKN: number) => `${AIMS[aim]}: ${numberText(savedKN, 0)} kN less`,
-  stopped: 'The search was stopped early: this answer keeps every limit, but there may be a better one.',
+  stopped: 'This answer keeps every limit, but it is not proven to be the best: there may be a better one.',
   unmet: ({ bay, cases, beforeKNm2, afterKNm2, permittedKNm2, why }: WithCases<LightenUnmet>) =>
     `Still over its limit: bay ${bay}, ${casesOf(cases)}, ${loadText(afterKNm2)} of ${loadText(permittedKNm2)}, ${loadText(beforeKNm2)} before: ${UNMET[why]}.`,
   exchanged: (m3: number) => `${numberText(m3, 1)} m³ exchanged`,
