@@ -66,7 +66,7 @@ const SHOTS: readonly Shot[] = [
         view.edit('plan');
         view.select([{ part: 'zone', id: window.__loamdeck.scene().snapshot!.scene.zones[0]!.id }]);
       });
-      await page.locator('.pe-drawing .pe-outline').first().waitFor();
+      await page.locator('.pe-surface .pe-outline').first().waitFor();
     },
   },
   {
