@@ -34,6 +34,7 @@ export const IMPORT_ISSUE_CODES = {
   MODEL_PROJECTIONS: 'bodies added to a slab',
   OPENINGS_BESIDE: 'openings beside the slab they belong to',
   MODEL_SLABS_LEFT: 'more slabs than are looked at',
+  MODEL_UNIT: 'a unit of length that is not known',
   MODEL_DAMAGED: 'lines of a building model out of form',
   ANSWER_UNKNOWN: 'an answer that is not among the choices',
   // Making a scene of it

@@ -116,8 +116,8 @@ function* contentOf(kind: Exclude<DrawingKind, 'scene'>, text: string, { gather,
     return { ...said, unit, degrees: false };
   }
   if (kind === 'ifc') {
-    const { unit } = yield* readIfc(text, gather, mesher);
-    return { unit, degrees: false, levelUnit: unit, zeros: 'level' };
+    const { unit, unitInDoubt } = yield* readIfc(text, gather, mesher);
+    return { unit, unitIs: unitInDoubt ? 'unknown' : 'given', degrees: false, levelUnit: unit, zeros: 'level' };
   }
   if (kind === 'geojson') return { ...said, ...(yield* readGeoJson(text, gather)) };
   if (kind === 'landxml') {

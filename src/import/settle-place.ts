@@ -14,6 +14,8 @@ import type { Axes } from './words/term-words.ts';
 export interface PlaceHints {
   /** Unit the file gives. */
   readonly unit: LengthUnit | null;
+  /** How sure the unit is: of a model it counts whatever the size, and one that is not known is asked even where another fits. */
+  readonly unitIs?: 'given' | 'unknown';
   /** Whether the file says its numbers are longitude and latitude; null where it says nothing. */
   readonly degrees: boolean | null;
   /** Box of what the scene holds already [m]. */
@@ -99,9 +101,10 @@ function looksLikeDegrees(box: DrawingBox): boolean {
   return inside && sideOf(box) < 0.5 && Math.max(Math.abs(minX), Math.abs(minY)) > sideOf(box);
 }
 
-function settleUnit(gather: Gathering, box: DrawingBox, { unit: said, degrees }: PlaceHints): Placed {
+function settleUnit(gather: Gathering, box: DrawingBox, { unit: said, degrees, unitIs }: PlaceHints): Placed {
   const likely = degrees ?? (said === null && looksLikeDegrees(box));
-  const guess = likely ? { unit: 'degrees' as const, certain: degrees === true } : guessUnit(sideOf(box), said);
+  const fixed = unitIs === 'given' && said !== null ? { unit: said, certain: true } : null;
+  const guess = likely ? { unit: 'degrees' as const, certain: degrees === true } : (fixed ?? guessUnit(sideOf(box), said));
   const units = [...new Set([guess.unit, ...(said === null ? [] : [said]), ...OFFERED])].filter(
     (unit): unit is LengthUnit => unit !== 'degrees',
   );
@@ -110,7 +113,7 @@ function settleUnit(gather: Gathering, box: DrawingBox, { unit: said, degrees }:
     return choiceOf(value, 'UNIT', { ...size, unit: value }, [size.width, size.height]);
   });
   if (likely || looksLikeDegrees(box)) choices.unshift(degreesChoice(box));
-  const asked = { id: 'unit', choices, guess: guess.unit, certain: guess.certain };
+  const asked = { id: 'unit', choices, guess: guess.unit, certain: guess.certain && unitIs !== 'unknown' };
   const unit = (
     likely
       ? gather.ask({ ...asked, code: 'UNIT_DEGREES', values: { x: box.minX, y: box.minY } })

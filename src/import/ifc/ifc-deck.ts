@@ -8,6 +8,7 @@ import type { Xyz } from './ifc-model.ts';
 import { unitedTops } from './ifc-openings.ts';
 import type { Slab, SlabOptions } from './ifc-slabs.ts';
 import { type Body, joined, type TopFace } from './ifc-solids.ts';
+import { uncovered } from './ifc-stacks.ts';
 import { hasStep, INSIDE_M, insideOf } from './ifc-steps.ts';
 
 export const OUTLINE_LAYER = 'IfcSlab';
@@ -81,10 +82,12 @@ function storeyChoice(key: string, slabs: readonly Slab[], { metres }: SlabOptio
 }
 
 function deckOf(slabs: readonly Slab[], options: SlabOptions): Deck {
-  const body = joined(slabs.map((slab) => slab.body));
+  const bodies = slabs.map((slab) => slab.body);
+  const body = joined(uncovered(bodies, options));
   const tops = slabs.flatMap(({ cut }) => cut.tops);
   const cutChords = slabs.reduce((sum, { cut }) => sum + cut.chords, 0);
   const whole = slabs.length === 1 ? { tops, chords: 0 } : unitedTops(tops, options);
+  if (body.covered > 0) options.gather.mend('PARTS_COVERED', { count: body.covered }, LEVELS_LAYER);
   tellDeck(slabs, whole.tops.length, cutChords + whole.chords, options);
   return { slabs, tops: whole.tops, ...levelsOfTop(body, options), low: body.low, high: body.high };
 }
@@ -113,6 +116,8 @@ function tellDeck(slabs: readonly Slab[], areas: number, chords: number, { gathe
   if (slabs.length > 1) gather.mend('SLABS_UNITED', { count: slabs.length, areas }, OUTLINE_LAYER);
   const [through, recesses, below, beside] = (['through', 'recesses', 'below', 'beside'] as const).map((way) => sum(({ cut }) => cut[way]));
   if (through > 0) gather.mend('SLAB_OPENINGS', { through }, OUTLINE_LAYER);
+  const meshed = sum(({ cut }) => cut.meshed);
+  if (meshed > 0) gather.mend('OPENINGS_MESHED', { count: meshed }, OUTLINE_LAYER);
   if (recesses + below > 0) gather.mend('OPENINGS_LEFT', { recesses, below }, OUTLINE_LAYER);
   const projections = sum((slab) => slab.projections);
   if (projections > 0) gather.warning('MODEL_PROJECTIONS', { count: projections, name });

@@ -25,6 +25,8 @@ export interface Cut {
   readonly below: number;
   /** Openings that do not touch the slab. */
   readonly beside: number;
+  /** Openings that are in the surface a library made, however deep. */
+  readonly meshed: number;
   /** Curves that had to be laid into chords for it. */
   readonly chords: number;
 }
@@ -45,6 +47,7 @@ export function cutOpenings(slab: Body, openings: readonly Opening[], options: C
   });
   const through = sorted.filter(({ how }) => how === 'through');
   const counts = {
+    meshed: 0,
     through: through.length,
     recesses: sorted.filter(({ how }) => how === 'recess').length,
     below: sorted.filter(({ how }) => how === 'below').length,

@@ -5,7 +5,8 @@ import { partOf, type Steps } from '../steps.ts';
 import { type Entity, readOr, textOf, tryOr, Unreadable, Unsupported, wordOf } from './ifc-model.ts';
 import { type Cut, cutOpenings, type Opening, sizeOfTops } from './ifc-openings.ts';
 import { type Relations, relationsOf, type Storey } from './ifc-relations.ts';
-import { type Body, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
+import { type Body, bodiesOf, bodyOf, facedBody, hasBody, joined, type SolidOptions } from './ifc-solids.ts';
+import { uncovered } from './ifc-stacks.ts';
 import { facesOfTriangles, type Mesher, surfacesOf } from './mesher.ts';
 
 export interface SlabOptions extends SolidOptions {
@@ -103,7 +104,8 @@ export function nameOf({ id, values }: Entity, gather: Gathering): string {
 }
 
 function slabOf(product: Entity, own: readonly Entity[], among: Among): Slab {
-  const body = joined(own.map((part) => bodyOf(part, among.options)));
+  const bodies = own.flatMap((part) => bodiesOf(part, among.options));
+  const body = joined(uncovered(bodies, among.options));
   const { openings, lost } = openingsOf([product, ...own], among);
   if (openings.includes('unsupported')) throw new Unsupported('an opening');
   const read = openings.filter((opening) => opening !== 'unsupported');
@@ -174,7 +176,12 @@ function* meshedSlabs(wholes: readonly Whole[], among: Among): Steps<readonly Sl
       const faces = own.flatMap(({ id }) => facesOfTriangles(surfaces.get(id) ?? missing(), root, metres));
       const body = facedBody(faces, same, 'mesh');
       return {
-        ...slabWith(product, body, { tops: body.tops, through: relations.length, recesses: 0, below: 0, beside: 0, chords: 0 }, among),
+        ...slabWith(
+          product,
+          body,
+          { tops: body.tops, through: 0, meshed: relations.length, recesses: 0, below: 0, beside: 0, chords: 0 },
+          among,
+        ),
         lost,
       };
     }, null);

@@ -55,6 +55,8 @@ export interface Body {
   readonly sides: () => readonly Face[];
   readonly way: 'profile' | 'faces' | 'mesh';
   readonly standing: Standing | null;
+  /** Parts of it that lie under others. */
+  readonly covered: number;
 }
 
 export interface SolidOptions extends CurveOptions {
@@ -70,13 +72,18 @@ type Part = { readonly body: Body } | { readonly faces: readonly Face[] };
 
 /** The body of a product; `Unreadable` where it has none that can be laid out here. */
 export function bodyOf(product: Entity, options: SolidOptions): Body {
+  return joined(bodiesOf(product, options));
+}
+
+/** The parts of that body: swept ones each, faces together. */
+export function bodiesOf(product: Entity, options: SolidOptions): readonly Body[] {
   const { model } = options;
   const frame = within(options.root, placedProduct(model, model.maybe(product.values[5])));
   const parts = shapeItems(product, model).flatMap((item) => partsOf(item, frame, { options, depth: 0 }));
   if (parts.length === 0) throw new Unreadable('no body');
   const faces = parts.flatMap((part) => ('faces' in part ? part.faces : []));
   const bodies = parts.flatMap((part) => ('body' in part ? [part.body] : []));
-  return joined(faces.length > 0 ? [...bodies, facedBody(faces, options.same, 'faces')] : bodies);
+  return faces.length > 0 ? [...bodies, facedBody(faces, options.same, 'faces')] : bodies;
 }
 
 /** Whether the file gives the product a body at all. */
@@ -183,6 +190,7 @@ function extruded({ values }: Entity, outer: Frame, options: SolidOptions): Part
     sides: () => prism(profile, frame, path, options),
     way: 'profile',
     standing: upright ? standingOf(profile, top, isBoxed(section.type)) : null,
+    covered: 0,
   };
   return { body };
 }
@@ -314,7 +322,7 @@ export function facedBody(faces: readonly Face[], weld: number, way: 'faces' | '
   for (const { outer } of faces) for (const [, , z] of outer) [low, high] = [Math.min(low, z), Math.max(high, z)];
   const loop = (ring: readonly (readonly [number, number])[]) => straightLoop(ring.flat());
   const tops = areas.map(({ outline, holes = [] }) => ({ outer: loop(outline), holes: holes.map(loop) }));
-  return { tops, spots, folds, rings, low, high, sides: () => faces, way, standing: null };
+  return { tops, spots, folds, rings, low, high, sides: () => faces, way, standing: null, covered: 0 };
 }
 
 /** Several bodies as one. */
@@ -330,5 +338,6 @@ export function joined(bodies: readonly Body[]): Body {
     sides: () => bodies.flatMap(({ sides }) => sides()),
     way: bodies.some(({ way }) => way === 'mesh') ? 'mesh' : bodies.some(({ way }) => way === 'faces') ? 'faces' : 'profile',
     standing: null,
+    covered: bodies.reduce((sum, { covered }) => sum + covered, 0),
   };
 }

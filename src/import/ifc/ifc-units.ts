@@ -6,6 +6,8 @@ import { type Entity, type IfcModel, numberOf, readOr, typedOf, Unreadable, word
 export interface IfcUnits {
   /** Null where the file gives none, or one that is not known here. */
   readonly length: LengthUnit | null;
+  /** Length of a unit that the file gives and that is not known here, 0 where it cannot be read; else null [m]. */
+  readonly otherM: number | null;
   /** Radians per unit of angle. */
   readonly radians: number;
 }
@@ -24,13 +26,14 @@ const MOST_STEPS = 8;
 
 export function unitsOf(model: IfcModel): IfcUnits {
   let [metres, radians]: [number | null, number] = [null, 1];
+  let given = false;
   for (const unit of assigned(model)) {
     const kind = wordOf(unit.values[1]);
-    if (kind === 'LENGTHUNIT') metres = readOr(() => sizeOf(unit, model, 0), null);
+    if (kind === 'LENGTHUNIT') [metres, given] = [readOr(() => sizeOf(unit, model, 0), null), true];
     else if (kind === 'PLANEANGLEUNIT') radians = readOr(() => sizeOf(unit, model, 0), 1);
   }
   const known = (Object.keys(UNITS) as LengthUnit[]).find((name) => metres !== null && Math.abs(metres / UNITS[name].metres - 1) < 1e-7);
-  return { length: known ?? null, radians: radians > 0 ? radians : 1 };
+  return { length: known ?? null, otherM: given && known === undefined ? (metres ?? 0) : null, radians: radians > 0 ? radians : 1 };
 }
 
 /** Units of the project; where it names none, those of the first list. */

@@ -17,6 +17,8 @@ import { indexStep } from './step-file.ts';
 
 export interface ModelHead {
   readonly unit: LengthUnit | null;
+  /** The file gives one that is not known here. */
+  readonly unitInDoubt: boolean;
 }
 
 /** Ends nearer to each other are one point [m]. */
@@ -26,10 +28,11 @@ const SAME_M = 1e-4;
 export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null): Steps<ModelHead> {
   const file = yield* partOf(indexStep(text), 0, 0.5);
   const whole = file.cutAt === null || tellCut(gather, file.ids.length, { unit: 'byte', at: file.cutAt });
-  if (!whole) return { unit: null };
+  if (!whole) return { unit: null, unitInDoubt: false };
   if (file.damaged > 0) gather.warning('MODEL_DAMAGED', { count: file.damaged });
   const model = new IfcModel(file);
-  const { length, radians } = unitsOf(model);
+  const { length, radians, otherM } = unitsOf(model);
+  if (otherM !== null) gather.warning('MODEL_UNIT', { unitM: otherM });
   const metres = UNITS[unitAnswered(gather) ?? length ?? 'm'].metres;
   const root = settleOrigin(gather, model, metres);
   const options: SlabOptions = {
@@ -57,7 +60,7 @@ export function* readIfc(text: string, gather: Gathering, mesher: Mesher | null)
   const { count, most } = options.closed;
   if (count > 0) gather.mend('RINGS_CLOSED', { count, gapMm: Math.round(most * metres * 1000) }, OUTLINE_LAYER);
   tellOthers(gather, model);
-  return { unit: length };
+  return { unit: length, unitInDoubt: otherM !== null };
 }
 
 /** The unit may have been answered in an earlier reading. */

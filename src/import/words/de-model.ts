@@ -35,6 +35,10 @@ export const MODEL_MENDS_DE: ModelMends = {
     `${someDe(v.count, 'Deckenplatte', 'Deckenplatten')} eines Geschosses wurden vereinigt; das ergibt ${someDe(v.areas, 'Fläche', 'Flächen')}.`,
   SLAB_OPENINGS: (v) =>
     `${someDe(v.through, 'Öffnung geht', 'Öffnungen gehen')} durch die Decke und ${v.through === 1 ? 'ist' : 'sind'} ausgeschnitten.`,
+  OPENINGS_MESHED: (v) =>
+    `${someDe(v.count, 'Öffnung ist', 'Öffnungen sind')} in diesem Netz, so tief wie im Modell: durch die Decke oder als Stufe in der Oberseite.`,
+  PARTS_COVERED: (v) =>
+    `${someDe(v.count, 'Teil liegt', 'Teile liegen')} ganz oder teilweise unter anderen; die Höhen sind die der obersten.`,
   OPENINGS_LEFT: (v) =>
     `Nicht ausgeschnitten, weil nicht durchgehend: ${someDe(v.recesses, 'Vertiefung', 'Vertiefungen')} in der Oberseite, ${someDe(v.below, 'Öffnung', 'Öffnungen')} nur von unten.`,
   STEPS_KEPT: (v) =>
@@ -105,6 +109,12 @@ export const MODEL_ISSUES_DE: ModelIssues = {
       `${someDe(v.count, 'Deckenplatte', 'Deckenplatten')} mehr, als betrachtet werden`,
       `höchstens ${countDe(v.most)} Deckenplatten`,
       'Fehlt die Decke, nur ihr Geschoss exportieren.',
+    ),
+  MODEL_UNIT: (v) =>
+    says(
+      v.unitM > 0 ? `eine Längeneinheit von ${numberDe(v.unitM, 7)} m` : 'eine Längeneinheit, die nicht lesbar ist',
+      'Meter mit Vorsatz, Fuß, Zoll oder Yard',
+      'Nach der Einheit wird gefragt: die wählen, die die wahre Größe ergibt, und eine bekannte Länge prüfen.',
     ),
   MODEL_DAMAGED: (v) =>
     says(

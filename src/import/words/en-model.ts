@@ -56,6 +56,10 @@ export const MODEL_MENDS_EN = {
     `${someEn(v.count, 'slab', 'slabs')} of one storey were united; they make ${someEn(v.areas, 'area', 'areas')}.`,
   SLAB_OPENINGS: (v: { readonly through: number }) =>
     `${someEn(v.through, 'opening goes', 'openings go')} through the slab and ${v.through === 1 ? 'is' : 'are'} cut out.`,
+  OPENINGS_MESHED: (v: { readonly count: number }) =>
+    `${someEn(v.count, 'opening is', 'openings are')} in that surface, as deep as the model has them: through the slab, or as steps in its top.`,
+  PARTS_COVERED: (v: { readonly count: number }) =>
+    `${someEn(v.count, 'part lies', 'parts lie')} wholly or partly under others; levels are those of the uppermost.`,
   OPENINGS_LEFT: (v: { readonly recesses: number; readonly below: number }) =>
     `Not cut out, since they do not go through: ${someEn(v.recesses, 'recess', 'recesses')} in the top, ${someEn(v.below, 'opening', 'openings')} from below only.`,
   STEPS_KEPT: (v: { readonly count: number; readonly insideMm: number }) =>
@@ -126,6 +130,12 @@ export const MODEL_ISSUES_EN = {
       `${someEn(v.count, 'slab', 'slabs')} more than are looked at`,
       `at most ${countEn(v.most)} slabs`,
       'If the deck is missing, export only its storey.',
+    ),
+  MODEL_UNIT: (v: { readonly unitM: number }) =>
+    says(
+      v.unitM > 0 ? `a unit of length of ${numberEn(v.unitM, 7)} m` : 'a unit of length that cannot be read',
+      'metre with a prefix, foot, inch or yard',
+      'The unit is asked instead: choose the one that gives the true size, and check a known length.',
     ),
   MODEL_DAMAGED: (v: { readonly count: number }) =>
     says(

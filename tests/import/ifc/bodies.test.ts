@@ -6,7 +6,7 @@ import type { ImportResult } from '../../../src/model/drawing.ts';
 import type { PointM } from '../../../src/model/scene-file.ts';
 import { areaOf } from '../../../src/scene/ring.ts';
 import { codes, only, readText } from '../reading.ts';
-import { SEVERAL_SLABS, SLOPED_FACES, TILTED_PROFILE, TURNED_SLAB } from './models.ts';
+import { IN_FEET, SEVERAL_SLABS, SLOPED_FACES, TILTED_PROFILE, TURNED_SLAB } from './models.ts';
 
 const plus = (model: string, lines: string) => model.replace('ENDSEC;\nEND-ISO', `${lines}\nENDSEC;\nEND-ISO`);
 
@@ -189,5 +189,46 @@ describe('what is not applied is told', () => {
   it('a body added to the slab', () => {
     const result = readText(plus(TURNED_SLAB, "#600=IFCRELPROJECTSELEMENT('p',$,$,$,#26,#36);"));
     expect(codes(result).issues).toEqual(['warning MODEL_PROJECTIONS']);
+  });
+});
+
+describe('units', () => {
+  it('that are not known are told, and asked even where another fits', () => {
+    // 125 × 50 units would do as metres.
+    const result = readText(IN_FEET.replace('IFCLENGTHMEASURE(0.3048)', 'IFCLENGTHMEASURE(0.305)'));
+    expect(codes(result)).toMatchObject({ issues: ['warning MODEL_UNIT'], open: ['unit'] });
+    expect(result.issues[0]!.got).toBe('a unit of length of 0.305 m');
+  });
+
+  it('that the model gives count for a small slab as well', () => {
+    // 20 × 10 ft are 6.096 × 3.048 m: less than decks have.
+    const small = SLOPED_FACES.replace(
+      'IFCSIUNIT(*,.LENGTHUNIT.,$,.METRE.);',
+      "IFCCONVERSIONBASEDUNIT($,.LENGTHUNIT.,'FOOT',#400);\n#400=IFCMEASUREWITHUNIT(IFCRATIOMEASURE(304.8),#401);\n#401=IFCSIUNIT(*,.LENGTHUNIT.,.MILLI.,.METRE.);",
+    );
+    const result = readText(small);
+    expect(codes(result).open).toEqual([]);
+    expect(areaOf(only(result, 'IfcSlab', 'ring').points)).toBeCloseTo(6.096 * 3.048, 9);
+  });
+});
+
+describe('slabs of one storey above each other', () => {
+  const shapes = (result: ImportResult) => result.layers.find(({ name }) => name === 'IfcSlab z')!.shapes;
+  // The east one over the west one, 10 cm higher.
+  const moved = (x: string) => SEVERAL_SLABS.replace('#30=IFCCARTESIANPOINT((15.,5.,0.))', `#30=IFCCARTESIANPOINT((${x},5.,0.1))`);
+
+  it('have the levels of the upper one', () => {
+    const result = readText(moved('5.'), { slab: 'storey-70' });
+    expect(shapes(result).map((shape) => shape.kind === 'point' && shape.levelM)).toEqual([0.1, 0.1, 0.1, 0.1]);
+    expect(valuesOf(result, 'PARTS_COVERED')).toEqual({ count: 1 });
+  });
+
+  it('half covered, the lower one has its level beside the upper one', () => {
+    // x = 0 to 5 and 5 to 15 of 10 m depth, levels 10 mm inside: 4.98 × 9.98 and 9.98 × 9.98 m².
+    const result = readText(moved('10.'), { slab: 'storey-70' });
+    const areas = shapes(result).flatMap((shape) => (shape.kind === 'ring' ? [[shape.levelM, areaOf(shape.points)] as const] : []));
+    expect(areas.map(([z]) => z)).toEqual([0, 0.1]);
+    expect(areas[0]![1]).toBeCloseTo(4.98 * 9.98, 6);
+    expect(areas[1]![1]).toBeCloseTo(9.98 * 9.98, 6);
   });
 });
