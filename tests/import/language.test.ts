@@ -48,6 +48,7 @@ const SAMPLE: Values = {
     insideMm: 607,
     schema: 'IFC4X3',
   },
+  ...{ scale: 0.9375, tiltDeg: 22.25, unitM: 23.25, xM: 24.25, yM: 25.25, zM: 26.25 },
   ...{ storey: 'W', through: 601, turnDeg: 21.25, way: 'faces' },
   ...{ wanted: 'lines', what: 'pdf', width: 12.25, widthM: 13.75, x: 14.25, y: 15.25 },
 };
