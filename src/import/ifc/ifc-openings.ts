@@ -165,14 +165,20 @@ function levelsAt(sheets: readonly Sheet[], x: number, y: number): readonly { re
 /** Looked up at places of the opening that lie on the slab, the first of which say. */
 function howDeep(slab: Body, sheets: readonly Sheet[], { body, recess }: Opening, options: CutOptions): (typeof WAYS)[number] | 'beside' {
   const own = sheetsOf(body.sides());
-  const waysAt = (places: readonly PointM[]) =>
-    places.flatMap(([x, y]) => {
+  const waysAt = (places: readonly PointM[]) => {
+    const spans = places.flatMap(([x, y]) => {
       const [hit, cut] = [levelsAt(sheets, x, y), levelsAt(own, x, y)].map((list) => list.map(({ level }) => level));
-      if (hit.length === 0 || cut.length === 0) return [];
-      const [top, bottom] = [hit[0], hit[hit.length - 1]];
-      if (cut[0] < top - 10 * options.same) return ['below'];
-      return recess || cut[cut.length - 1] > top - THROUGH * (top - bottom) ? ['recess'] : ['through'];
+      return hit.length === 0 || cut.length === 0 ? [] : [{ top: hit[0], thick: hit[0] - hit[hit.length - 1], cut }];
     });
+    // A slab with leaning sides runs out to nothing at its edge: where it is whole says.
+    const thickest = spans.reduce((most, { thick }) => Math.max(most, thick), 0);
+    return spans
+      .filter(({ thick }) => thick >= THROUGH * thickest)
+      .map(({ top, thick, cut }) => {
+        if (cut[0] < top - 10 * options.same) return 'below';
+        return recess || cut[cut.length - 1] > top - THROUGH * thick ? 'recess' : 'through';
+      });
+  };
   const within = waysAt(placesIn(body.tops));
   const ways = within.length > 0 ? within : common(slab.tops, body.tops, options).flatMap(({ outline }) => waysAt(placesAmong(outline)));
   return WAYS.find((way) => ways.includes(way)) ?? 'beside';
