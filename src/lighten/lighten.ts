@@ -77,13 +77,15 @@ export function lighten(
     if (typeof found === 'string') unsolved.push({ aim, why: found });
     else variants.push(found);
   }
+  const lent = lentAnswers(variants, unsolved);
+  const order = ({ aim }: LightenVariant) => (options.aims ?? LIGHTEN_AIMS).indexOf(aim);
   return {
     over: over.map((limit) => ({ ...told(limit), beforeKNm2: greatestOf(evaluation, limit).kNm2 })),
     zones: grounds.map(({ id }) => id),
     passedOver,
-    variants: variants.map((own) => bestAmong(own, variants)),
+    variants: [...variants, ...lent].map((own) => bestAmong(own, variants)).sort((a, b) => order(a) - order(b)),
     obstacles,
-    unsolved,
+    unsolved: unsolved.filter(({ aim }) => !lent.some((one) => one.aim === aim)),
     leftOut: onlyOnce(work.leftOut),
     withoutPrice: [...candidates.lightFills, ...candidates.subsoils].filter((one) => priceOf(one) === null).map(({ id }) => id),
   };
@@ -112,6 +114,12 @@ export function bestAmong(own: LightenVariant, all: readonly LightenVariant[]): 
   };
   const best = all.reduce((most, one) => (isBetter(one, most) ? one : most), own);
   return best === own ? own : { ...best, aim: own.aim, proven: false };
+}
+
+/** For aims whose own search came to nothing, where that of another has an answer: it serves them as well, if not at its best. */
+export function lentAnswers([first]: readonly LightenVariant[], unsolved: LightenAnswer['unsolved']): LightenVariant[] {
+  if (first === undefined) return [];
+  return unsolved.flatMap(({ aim, why }) => (why === 'no prices' ? [] : [{ ...first, aim, proven: false }]));
 }
 
 /** Each zone and change once, whichever aim came upon it: with the least that broke the rule. */

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { bestAmong } from '../../src/lighten/lighten.ts';
+import { bestAmong, lentAnswers } from '../../src/lighten/lighten.ts';
 import type { LightenUnmet, LightenVariant } from '../../src/model/lighten.ts';
 import type { SceneBay, SceneFile } from '../../src/model/scene-file.ts';
 import { lighten } from '../helpers/lightened.ts';
@@ -32,6 +32,19 @@ describe('answers for several aims', () => {
     const cost = variant({ aim: 'cost', costAfter: 10 });
     expect(bestAmong(cost, [cost, variant({ aim: 'weight', costAfter: null })])).toBe(cost);
   });
+});
+
+it('an aim whose search came to nothing is lent the answer of another, which nothing proves the best; without prices it has none', () => {
+  const change = variant({ aim: 'change', exchangedM3: 5 });
+  const lent = lentAnswers(
+    [change],
+    [
+      { aim: 'weight', why: 'no common answer' },
+      { aim: 'cost', why: 'no prices' },
+    ],
+  );
+  expect(lent).toEqual([{ ...change, aim: 'weight', proven: false }]);
+  expect(lentAnswers([], [{ aim: 'weight', why: 'time' }])).toEqual([]);
 });
 
 describe('the problem deck with less permitted', () => {
