@@ -117,8 +117,13 @@ function reversed(faces: readonly Face[]): readonly Face[] {
 }
 
 /** Whether a face is part of a top. */
-export function isTop({ normal }: Sheet): boolean {
+function isTop({ normal }: Sheet): boolean {
   return normal[2] > 0 && normal[2] >= LEAST_UP * Math.hypot(...normal);
+}
+
+/** Whether a face is no steeper than those of a top, whichever way a file turns it. */
+export function isFlat({ normal }: Sheet): boolean {
+  return Math.abs(normal[2]) >= LEAST_UP * Math.hypot(...normal);
 }
 
 function lookingUp(faces: readonly Face[]): readonly Sheet[] {

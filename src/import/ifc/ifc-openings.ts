@@ -5,7 +5,7 @@ import type { PointM } from '../../model/scene-file.ts';
 import { areaOf } from '../../scene/ring.ts';
 import type { Affine } from '../curves.ts';
 import { type Loop, straightLoop } from './ifc-curves.ts';
-import { isTop, levelOn, type Sheet, sheetsOf } from './ifc-faces.ts';
+import { isFlat, levelOn, type Sheet, sheetsOf } from './ifc-faces.ts';
 import { Unreadable, type Xyz } from './ifc-model.ts';
 import { type Body, laidOut, shiftedLoop, type TopFace } from './ifc-solids.ts';
 
@@ -42,7 +42,7 @@ const MOST_CORNERS = 30_000;
 export function cutOpenings(slab: Body, openings: readonly Opening[], options: CutOptions): Cut {
   const sheets = openings.length === 0 ? [] : sheetsOf(slab.sides());
   const sorted = openings.map((one) => {
-    const opening = inTopOf(sheets.filter(isTop), one);
+    const opening = inTopOf(sheets.filter(isFlat), one);
     return { ...opening, how: howDeep(slab, sheets, opening, options) };
   });
   const through = sorted.filter(({ how }) => how === 'through');
@@ -124,10 +124,13 @@ function inTopOf(slab: readonly Sheet[], opening: Opening): Opening {
   return { ...opening, body: { ...opening.body, tops } };
 }
 
+const heightOf = ({ face }: Sheet) => face.outer.reduce((sum, [, , z]) => sum + z / face.outer.length, 0);
+
 /** The part of the top whose box is nearest: an opening at the edge may reach the slab only where it is led to. */
 function nearest(slab: readonly Sheet[], [x, y]: PointM): Sheet | null {
   const far = ({ box }: Sheet) => Math.hypot(Math.max(box.minX - x, 0, x - box.maxX), Math.max(box.minY - y, 0, y - box.maxY));
-  return slab.reduce((best: Sheet | null, sheet) => (best === null || far(sheet) < far(best) ? sheet : best), null);
+  const [first] = [...slab].sort((a, b) => far(a) - far(b) || heightOf(b) - heightOf(a));
+  return first ?? null;
 }
 
 /** What moves the plan of a slanted profile's end along its way to a plane; null where they run along each other. */

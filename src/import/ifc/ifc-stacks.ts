@@ -2,7 +2,7 @@
 
 import { overlay } from '../../edit/overlay.ts';
 import type { PointM } from '../../model/scene-file.ts';
-import { isTop, levelOn, type Sheet, sheetsOf } from './ifc-faces.ts';
+import { isFlat, levelOn, type Sheet, sheetsOf } from './ifc-faces.ts';
 import type { Xyz } from './ifc-model.ts';
 import { type Body, laidOut, type SolidOptions } from './ifc-solids.ts';
 import { directed } from './ifc-steps.ts';
@@ -23,7 +23,7 @@ export function uncovered(bodies: readonly Body[], options: StackOptions): reado
       outline: laidOut(outer, options.chord),
       holes: holes.map((hole) => laidOut(hole, options.chord)),
     }));
-    return { body, areas, sheets: sheetsOf(body.sides()).filter(isTop) };
+    return { body, areas, sheets: sheetsOf(body.sides()).filter(isFlat) };
   });
   return parts.map((part) => {
     const above = parts.filter((other) => other !== part && touches(other, part) && isHigher(other, part, options));

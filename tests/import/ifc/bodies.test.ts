@@ -83,6 +83,15 @@ it('an opening at right angles to a slope lies where it meets the top', () => {
   expect([low, high]).toEqual([4.5, 5.5]);
 });
 
+it.each(['.T.', '.F.'])('nor does it matter whether faces look outwards or inwards (%s)', (sense) => {
+  // The top passes (10, 5) at 0.2 − 0.1 = 0.1 and falls 1 %. 2 m along it are 2 / √1.0001 of plan: 10 ± 0.99995.
+  const model = SLOPED_FACES.replace(/(IFCFACEOUTERBOUND\(#\d+),\.T\./g, `$1,${sense}`);
+  const box = { slab: 54, at: [9.99, 5, -0.9], size: [2, 1, 2 * Math.sqrt(1.0001)], up: [0.01, 0, 1] } as const;
+  const [[left, right]] = boxesOf(readText(withOpening(model, box))) as [[number, number]];
+  expect(left).toBeCloseTo(9.00005, 5);
+  expect(right).toBeCloseTo(10.99995, 5);
+});
+
 it('openings of a whole cut its parts', () => {
   const whole = plus(SEVERAL_SLABS, "#300=IFCSLAB('w',$,'Whole',$,$,#3,$,$,.FLOOR.);\n#301=IFCRELAGGREGATES('a',$,$,$,#300,(#17,#37));");
   // 2 × 2 m over the joint at x = 10: 1 × 2 m of each part; the part at x = 0 to 10 keeps 98 m².
