@@ -222,7 +222,7 @@ describe('copies kept in the browser', () => {
       await next.goto(`${inject('base')}?scene=courtyard`);
       await untilReady(next);
       const offer = next.getByRole('region', { name: 'Unsaved work found' });
-      expect(await offer.textContent()).toMatch(/Pebble Terrace of \d+ \w+ \d{4}/);
+      expect(await offer.textContent()).toMatch(/Pebble Terrace of \d{4}-\d\d-\d\d, \d\d:\d\d /);
       // Nothing was opened by itself.
       expect(await next.evaluate(() => window.__loamdeck.scene().fileName)).not.toContain('Terrace');
       await next.getByRole('button', { name: 'Open the copy' }).click();
